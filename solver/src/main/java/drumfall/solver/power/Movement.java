@@ -1,0 +1,107 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.solver.power;
+
+import drumfall.solver.parts.PartStock;
+import drumfall.solver.teeth.MeshLoss;
+import drumfall.solver.train.Reeving;
+
+/**
+ * All that the walk from the escape wheel to the weight needs besides the train itself.
+ *
+ * @param parts sizes and masses of the printed parts
+ * @param teeth tooth form
+ * @param pendulum the pendulum
+ * @param escapement the escapement without its tooth count
+ * @param reserveArc arc asked for beyond the escape angle, rad
+ * @param running kinetic friction
+ * @param starting static friction
+ * @param bindingReserve share of the escape wheel's need that must be left with every mesh at its worst
+ * @param pulleyEfficiency of the pulley at the weight, more than 0, at most 1
+ */
+public record Movement(
+        PartStock parts,
+        MeshLoss teeth,
+        Pendulum pendulum,
+        DeadbeatForm escapement,
+        double reserveArc,
+        Regime running,
+        Regime starting,
+        double bindingReserve,
+        double pulleyEfficiency) {
+    /**
+     * The friction of one criterion.
+     *
+     * @param criterion the criterion
+     */
+    public Regime regime(Criterion criterion) {
+        return criterion == Criterion.RUNNING ? running : starting;
+    }
+
+    /**
+     * What the escape wheel needs with a tooth count and a beat.
+     *
+     * @param teeth teeth of the escape wheel
+     * @param secondsPerBeat s
+     */
+    public EscapeNeed escapeNeed(int teeth, double secondsPerBeat) {
+        return EscapeNeed.of(escapement.with(teeth), pendulum, secondsPerBeat, reserveArc);
+    }
+
+    /**
+     * The part of the escape wheel's need that a criterion asks for.
+     *
+     * @param criterion the criterion
+     * @param need the need
+     * @return N m
+     */
+    public double torqueAsked(Criterion criterion, EscapeNeed need) {
+        return criterion == Criterion.RUNNING ? need.torque() : need.torque() * bindingReserve;
+    }
+
+    /**
+     * Weight that pulls the line at the drum with a tension while the clock runs: {@code S / g}, or with a pulley
+     * {@code S (1 + η) / (η g)}.
+     *
+     * @param tension N
+     * @param reeving how the line carries the weight
+     * @return kg, the pulley included
+     */
+    public double weightFor(double tension, Reeving reeving) {
+        double pull = tension / pendulum.gravity();
+        return reeving == Reeving.SINGLE ? pull : pull * (1 + pulleyEfficiency) / pulleyEfficiency;
+    }
+
+    /**
+     * Tension of the line at the drum while the clock runs.
+     *
+     * @param weight kg, the pulley included
+     * @param reeving how the line carries the weight
+     * @return N
+     */
+    public double tensionUnder(double weight, Reeving reeving) {
+        double pull = weight * pendulum.gravity();
+        return reeving == Reeving.SINGLE ? pull : pull * pulleyEfficiency / (1 + pulleyEfficiency);
+    }
+
+    /**
+     * Arm of the mesh force about the axis of a gear.
+     *
+     * @param count teeth or leaves
+     * @param module m
+     * @return m
+     */
+    public double forceArm(int count, double module) {
+        return teeth.forceArm(count) * module;
+    }
+
+    /**
+     * Arm of the line about the drum's axis.
+     *
+     * @param drumDiameter bare diameter, m
+     * @return m
+     */
+    public double lineArm(double drumDiameter) {
+        return (drumDiameter + parts.lineDiameter()) / 2;
+    }
+}

@@ -1,0 +1,90 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.solver.power;
+
+/**
+ * A pendulum of a thin uniform rod and a small bob at its end.
+ *
+ * @param bobMass kg, positive
+ * @param rodMass kg, not negative
+ * @param quality {@code Q}, the quality factor, at least 1
+ * @param gravity m/s&sup2;, positive
+ */
+public record Pendulum(double bobMass, double rodMass, double quality, double gravity) {
+    /** Standard gravity, m/s&sup2; (3rd CGPM, 1901). */
+    public static final double STANDARD_GRAVITY = 9.80665;
+
+    /**
+     * Checks the masses and the quality.
+     *
+     * @throws IllegalArgumentException if a mass is not positive or the quality is below 1
+     */
+    public Pendulum {
+        if (!(bobMass > 0) || !(rodMass >= 0)) {
+            throw new IllegalArgumentException(
+                    "The bobMass (%s kg) must be more than 0 and the rodMass (%s kg) at least 0."
+                            .formatted(bobMass, rodMass));
+        }
+        if (!(quality >= 1)) {
+            throw new IllegalArgumentException("The quality (%s) must be at least 1.".formatted(quality));
+        }
+    }
+
+    /**
+     * Length of the simple pendulum of the same period, {@code L = g (T0 / 2π)²} with {@code T0 = T / C(A)} and {@code T}
+     * two beats.
+     *
+     * @param secondsPerBeat s, positive
+     * @param semiArc arc at which that beat is kept, rad
+     * @return m
+     */
+    public double equivalentLength(double secondsPerBeat, double semiArc) {
+        double smallArcPeriod = 2 * secondsPerBeat / FiniteArc.periodRatio(semiArc);
+        double perRadian = smallArcPeriod / (2 * Math.PI);
+        return gravity * perRadian * perRadian;
+    }
+
+    /**
+     * Distance of the bob from the suspension that gives an equivalent length:
+     * {@code l = L (m_b + m_r / 2) / (m_b + m_r / 3)}, from {@code L = I / (m h)}.
+     *
+     * @param equivalentLength m
+     * @return m
+     */
+    public double bobDistance(double equivalentLength) {
+        return equivalentLength * (bobMass + rodMass / 2) / (bobMass + rodMass / 3);
+    }
+
+    /**
+     * Mass times distance of its centre from the suspension, {@code m_tot h_cm}.
+     *
+     * @param equivalentLength m
+     * @return kg m
+     */
+    public double massMoment(double equivalentLength) {
+        return bobDistance(equivalentLength) * (bobMass + rodMass / 2);
+    }
+
+    /**
+     * Energy of the swing, {@code E(A) = m_tot g h_cm (1 - cos A)}.
+     *
+     * @param equivalentLength m
+     * @param semiArc rad
+     * @return J
+     */
+    public double energy(double equivalentLength, double semiArc) {
+        double half = Math.sin(semiArc / 2);
+        return massMoment(equivalentLength) * gravity * 2 * half * half;
+    }
+
+    /**
+     * Energy lost in one beat to air and suspension, {@code π E / Q}.
+     *
+     * @param equivalentLength m
+     * @param semiArc rad
+     * @return J
+     */
+    public double lossPerBeat(double equivalentLength, double semiArc) {
+        return Math.PI * energy(equivalentLength, semiArc) / quality;
+    }
+}

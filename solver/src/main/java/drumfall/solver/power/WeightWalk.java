@@ -1,0 +1,133 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.solver.power;
+
+import drumfall.solver.train.Mesh;
+import drumfall.solver.train.Train;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/** The walk from the escape wheel up to the weight: what each arbor needs, and the weight that gives it. */
+public final class WeightWalk {
+    private static final double SECONDS_PER_HOUR = 3600;
+
+    private final Movement movement;
+    private final MeshEfficiencies efficiencies;
+
+    /**
+     * A walk through trains of one movement.
+     *
+     * @param movement what all of them share
+     */
+    public WeightWalk(Movement movement) {
+        this.movement = movement;
+        this.efficiencies = new MeshEfficiencies(movement);
+    }
+
+    /** The movement walked through. */
+    public Movement movement() {
+        return movement;
+    }
+
+    /** The efficiency curves, shared with whoever walks partial trains. */
+    public MeshEfficiencies efficiencies() {
+        return efficiencies;
+    }
+
+    /**
+     * Weighs a train.
+     *
+     * @param train the train
+     */
+    public WeightFigure weigh(Train train) {
+        EscapeNeed need = movement.escapeNeed(
+                train.escapeTeeth(), train.going().secondsPerBeat().doubleValue());
+        return new WeightFigure(need, path(train, need, Criterion.RUNNING), path(train, need, Criterion.BINDING));
+    }
+
+    /**
+     * Pitches of a mesh within the pendulum's memory.
+     *
+     * @param need gives the memory
+     * @param hoursPerTurn of the wheel's arbor
+     * @param toothCount teeth of the wheel
+     */
+    public static double pitchesRemembered(EscapeNeed need, double hoursPerTurn, int toothCount) {
+        return need.memory() * toothCount / (SECONDS_PER_HOUR * hoursPerTurn);
+    }
+
+    private PowerPath path(Train train, EscapeNeed need, Criterion criterion) {
+        Regime regime = movement.regime(criterion);
+        List<ArborNeed> arbors = new ArrayList<>();
+        double load = regime.arbor(ArborRole.ESCAPE)
+                .load(
+                        movement.torqueAsked(criterion, need),
+                        movement.parts().escapeWheelRadius(),
+                        movement.parts().escapeWheelMass());
+        arbors.add(new ArborNeed(movement.torqueAsked(criterion, need), load, 1));
+        for (int i = train.meshes().size() - 1; i >= 0; i--) {
+            Mesh mesh = train.meshes().get(i);
+            double passed = passed(train, need, criterion, i);
+            double given = regime.arbor(role(train, i + 1)).drive(load, pinionArm(mesh), pinionMass(mesh));
+            double out = given * mesh.toothCount() / (mesh.leafCount() * passed);
+            load = regime.arbor(role(train, i)).load(out, wheelArm(mesh), wheelMass(mesh));
+            arbors.add(new ArborNeed(out, load, passed));
+        }
+        Collections.reverse(arbors);
+        return new PowerPath(criterion, arbors, tension(train, regime, load), weight(train, regime, load));
+    }
+
+    private double passed(Train train, EscapeNeed need, Criterion criterion, int index) {
+        Mesh mesh = train.meshes().get(index);
+        BigFraction hours = train.going().hoursPerTurn(index);
+        return efficiencies.passed(
+                criterion,
+                mesh.toothCount(),
+                mesh.leafCount(),
+                pitchesRemembered(need, hours.doubleValue(), mesh.toothCount()));
+    }
+
+    private double tension(Train train, Regime regime, double load) {
+        double diameter = train.drumDiameter().doubleValue();
+        return regime.arbor(role(train, 0))
+                .tension(load, movement.lineArm(diameter), movement.parts().drumMass(diameter));
+    }
+
+    private double weight(Train train, Regime regime, double load) {
+        return movement.weightFor(tension(train, regime, load), train.reeving());
+    }
+
+    /**
+     * The role of an arbor in a train.
+     *
+     * @param train the train
+     * @param arbor number of the arbor from the drum
+     */
+    public static ArborRole role(Train train, int arbor) {
+        if (arbor == 0) {
+            return ArborRole.DRUM;
+        }
+        if (arbor == train.meshes().size()) {
+            return ArborRole.ESCAPE;
+        }
+        return arbor == train.meshesAbove() ? ArborRole.CENTRE : ArborRole.INTERMEDIATE;
+    }
+
+    private double wheelArm(Mesh mesh) {
+        return movement.forceArm(mesh.toothCount(), mesh.module().metres());
+    }
+
+    private double pinionArm(Mesh mesh) {
+        return movement.forceArm(mesh.leafCount(), mesh.module().metres());
+    }
+
+    private long wheelMass(Mesh mesh) {
+        return movement.parts().wheelMass(mesh.module().metres() * mesh.toothCount() / 2);
+    }
+
+    private long pinionMass(Mesh mesh) {
+        return movement.parts().pinionMass(mesh.module().metres() * mesh.leafCount() / 2);
+    }
+}

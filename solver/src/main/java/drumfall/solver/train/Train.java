@@ -1,0 +1,65 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.solver.train;
+
+import java.util.List;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/**
+ * A train with its sizes: meshes, drum, reeving and escape wheel, the centre arbor turning once an hour.
+ *
+ * @param meshes the meshes from the drum, at least one
+ * @param meshesAbove meshes from the drum arbor to the centre arbor, {@code h}; 0 if the drum itself turns hourly
+ * @param drumDiameter diameter of the bare drum, m, positive
+ * @param reeving how the line carries the weight
+ * @param escapeTeeth teeth of the escape wheel, {@code N}, at least 2; two beats a tooth
+ */
+public record Train(List<Mesh> meshes, int meshesAbove, BigFraction drumDiameter, Reeving reeving, int escapeTeeth) {
+    /**
+     * Copies the meshes and checks that the parts fit together.
+     *
+     * @throws IllegalArgumentException if there is no mesh below the centre, the drum is not positive, or the escape wheel
+     *     has fewer than 2 teeth
+     */
+    public Train {
+        meshes = List.copyOf(meshes);
+        if (meshesAbove < 0 || meshesAbove >= meshes.size()) {
+            throw new IllegalArgumentException(
+                    "The meshesAbove (%d) must be from 0 to %d, so that a mesh is left below the centre."
+                            .formatted(meshesAbove, meshes.size() - 1));
+        }
+        if (drumDiameter.signum() <= 0) {
+            throw new IllegalArgumentException(
+                    "The drumDiameter (%s m) must be more than 0 m.".formatted(drumDiameter));
+        }
+        if (escapeTeeth < 2) {
+            throw new IllegalArgumentException("The escapeTeeth (%d) must be at least 2 teeth.".formatted(escapeTeeth));
+        }
+    }
+
+    /** The counts alone. */
+    public GoingTrain going() {
+        return new GoingTrain(
+                meshes.stream().map(Mesh::counts).toList(), TimeBase.hourly(meshesAbove), 2 * escapeTeeth);
+    }
+
+    /** Meshes from the drum arbor to the centre arbor, in order. */
+    public List<Mesh> above() {
+        return meshes.subList(0, meshesAbove);
+    }
+
+    /** Meshes from the centre arbor to the escape arbor, in order. */
+    public List<Mesh> below() {
+        return meshes.subList(meshesAbove, meshes.size());
+    }
+
+    /** The train in one line, the centre arbor marked, for example {@code 96/8 m1.5 | 64/8 m1 · 60/8 m1 · E30}. */
+    @Override
+    public String toString() {
+        return join(above()) + (meshesAbove == 0 ? "| " : " | ") + join(below()) + " · E" + escapeTeeth;
+    }
+
+    private static String join(List<Mesh> meshes) {
+        return String.join(" · ", meshes.stream().map(Mesh::toString).toList());
+    }
+}
