@@ -79,7 +79,7 @@ public record Deadbeat(DeadbeatForm form, int teeth) {
      *
      * @param semiArc {@code A}, rad
      * @param pendulumLoss energy the pendulum loses in a beat at that arc, J
-     * @return N m, or infinity if no torque does
+     * @return N m, or infinity if no torque does or there is no such escapement
      */
     public double torqueFor(double semiArc, double pendulumLoss) {
         double gain = gain(semiArc);

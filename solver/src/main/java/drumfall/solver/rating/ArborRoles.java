@@ -1,0 +1,26 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.solver.rating;
+
+import drumfall.solver.brief.Brief;
+import drumfall.solver.power.ArborRole;
+
+/**
+ * The builds of a brief by the role of the arbor.
+ *
+ * @param arbors the brief's builds
+ */
+record ArborRoles(Brief.Arbors arbors) {
+    Brief.ArborBuild build(ArborRole role) {
+        return switch (role) {
+            case DRUM -> arbors.drum();
+            case CENTRE -> arbors.centre();
+            case INTERMEDIATE -> arbors.intermediate();
+            case ESCAPE -> arbors.escape();
+        };
+    }
+
+    double radius(ArborRole role) {
+        return build(role).diameter().si() / 2;
+    }
+}

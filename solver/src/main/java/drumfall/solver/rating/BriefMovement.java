@@ -1,0 +1,139 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.solver.rating;
+
+import drumfall.solver.brief.Brief;
+import drumfall.solver.parts.PartStock;
+import drumfall.solver.power.ArborFriction;
+import drumfall.solver.power.ArborRole;
+import drumfall.solver.power.ArborSupports;
+import drumfall.solver.power.DeadbeatForm;
+import drumfall.solver.power.Movement;
+import drumfall.solver.power.Pendulum;
+import drumfall.solver.power.Regime;
+import drumfall.solver.power.Support;
+import drumfall.solver.teeth.InvoluteClosedForm;
+import java.util.EnumMap;
+import java.util.Map;
+
+/** Turns a brief's groups into the figures that the walk to the weight needs. */
+final class BriefMovement {
+    /** Density of the steel rods, kg/m³ (Beckett, 8th ed. 1903, p. 53: 0.28 lb per cubic inch). */
+    private static final double STEEL = 7750;
+
+    private final Brief brief;
+    private final Expectation expectation;
+
+    private BriefMovement(Brief brief, Expectation expectation) {
+        this.brief = brief;
+        this.expectation = expectation;
+    }
+
+    static Movement of(Brief brief, Expectation expectation) {
+        return new BriefMovement(brief, expectation).movement();
+    }
+
+    static ArborRoles roles(Brief brief) {
+        return new ArborRoles(brief.arbors());
+    }
+
+    private Movement movement() {
+        return new Movement(
+                parts(),
+                new InvoluteClosedForm(brief.teeth().pressureAngle().si()),
+                pendulum(),
+                escapement(),
+                brief.escapement().reserveArc().si(),
+                regime(1),
+                regime(brief.friction().staticFactor().si()),
+                brief.weight().bindingReserve().si(),
+                brief.line().pulleyEfficiency().si());
+    }
+
+    private PartStock parts() {
+        return new PartStock(
+                brief.parts().wheelThickness().si(),
+                brief.parts().pinionLength().si(),
+                brief.parts().solidShare().si(),
+                brief.material().density().si(),
+                brief.drum().length().si(),
+                brief.drum().wall().si(),
+                brief.line().diameter().si(),
+                brief.escapement().wheelRadius().si());
+    }
+
+    private Pendulum pendulum() {
+        return new Pendulum(
+                brief.pendulum().bobMass().si(),
+                brief.pendulum().rodMass().si(),
+                expectation.quality(brief.pendulum().quality()),
+                Pendulum.STANDARD_GRAVITY);
+    }
+
+    private DeadbeatForm escapement() {
+        return new DeadbeatForm(
+                brief.escapement().wheelRadius().si(),
+                brief.escapement().palletSpan().si(),
+                brief.escapement().lift().si(),
+                brief.escapement().lock().si(),
+                brief.escapement().drop().si(),
+                expectation.friction(brief.friction().pallets()),
+                brief.escapement().palletArborTorque().si(),
+                brief.escapement().inertiaShare().si());
+    }
+
+    private Regime regime(double factor) {
+        Map<ArborRole, ArborFriction> arbors = new EnumMap<>(ArborRole.class);
+        for (ArborRole role : ArborRole.values()) {
+            arbors.put(role, arbor(roles(brief).build(role), role, factor));
+        }
+        return new Regime(expectation.friction(brief.friction().teeth()) * factor, arbors);
+    }
+
+    private ArborFriction arbor(Brief.ArborBuild build, ArborRole role, double factor) {
+        double hands = role == ArborRole.CENTRE ? brief.hands().torque().si() : 0;
+        return build.kind() == Brief.ArborKind.FIXED
+                ? onFixedRod(build, hands, factor)
+                : onTurningRod(build, hands, factor);
+    }
+
+    /** Wheel and pinion are one part whose hub runs on the rod; the hub's two ends are the supports. */
+    private ArborFriction onFixedRod(Brief.ArborBuild build, double hands, double factor) {
+        double wheel = brief.parts().wheelThickness().si();
+        double pinion = brief.parts().pinionLength().si();
+        ArborSupports supports = supports(build, wheel + pinion, factor);
+        return new ArborFriction(
+                supports.slopeAt(wheel / 2),
+                supports.slopeAt(wheel + pinion / 2),
+                hands + supports.drag(),
+                Pendulum.STANDARD_GRAVITY);
+    }
+
+    /** The rod turns in the plates; where wheel and pinion stand between them is open, so the worst place counts. */
+    private ArborFriction onTurningRod(Brief.ArborBuild build, double hands, double factor) {
+        double span = brief.frame().depth().si();
+        ArborSupports supports = supports(build, span, factor);
+        double slope = supports.worstSlopeBetween();
+        double radius = build.diameter().si() / 2;
+        double rodWeight = STEEL * Math.PI * radius * radius * span * Pendulum.STANDARD_GRAVITY;
+        return new ArborFriction(slope, slope, hands + supports.drag() + slope * rodWeight, Pendulum.STANDARD_GRAVITY);
+    }
+
+    private ArborSupports supports(Brief.ArborBuild build, double span, double factor) {
+        boolean frontRolls =
+                build.bearings() == Brief.BearingPlaces.FRONT || build.bearings() == Brief.BearingPlaces.BOTH;
+        boolean rearRolls =
+                build.bearings() == Brief.BearingPlaces.REAR || build.bearings() == Brief.BearingPlaces.BOTH;
+        return new ArborSupports(support(build, frontRolls, factor), support(build, rearRolls, factor), span);
+    }
+
+    private Support support(Brief.ArborBuild build, boolean rolls, double factor) {
+        double diameter = build.diameter().si();
+        return rolls
+                ? Support.bearing(
+                        brief.arbors().bearing().friction().si() * factor,
+                        diameter,
+                        brief.arbors().bearing().drag().si() * factor)
+                : Support.plain(expectation.friction(brief.friction().bores()) * factor, diameter / 2);
+    }
+}

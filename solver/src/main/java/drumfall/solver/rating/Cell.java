@@ -1,0 +1,77 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.solver.rating;
+
+import drumfall.solver.brief.Objective;
+import drumfall.solver.quantity.Dimension;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The cell of the objectives a train falls into, one whole number for each objective in the brief's order.
+ *
+ * @param numbers smaller is better
+ */
+public record Cell(List<Integer> numbers) {
+    private static final int NO_TRAIN = Integer.MAX_VALUE;
+
+    /** Copies the list. */
+    public Cell {
+        numbers = List.copyOf(numbers);
+    }
+
+    /**
+     * The cell of objective values.
+     *
+     * @param objectives in the brief's order
+     * @param values in SI units, in the same order
+     */
+    public static Cell of(List<Objective> objectives, double[] values) {
+        List<Integer> numbers = new ArrayList<>();
+        for (int i = 0; i < values.length; i++) {
+            numbers.add(number(objectives.get(i), values[i]));
+        }
+        return new Cell(numbers);
+    }
+
+    /**
+     * The cell number of one value: {@code floor(value / resolution)}, or for a resolution that is a share {@code r} of
+     * the figure {@code floor(ln value / ln(1 + r))}. It never falls while the value rises.
+     *
+     * @param objective gives the resolution
+     * @param value in SI units, at least 0
+     * @return the number; the largest integer where no number is large enough
+     */
+    public static int number(Objective objective, double value) {
+        if (objective.figure().counted()) {
+            return (int) value;
+        }
+        double resolution = objective.resolution().orElseThrow().si();
+        boolean share = objective.resolution().orElseThrow().dimension() == Dimension.NUMBER;
+        double cell = Math.floor(share ? Math.log(value) / Math.log1p(resolution) : value / resolution);
+        return (int) Math.max(-NO_TRAIN, Math.min(NO_TRAIN, cell));
+    }
+
+    /**
+     * Whether this cell is at least as good in every objective and better in one.
+     *
+     * @param other a cell of the same objectives
+     */
+    public boolean dominates(Cell other) {
+        return !numbers.equals(other.numbers) && isNowhereWorseThan(other);
+    }
+
+    /**
+     * Whether this cell is at least as good in every objective.
+     *
+     * @param other a cell of the same objectives
+     */
+    public boolean isNowhereWorseThan(Cell other) {
+        for (int i = 0; i < numbers.size(); i++) {
+            if (numbers.get(i) > other.numbers.get(i)) {
+                return false;
+            }
+        }
+        return true;
+    }
+}

@@ -1,0 +1,56 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.solver.rating;
+
+import drumfall.solver.power.WeightFigure;
+import drumfall.solver.train.Train;
+import java.util.List;
+import java.util.stream.Stream;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/**
+ * A train held against a brief.
+ *
+ * @param train the train
+ * @param demands every demand, met or missed, in the order of {@link Demand}
+ * @param objectiveValues values of the brief's objectives in its order, SI units
+ * @param cell the cell of the objectives
+ * @param durationRoundedDown hours of a full fall, rounded down
+ * @param weight the walk to the weight in the middle of all bands
+ * @param recommendedWeight least running weight with its reserve, kg; infinite if no weight drives it
+ * @param leastSmoothest least running weight with the least friction and highest quality to expect, kg
+ * @param leastRoughest least running weight with the most friction and lowest quality to expect, kg; infinite if none does
+ * @param pendulumLength length of the simple pendulum that keeps the beat at the least arc, m
+ * @param filamentMass of wheels, pinions, drum and escape wheel, kg
+ */
+public record Rating(
+        Train train,
+        List<DemandFigure> demands,
+        List<Double> objectiveValues,
+        Cell cell,
+        BigFraction durationRoundedDown,
+        WeightFigure weight,
+        double recommendedWeight,
+        double leastSmoothest,
+        double leastRoughest,
+        double pendulumLength,
+        double filamentMass) {
+    /** Said of every train until its arbors are placed. */
+    public static final String PLACEMENT = "not yet placed";
+
+    /** Copies the lists. */
+    public Rating {
+        demands = List.copyOf(demands);
+        objectiveValues = List.copyOf(objectiveValues);
+    }
+
+    /** Whether every demand is met. */
+    public boolean feasible() {
+        return demands.stream().allMatch(DemandFigure::met);
+    }
+
+    /** The demands that are missed. */
+    public Stream<DemandFigure> missed() {
+        return demands.stream().filter(demand -> !demand.met());
+    }
+}

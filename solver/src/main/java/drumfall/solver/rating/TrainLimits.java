@@ -1,0 +1,391 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.solver.rating;
+
+import drumfall.solver.brief.Brief;
+import drumfall.solver.power.ArborRole;
+import drumfall.solver.power.Deadbeat;
+import drumfall.solver.power.FiniteArc;
+import drumfall.solver.power.Movement;
+import drumfall.solver.quantity.Quantity;
+import drumfall.solver.train.DrumRun;
+import drumfall.solver.train.Mesh;
+import drumfall.solver.train.Reeving;
+import drumfall.solver.train.ToothModule;
+import drumfall.solver.train.WheelAndPinion;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/** Each demand of a brief as one claim about counts and sizes, and the choices the brief leaves open. */
+public final class TrainLimits {
+    private static final BigFraction SECONDS_PER_HOUR = BigFraction.of(3600);
+    private static final BigFraction ESCAPE_TURNS_PER_MINUTE = BigFraction.of(60);
+
+    /** A tooth is printed in two passes of the nozzle at least; common practice, no source. */
+    private static final int PASSES = 2;
+
+    private final Brief brief;
+    private final Movement movement;
+    private final ArborRoles roles;
+    private final BigFraction hoursAtLeast;
+    private final BigFraction hoursAtMost;
+
+    /**
+     * The limits of a brief.
+     *
+     * @param brief the brief
+     * @param movement its movement in the middle of all bands
+     */
+    public TrainLimits(Brief brief, Movement movement) {
+        this.brief = brief;
+        this.movement = movement;
+        this.roles = BriefMovement.roles(brief);
+        this.hoursAtLeast = brief.run().atLeast().exact().divide(SECONDS_PER_HOUR);
+        this.hoursAtMost = brief.run().atMost().exact().divide(SECONDS_PER_HOUR);
+    }
+
+    /** Modules the brief offers, smallest first. */
+    public List<ToothModule> modules() {
+        return brief.teeth().modules().stream()
+                .map(module -> ToothModule.ofMetres(module.exact()))
+                .sorted()
+                .toList();
+    }
+
+    /** Drum diameters the brief offers, m, smallest first. */
+    public List<BigFraction> drumDiameters() {
+        BigFraction step = brief.drum().diameter().step().exact();
+        BigFraction to = brief.drum().diameter().to().exact();
+        return Stream.iterate(
+                        brief.drum().diameter().from().exact(), size -> size.compareTo(to) <= 0, size -> size.add(step))
+                .toList();
+    }
+
+    /** Reevings the brief offers, fewest falls first. */
+    public List<Reeving> reevings() {
+        return brief.line().falls().stream()
+                .sorted()
+                .map(falls -> Reeving.of(falls).orElseThrow())
+                .toList();
+    }
+
+    /** Escape-wheel counts the brief offers, fewest first. */
+    public List<Integer> escapeTeeth() {
+        Brief.CountSteps teeth = brief.escapement().teeth();
+        return IntStream.iterate(teeth.from(), count -> count <= teeth.to(), count -> count + teeth.step())
+                .boxed()
+                .toList();
+    }
+
+    /**
+     * The drum and its line at one size.
+     *
+     * @param diameter bare diameter, m
+     * @param reeving how the line carries the weight
+     */
+    public DrumRun drumRun(BigFraction diameter, Reeving reeving) {
+        return new DrumRun(
+                brief.fall().height().exact(), diameter, brief.line().diameter().exact(), reeving);
+    }
+
+    /**
+     * The duration reaches the shortest that will do: {@code R_up n_d >= H}, never by rounding up.
+     *
+     * @param hoursPerDrumTurn {@code R_up}
+     * @param drum the drum
+     */
+    public boolean runsLongEnough(BigFraction hoursPerDrumTurn, DrumRun drum) {
+        return drum.hoursRoundedDown(hoursPerDrumTurn).compareTo(hoursAtLeast) >= 0;
+    }
+
+    /**
+     * The duration keeps to the longest that will do.
+     *
+     * @param hoursPerDrumTurn {@code R_up}
+     * @param drum the drum
+     */
+    public boolean runsNotTooLong(BigFraction hoursPerDrumTurn, DrumRun drum) {
+        return drum.hoursRoundedUp(hoursPerDrumTurn).compareTo(hoursAtMost) <= 0;
+    }
+
+    /**
+     * The line fits the drum in one layer: {@code (n_d + 2) s u + u <= drum length}.
+     *
+     * @param drum the drum
+     */
+    public boolean windsInOneLayer(DrumRun drum) {
+        return drum.layerLength(brief.drum().turnSpacing().exact())
+                        .compareTo(brief.drum().length().exact())
+                <= 0;
+    }
+
+    /**
+     * Length of the simple pendulum that keeps a beat at the least arc, m.
+     *
+     * @param secondsPerBeat s
+     */
+    public double pendulumLength(double secondsPerBeat) {
+        return movement.pendulum().equivalentLength(secondsPerBeat, arcAsked());
+    }
+
+    /**
+     * The pendulum's length is in range.
+     *
+     * @param secondsPerBeat s
+     */
+    public boolean pendulumFits(double secondsPerBeat) {
+        Optional<Brief.LengthRange> range = brief.beat().pendulumLength();
+        double length = pendulumLength(secondsPerBeat);
+        return range.isEmpty()
+                || (length >= range.get().from().si()
+                        && length <= range.get().to().si());
+    }
+
+    /**
+     * The beats an hour are in range.
+     *
+     * @param beatsPerHour exact
+     */
+    public boolean beatsInRange(BigFraction beatsPerHour) {
+        Optional<Brief.NumberRange> range = brief.beat().beatsPerHour();
+        return range.isEmpty()
+                || (beatsPerHour.compareTo(range.get().from().exact()) >= 0
+                        && beatsPerHour.compareTo(range.get().to().exact()) <= 0);
+    }
+
+    /**
+     * Bounds outside which no beat is allowed, slightly wide; a quick way to leave most trains out before asking
+     * {@link #pendulumFits} and {@link #beatsInRange}.
+     *
+     * @return fewest and most beats an hour
+     */
+    public double[] roughBeatsPerHour() {
+        double from = 1;
+        double to = 1e9;
+        if (brief.beat().pendulumLength().isPresent()) {
+            Brief.LengthRange range = brief.beat().pendulumLength().get();
+            from = Math.max(from, beatsFor(range.to()));
+            to = Math.min(to, beatsFor(range.from()));
+        }
+        if (brief.beat().beatsPerHour().isPresent()) {
+            from = Math.max(from, brief.beat().beatsPerHour().get().from().si());
+            to = Math.min(to, brief.beat().beatsPerHour().get().to().si());
+        }
+        return new double[] {from * (1 - 1e-9), to * (1 + 1e-9)};
+    }
+
+    private double beatsFor(Quantity length) {
+        double beat =
+                Math.PI * Math.sqrt(length.si() / movement.pendulum().gravity()) * FiniteArc.periodRatio(arcAsked());
+        return 3600 / beat;
+    }
+
+    /**
+     * An arbor below the centre turns once a minute, an even number of meshes from the centre.
+     *
+     * @param below the meshes below the centre, from the centre
+     */
+    public boolean secondsHandServed(List<WheelAndPinion> below) {
+        if (!brief.beat().secondsHand()) {
+            return true;
+        }
+        BigFraction turns = BigFraction.ONE;
+        for (int i = 0; i < below.size(); i++) {
+            turns = turns.multiply(below.get(i).ratio());
+            if (i % 2 == 1 && turns.compareTo(ESCAPE_TURNS_PER_MINUTE) == 0) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /**
+     * The escapement exists with a tooth count, and some torque keeps the pendulum at its arc.
+     *
+     * @param escapeTeeth teeth of the escape wheel
+     */
+    public boolean arcKept(int escapeTeeth) {
+        var escapement = movement.escapement().with(escapeTeeth);
+        return escapement.exists() && escapement.gain(movement.escapement().escapeAngle() + movement.reserveArc()) > 0;
+    }
+
+    /** Arc the brief asks for: the escape angle and its reserve, rad. */
+    double arcAsked() {
+        return movement.escapement().escapeAngle() + movement.reserveArc();
+    }
+
+    /**
+     * Arc that no weight can exceed with a tooth count, rad; 0 if there is no such escapement.
+     *
+     * @param escapeTeeth teeth of the escape wheel
+     */
+    double saturationArc(int escapeTeeth) {
+        Deadbeat escapement = movement.escapement().with(escapeTeeth);
+        return escapement.exists() ? escapement.saturationArc() : 0;
+    }
+
+    /** Radius of the escape wheel to its tips, m. */
+    public double escapeWheelRadius() {
+        return movement.parts().escapeWheelRadius();
+    }
+
+    /**
+     * Radius of the drum's flanges, m.
+     *
+     * @param diameter bare diameter, m
+     */
+    public double drumFlangeRadius(double diameter) {
+        return movement.parts().drumFlangeRadius(diameter);
+    }
+
+    /**
+     * The counts step the speed up.
+     *
+     * @param counts wheel and pinion
+     */
+    public boolean stepsUp(WheelAndPinion counts) {
+        return counts.toothCount() >= counts.leafCount();
+    }
+
+    /**
+     * Tip diameter of the wheel, m.
+     *
+     * @param mesh the mesh
+     */
+    public double wheelTipDiameter(Mesh mesh) {
+        return 2
+                * movement.teeth().wheelTipRadius(mesh.toothCount(), mesh.leafCount())
+                * mesh.module().metres();
+    }
+
+    /** Shorter side of the printer's bed, m. */
+    double bed() {
+        return Math.min(
+                brief.printer().bedWidth().si(), brief.printer().bedDepth().si());
+    }
+
+    /**
+     * The wheel fits the printer's bed.
+     *
+     * @param mesh the mesh
+     */
+    public boolean fitsBed(Mesh mesh) {
+        return wheelTipDiameter(mesh) <= bed();
+    }
+
+    /** Thinnest tooth at the pitch circle that the nozzle prints, m. */
+    double thinnestTooth() {
+        return PASSES * brief.printer().nozzle().si();
+    }
+
+    /** Thickness of a tooth at the pitch circle, {@code π m / 2}, m. */
+    double toothThickness(ToothModule module) {
+        return Math.PI * module.metres() / 2;
+    }
+
+    /**
+     * The tooth is at least two nozzle widths thick at the pitch circle; a necessary bound until outlines are drawn.
+     *
+     * @param module the module
+     */
+    public boolean toothPrints(ToothModule module) {
+        return toothThickness(module) >= thinnestTooth();
+    }
+
+    /**
+     * How much room a mesh leaves in the frame at its best direction, m; negative if wheel and pinion cannot both be inside.
+     *
+     * <p>With the tip radii {@code A} and {@code B}, the axes can be at most {@code w - A - B} apart across and
+     * {@code h - A - B} upright; the diagonal of that rectangle must reach the centre distance. A necessary bound until
+     * the arbors are placed.
+     *
+     * @param mesh the mesh
+     */
+    double roomInFrame(Mesh mesh) {
+        double tips = wheelTipDiameter(mesh) / 2 + pinionTipRadius(mesh);
+        double across = brief.frame().width().si() - tips;
+        double upright = brief.frame().height().si() - tips;
+        double wheel =
+                Math.min(brief.frame().width().si(), brief.frame().height().si()) - wheelTipDiameter(mesh);
+        double pair = across < 0 || upright < 0
+                ? Math.min(across, upright)
+                : Math.hypot(across, upright) - mesh.centreDistance();
+        return Math.min(wheel, pair);
+    }
+
+    /**
+     * Wheel and pinion find room in the frame.
+     *
+     * @param mesh the mesh
+     */
+    public boolean fitsFrame(Mesh mesh) {
+        return roomInFrame(mesh) >= 0;
+    }
+
+    /**
+     * Distance between a wheel's tips and the neighbouring arbor towards the drum, which crosses its plane, m.
+     *
+     * @param mesh the mesh between that arbor and the wheel's own
+     * @param neighbour role of the arbor that is to be cleared
+     * @param tipRadius of the wheel, m
+     */
+    public double clearance(Mesh mesh, ArborRole neighbour, double tipRadius) {
+        return mesh.centreDistance() - roles.radius(neighbour) - tipRadius;
+    }
+
+    /** Least clearance asked for, m. */
+    public double gap() {
+        return brief.parts().gap().si();
+    }
+
+    /**
+     * A wheel clears the neighbouring arbor.
+     *
+     * @param mesh the mesh between that arbor and the wheel's own
+     * @param neighbour role of the arbor that is to be cleared
+     * @param tipRadius of the wheel, m
+     */
+    public boolean clears(Mesh mesh, ArborRole neighbour, double tipRadius) {
+        return clearance(mesh, neighbour, tipRadius) >= gap();
+    }
+
+    /**
+     * Load on the line for which it must be rated: its share of the weight times the safety factor, N.
+     *
+     * @param weight kg
+     * @param reeving how the line carries the weight
+     */
+    double loadToCarry(double weight, Reeving reeving) {
+        return weight
+                * movement.pendulum().gravity()
+                / reeving.falls()
+                * brief.line().safetyFactor().si();
+    }
+
+    /**
+     * The line carries its share of the weight with its safety factor.
+     *
+     * @param weight kg
+     * @param reeving how the line carries the weight
+     */
+    public boolean lineCarries(double weight, Reeving reeving) {
+        return loadToCarry(weight, reeving) <= brief.line().ratedLoad().si();
+    }
+
+    /**
+     * The weight is not too heavy.
+     *
+     * @param weight kg
+     */
+    public boolean lightEnough(double weight) {
+        return weight <= brief.weight().limit().si();
+    }
+
+    private double pinionTipRadius(Mesh mesh) {
+        return movement.teeth().pinionTipRadius(mesh.toothCount(), mesh.leafCount())
+                * mesh.module().metres();
+    }
+}

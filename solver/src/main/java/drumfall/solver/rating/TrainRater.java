@@ -1,0 +1,85 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.solver.rating;
+
+import drumfall.solver.brief.Brief;
+import drumfall.solver.power.Movement;
+import drumfall.solver.power.WeightFigure;
+import drumfall.solver.power.WeightWalk;
+import drumfall.solver.train.Train;
+import java.util.Arrays;
+
+/** Rates trains against one brief; may be shared between threads. */
+public final class TrainRater {
+    private final Brief brief;
+    private final WeightWalk middle;
+    private final WeightWalk smoothest;
+    private final WeightWalk roughest;
+    private final TrainLimits limits;
+    private final Objectives objectives;
+    private final DemandSheet demands;
+
+    /**
+     * A rater for one brief.
+     *
+     * @param brief the brief
+     */
+    public TrainRater(Brief brief) {
+        this.brief = brief;
+        this.middle = new WeightWalk(BriefMovement.of(brief, Expectation.MIDDLE));
+        this.smoothest = new WeightWalk(BriefMovement.of(brief, Expectation.SMOOTHEST));
+        this.roughest = new WeightWalk(BriefMovement.of(brief, Expectation.ROUGHEST));
+        this.limits = new TrainLimits(brief, movement());
+        this.objectives = new Objectives(brief, movement(), limits);
+        this.demands = new DemandSheet(brief, limits);
+    }
+
+    /** The brief rated against. */
+    public Brief brief() {
+        return brief;
+    }
+
+    /** The movement in the middle of all bands. */
+    public Movement movement() {
+        return middle.movement();
+    }
+
+    /** The walk to the weight in the middle of all bands. */
+    public WeightWalk walk() {
+        return middle;
+    }
+
+    /** The demands as claims. */
+    public TrainLimits limits() {
+        return limits;
+    }
+
+    /** The figures wanted small. */
+    public Objectives objectives() {
+        return objectives;
+    }
+
+    /**
+     * Rates a train.
+     *
+     * @param train any train, whether or not it meets the brief
+     */
+    public Rating rate(Train train) {
+        WeightFigure weight = middle.weigh(train);
+        double recommended = objectives.recommended(weight.leastWeight());
+        double[] values = objectives.values(train, recommended);
+        return new Rating(
+                train,
+                demands.of(train, recommended),
+                Arrays.stream(values).boxed().toList(),
+                Cell.of(brief.objectives(), values),
+                limits.drumRun(train.drumDiameter(), train.reeving())
+                        .hoursRoundedDown(train.going().hoursPerTurn(0)),
+                weight,
+                recommended,
+                smoothest.weigh(train).leastWeight(),
+                roughest.weigh(train).leastWeight(),
+                weight.need().equivalentLength(),
+                Objectives.kilograms(movement().parts().filamentMass(train)));
+    }
+}
