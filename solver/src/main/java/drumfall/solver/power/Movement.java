@@ -39,13 +39,12 @@ public record Movement(
     }
 
     /**
-     * What the escape wheel needs with a tooth count and a beat.
+     * The arc that must be kept with an escape wheel.
      *
      * @param teeth teeth of the escape wheel
-     * @param secondsPerBeat s
      */
-    public EscapeNeed escapeNeed(int teeth, double secondsPerBeat) {
-        return EscapeNeed.of(escapement.with(teeth), pendulum, secondsPerBeat, reserveArc);
+    public HeldArc heldArc(int teeth) {
+        return new HeldArc(escapement.with(teeth), pendulum, reserveArc);
     }
 
     /**

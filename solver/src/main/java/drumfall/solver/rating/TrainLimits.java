@@ -32,6 +32,7 @@ public final class TrainLimits {
     private final ArborRoles roles;
     private final BigFraction hoursAtLeast;
     private final BigFraction hoursAtMost;
+    private final double periodRatio;
 
     /**
      * The limits of a brief.
@@ -45,6 +46,7 @@ public final class TrainLimits {
         this.roles = BriefMovement.roles(brief);
         this.hoursAtLeast = brief.run().atLeast().exact().divide(SECONDS_PER_HOUR);
         this.hoursAtMost = brief.run().atMost().exact().divide(SECONDS_PER_HOUR);
+        this.periodRatio = FiniteArc.periodRatio(arcAsked());
     }
 
     /** Modules the brief offers, smallest first. */
@@ -128,7 +130,7 @@ public final class TrainLimits {
      * @param secondsPerBeat s
      */
     public double pendulumLength(double secondsPerBeat) {
-        return movement.pendulum().equivalentLength(secondsPerBeat, arcAsked());
+        return movement.pendulum().equivalentLength(secondsPerBeat, periodRatio);
     }
 
     /**
@@ -178,8 +180,7 @@ public final class TrainLimits {
     }
 
     private double beatsFor(Quantity length) {
-        double beat =
-                Math.PI * Math.sqrt(length.si() / movement.pendulum().gravity()) * FiniteArc.periodRatio(arcAsked());
+        double beat = Math.PI * Math.sqrt(length.si() / movement.pendulum().gravity()) * periodRatio;
         return 3600 / beat;
     }
 
