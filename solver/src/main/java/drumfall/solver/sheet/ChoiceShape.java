@@ -7,7 +7,6 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.node.TextNode;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -18,7 +17,7 @@ import java.util.stream.Collectors;
  */
 record ChoiceShape(Class<?> type) implements Shape {
     private static String word(Object constant) {
-        return ((Enum<?>) constant).name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return SheetWriter.word((Enum<?>) constant);
     }
 
     private List<String> words() {

@@ -3,6 +3,7 @@
 package drumfall.solver.sheet;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Locale;
 
 /** Writes records as JSON: fields in the record's order, quantities as typed, absent optional fields left out. */
 public final class SheetWriter {
@@ -26,5 +27,14 @@ public final class SheetWriter {
      */
     public static ObjectNode tree(Record sheet) {
         return Shapes.ofRecord(sheet.getClass()).write(sheet);
+    }
+
+    /**
+     * The word that stands for a constant in a sheet: its name in lower case with hyphens.
+     *
+     * @param constant one of a choice
+     */
+    public static String word(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }
