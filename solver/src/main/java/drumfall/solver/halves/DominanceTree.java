@@ -1,6 +1,9 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
 package drumfall.solver.halves;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -20,7 +23,15 @@ final class DominanceTree<T> {
         boolean mayReplace(double[] point, T entry, double[] asked);
     }
 
-    private record Entry<T>(double[] point, T content) {}
+    private static final class Entry<T> {
+        final double[] point;
+        final T content;
+
+        Entry(double[] point, T content) {
+            this.point = point;
+            this.content = content;
+        }
+    }
 
     private static final class Box<T> {
         final double[] smallest;
@@ -32,8 +43,8 @@ final class DominanceTree<T> {
         Box(int dimensions) {
             smallest = new double[dimensions];
             largest = new double[dimensions];
-            java.util.Arrays.fill(smallest, Double.POSITIVE_INFINITY);
-            java.util.Arrays.fill(largest, Double.NEGATIVE_INFINITY);
+            Arrays.fill(smallest, Double.POSITIVE_INFINITY);
+            Arrays.fill(largest, Double.NEGATIVE_INFINITY);
         }
 
         void stretch(double[] point) {
@@ -83,7 +94,7 @@ final class DominanceTree<T> {
             return covers(box.left, asked, precedence) || covers(box.right, asked, precedence);
         }
         for (Entry<T> entry : box.entries) {
-            if (nowhereLarger(entry.point(), asked) && precedence.mayReplace(entry.point(), entry.content(), asked)) {
+            if (nowhereLarger(entry.point, asked) && precedence.mayReplace(entry.point, entry.content, asked)) {
                 return true;
             }
         }
@@ -92,7 +103,7 @@ final class DominanceTree<T> {
 
     private void split(Box<T> box) {
         int axis = widestAxis(box);
-        box.entries.sort((a, b) -> Double.compare(a.point()[axis], b.point()[axis]));
+        box.entries.sort((a, b) -> Double.compare(a.point[axis], b.point[axis]));
         int half = box.entries.size() / 2;
         box.left = part(box, 0, half);
         box.right = part(box, half, box.entries.size());
@@ -103,7 +114,7 @@ final class DominanceTree<T> {
         Box<T> part = new Box<>(box.smallest.length);
         for (Entry<T> entry : box.entries.subList(from, to)) {
             part.entries.add(entry);
-            part.stretch(entry.point());
+            part.stretch(entry.point);
         }
         return part;
     }

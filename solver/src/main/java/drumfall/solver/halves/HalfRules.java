@@ -1,3 +1,5 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
 package drumfall.solver.halves;
 
 import drumfall.solver.brief.ObjectiveFigure;
@@ -38,12 +40,7 @@ final class HalfRules {
 
     /** Torque on the wheel's side of an arbor, for what the mesh's pinion below must be given. */
     double step(
-            Criterion criterion,
-            double loadBelow,
-            ArborRole below,
-            MeshChoice choice,
-            double passed,
-            ArborRole above) {
+            Criterion criterion, double loadBelow, ArborRole below, MeshChoice choice, double passed, ArborRole above) {
         double given = movement.regime(criterion).arbor(below).drive(loadBelow, choice.pinionArm, choice.pinionMass);
         double out = given * choice.teeth / (choice.leaves * passed);
         return movement.regime(criterion).arbor(above).load(out, choice.wheelArm, choice.wheelMass);

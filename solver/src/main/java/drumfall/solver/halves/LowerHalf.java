@@ -1,6 +1,9 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
 package drumfall.solver.halves;
 
 import drumfall.solver.power.EscapeNeed;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.LongStream;
 
@@ -52,6 +55,6 @@ public final class LowerHalf {
     }
 
     boolean comesBefore(LowerHalf other) {
-        return java.util.Arrays.compare(key, other.key) < 0;
+        return Arrays.compare(key, other.key) < 0;
     }
 }

@@ -1,3 +1,5 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
 package drumfall.solver.halves;
 
 import drumfall.solver.power.Criterion;
@@ -40,7 +42,8 @@ public final class MeshChoice {
         this.centreDistance = Objectives.centreDistance(mesh);
         this.felt = walk.efficiencies().curve(Criterion.RUNNING, teeth, leaves);
         this.bestFelt = felt.mean();
-        this.binding = walk.efficiencies().curve(Criterion.BINDING, teeth, leaves).worst();
+        this.binding =
+                walk.efficiencies().curve(Criterion.BINDING, teeth, leaves).worst();
     }
 
     /** The mesh. */

@@ -1,3 +1,5 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
 package drumfall.solver.halves;
 
 import drumfall.solver.brief.Brief;
@@ -66,7 +68,10 @@ public final class MeshChoices {
     private static boolean held(Mesh mesh, Optional<MeshLock> lock) {
         return lock.isEmpty()
                 || (lock.get().wheel().map(held -> held == mesh.toothCount()).orElse(true)
-                        && lock.get().leaves().map(held -> held == mesh.leafCount()).orElse(true)
+                        && lock.get()
+                                .leaves()
+                                .map(held -> held == mesh.leafCount())
+                                .orElse(true)
                         && lock.get()
                                 .module()
                                 .map(held -> ToothModule.ofMetres(held.exact()).equals(mesh.module()))

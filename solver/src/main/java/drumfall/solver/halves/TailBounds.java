@@ -1,3 +1,5 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
 package drumfall.solver.halves;
 
 import drumfall.solver.power.ArborRole;
@@ -71,8 +73,7 @@ final class TailBounds {
         return longer;
     }
 
-    private void offer(
-            HalfRules rules, TailBounds tails, int band, MeshChoice choice, ArborRole below, int shift) {
+    private void offer(HalfRules rules, TailBounds tails, int band, MeshChoice choice, ArborRole below, int shift) {
         double running = rules.step(
                 Criterion.RUNNING, tails.least[RUNNING][band], below, choice, choice.bestFelt, ArborRole.INTERMEDIATE);
         double binding = rules.step(
@@ -128,5 +129,10 @@ final class TailBounds {
      * @param tip tip radius of the largest wheel, m
      * @param centres sum of centre distances, half nanometres
      */
-    record Least(double running, double binding, double filament, double tip, double centres) {}
+    record Least(double running, double binding, double filament, double tip, double centres) {
+        /** What the parts of such a tail add at least; its modules are unknown. */
+        PartSums sums() {
+            return new PartSums((long) filament, tip, (long) centres, 0);
+        }
+    }
 }
