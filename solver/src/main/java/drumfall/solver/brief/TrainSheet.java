@@ -71,7 +71,7 @@ public record TrainSheet(
                 name,
                 train.meshes().stream().map(MeshEntry::of).toList(),
                 train.meshesAbove(),
-                Quantity.of(train.drumDiameter(), LENGTH.unit("mm")),
+                Quantity.of(train.drumDiameter().multiply(1000), LENGTH.unit("mm")),
                 train.reeving().falls(),
                 train.escapeTeeth());
     }
