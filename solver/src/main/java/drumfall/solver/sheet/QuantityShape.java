@@ -36,7 +36,7 @@ record QuantityShape(List<QuantityRange> ranges) implements Shape {
                 return Optional.of(quantity).filter(value -> broken.isEmpty());
             } catch (QuantityFormatException refusal) {
                 if (ranges.size() == 1) {
-                    refuse(node, place, RefusedQuantity.of(refusal, range.dimension()), findings);
+                    refuse(node, place, RefusedQuantity.of(refusal, range.dimension(), node.textValue()), findings);
                     return Optional.empty();
                 }
             }
