@@ -14,7 +14,7 @@ class BriefMutationTest {
 
     private static final String INSERTS = "{}[]:,\"\\/ -+.eE0123456789nullx\u0000\uFEFF\uD800\u00BD\n";
 
-    /** One mutation in eight leaves the text in order; the counts only keep the test from passing on one branch alone. */
+    /** Most mutations spoil the text; both outcomes must occur, or the test would look at one branch alone. */
     @Test
     void a_mutated_brief_is_read_or_refused_in_plain_sentences() {
         SplittableRandom random = new SplittableRandom(20_261_125);
@@ -25,7 +25,7 @@ class BriefMutationTest {
             result.problems().forEach(BriefMutationTest::assertPlain);
             refused += result.accepted().isPresent() ? 0 : 1;
         }
-        assertThat(refused).isBetween(MUTATIONS / 2, MUTATIONS);
+        assertThat(refused).isBetween(MUTATIONS / 2, MUTATIONS - 1);
     }
 
     private static void assertPlain(SheetProblem problem) {

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.networknt.schema.InputFormat;
 import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaLocation;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 import com.networknt.schema.dialect.Dialects;
@@ -35,8 +36,8 @@ class BriefSchemaTest {
 
     @Test
     void the_schema_is_a_schema_of_draft_2020_12() {
-        Schema metaSchema = REGISTRY.getSchema(
-                com.networknt.schema.SchemaLocation.of(Dialects.getDraft202012().getId()));
+        Schema metaSchema =
+                REGISTRY.getSchema(SchemaLocation.of(Dialects.getDraft202012().getId()));
         assertThat(metaSchema.validate(BriefSchema.text(), InputFormat.JSON)).isEmpty();
     }
 

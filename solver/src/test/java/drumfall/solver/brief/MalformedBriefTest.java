@@ -9,6 +9,7 @@ import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 import drumfall.solver.sheet.SheetProblem;
+import drumfall.solver.sheet.SheetResult;
 import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -214,7 +215,10 @@ class MalformedBriefTest {
             """)
     void a_brief_just_inside_its_rules_is_accepted(String edits) {
         ObjectNode tree = SheetEdits.demoWith(edits);
-        assertThat(BriefReader.read(tree).problems()).isEmpty();
+        SheetResult<Brief> result = BriefReader.read(tree);
+        assertThat(result.problems()).isEmpty();
+        assertThat(BriefReader.read(BriefWriter.write(result.accepted().orElseThrow())))
+                .isEqualTo(result);
         assertThat(SCHEMA.validate(tree)).isEmpty();
     }
 }

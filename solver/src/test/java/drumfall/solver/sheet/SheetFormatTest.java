@@ -3,6 +3,7 @@
 package drumfall.solver.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.groups.Tuple.tuple;
 
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import java.io.IOException;
@@ -59,7 +60,7 @@ class SheetFormatTest {
         assertThat(FORMAT.read("{\"format\": \"leaf\", \"version\": 3, \"veins\": 5}")
                         .problems())
                 .extracting(SheetProblem::pointer, SheetProblem::value)
-                .containsExactly(org.assertj.core.groups.Tuple.tuple("/version", "3"));
+                .containsExactly(tuple("/version", "3"));
     }
 
     @Test
@@ -67,7 +68,7 @@ class SheetFormatTest {
         assertThat(FORMAT.read("{\"format\": \"root\", \"version\": 9, \"depth\": 5}")
                         .problems())
                 .extracting(SheetProblem::pointer, SheetProblem::value)
-                .containsExactly(org.assertj.core.groups.Tuple.tuple("/format", "\"root\""));
+                .containsExactly(tuple("/format", "\"root\""));
     }
 
     @Test

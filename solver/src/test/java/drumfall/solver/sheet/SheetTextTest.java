@@ -3,6 +3,7 @@
 package drumfall.solver.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.groups.Tuple.tuple;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -87,9 +88,9 @@ class SheetTextTest {
                         .problems())
                 .extracting(SheetProblem::pointer, SheetProblem::rule)
                 .containsExactly(
-                        org.assertj.core.groups.Tuple.tuple("/a", "the field \"a\" is written twice"),
-                        org.assertj.core.groups.Tuple.tuple("/b/c", "the field \"c\" is written twice"),
-                        org.assertj.core.groups.Tuple.tuple("/b", "there is no field of that name here"));
+                        tuple("/a", "the field \"a\" is written twice"),
+                        tuple("/b/c", "the field \"c\" is written twice"),
+                        tuple("/b", "there is no field of that name here"));
     }
 
     /** RFC 6901 section 3: "~" becomes "~0" and "/" becomes "~1"; the empty name is the pointer "/". */
