@@ -41,7 +41,9 @@ record ChoiceShape(Class<?> type) implements Shape {
     }
 
     private String remedyFor(String written) {
-        return NearestName.of(written, words())
+        List<String> words = words();
+        return NearestName.of(written, words)
+                .filter(word -> words.size() > 1)
                 .map(word -> "write \"%s\" if that was meant, or else %s".formatted(word, choice()))
                 .orElse(advice());
     }

@@ -54,7 +54,7 @@ record GroupShape(Constructor<?> constructor, List<Slot> slots) implements Shape
     private static String remedyFor(String name, List<String> known) {
         return NearestName.of(name, known)
                 .map("write \"%s\" if that was meant, or leave the field out"::formatted)
-                .orElseGet(() -> "leave it out; the fields known here are " + quoted(known));
+                .orElseGet(() -> "leave it out (the fields known here are %s)".formatted(quoted(known)));
     }
 
     private static String quoted(List<String> names) {

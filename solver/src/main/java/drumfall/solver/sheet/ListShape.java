@@ -58,8 +58,7 @@ record ListShape(Shape entry, int from, int to) implements Shape {
 
     @Override
     public String advice() {
-        return "write a list of %d to %d entries in square brackets, where for each you %s"
-                .formatted(from, to, entry.advice());
+        return "write a list of %d to %d entries in square brackets".formatted(from, to);
     }
 
     @Override

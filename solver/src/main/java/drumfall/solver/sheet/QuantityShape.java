@@ -18,8 +18,6 @@ import java.util.stream.Collectors;
  * @param ranges what it may measure, at least one; the first that reads the text decides
  */
 record QuantityShape(List<QuantityRange> ranges) implements Shape {
-    private static final String BLANK = "[\\s\\u00A0\\u1680\\u2000-\\u200A\\u202F\\u205F\\u3000]";
-
     @Override
     public Optional<Object> read(JsonNode node, Place place, Findings findings) {
         if (!node.isTextual()) {
@@ -38,7 +36,7 @@ record QuantityShape(List<QuantityRange> ranges) implements Shape {
                 return Optional.of(quantity).filter(value -> broken.isEmpty());
             } catch (QuantityFormatException refusal) {
                 if (ranges.size() == 1) {
-                    refuse(node, place, RefusedQuantity.of(refusal, range.dimension()), findings);
+                    refuse(node, place, RefusedQuantity.of(refusal, range.dimension(), node.textValue()), findings);
                     return Optional.empty();
                 }
             }
@@ -69,7 +67,7 @@ record QuantityShape(List<QuantityRange> ranges) implements Shape {
 
     @Override
     public String noun() {
-        return "text in quotes, a number with its unit";
+        return dimensions() + " written as text in quotes";
     }
 
     @Override
@@ -88,33 +86,17 @@ record QuantityShape(List<QuantityRange> ranges) implements Shape {
 
     @Override
     public ObjectNode schema() {
-        return JsonText.object()
-                .put("type", "string")
-                .put("description", ranges.stream().map(QuantityRange::words).collect(Collectors.joining(", or ")))
-                .put("pattern", pattern());
+        ObjectNode schema = JsonText.object();
+        if (ranges.size() == 1) {
+            refer(schema, ranges.get(0));
+        } else {
+            ranges.forEach(range -> refer(schema.withArray("anyOf").addObject(), range));
+        }
+        return schema;
     }
 
-    /** A number first and one of the units last: necessary, not sufficient. */
-    private String pattern() {
-        String units = ranges.stream()
-                .flatMap(range -> range.dimension().units().stream())
-                .flatMap(unit -> unit.spellings().stream())
-                .filter(spelling -> !spelling.isEmpty())
-                .map(QuantityShape::withLookAlikes)
-                .collect(Collectors.joining("|"));
-        boolean bare = ranges.stream().anyMatch(range -> range.dimension() == Dimension.NUMBER);
-        return "^BLANK*[-+−]?BLANK*[0-9.¼-¾⅐-⅞↉](.*[^A-Za-z])?(%s)%sBLANK*$"
-                .formatted(units, bare ? "?" : "")
-                .replace("BLANK", BLANK);
-    }
-
-    /** The typographic signs that are read as their typewriter forms. */
-    private static String withLookAlikes(String spelling) {
-        return spelling.replace("\"", "[\"″”]")
-                .replace("'", "['′’]")
-                .replace("µ", "[µμ]")
-                .replace("·", "[·⋅∙]")
-                .replace(" ", "BLANK+");
+    private static void refer(ObjectNode schema, QuantityRange range) {
+        schema.put("$ref", "#/$defs/" + SheetWriter.word(range.dimension())).put("description", range.words());
     }
 
     @Override

@@ -15,12 +15,15 @@ import java.util.Locale;
 record RefusedQuantity(String rule, String remedy) {
     private static final String REMEDY_OPENS = ". Write ";
 
-    static RefusedQuantity of(QuantityFormatException refusal, Dimension dimension) {
+    /** Characters of the value that the message surely repeats before its own words begin. */
+    private static final int VALUE_SHOWN = 48;
+
+    static RefusedQuantity of(QuantityFormatException refusal, Dimension dimension, String typed) {
         String message = refusal.getMessage();
         String opening = "\" is not " + dimension.noun() + ": ";
-        int start = message.indexOf(opening) + opening.length();
-        int end = message.indexOf(REMEDY_OPENS, start);
-        return end < 0
+        int start = message.indexOf(opening, Math.min(typed.length(), VALUE_SHOWN)) + opening.length();
+        int end = message.lastIndexOf(REMEDY_OPENS);
+        return end < start
                 ? new RefusedQuantity(sentencePart(message), "write " + dimension.noun())
                 : new RefusedQuantity(message.substring(start, end), sentencePart(message.substring(end + 2)));
     }

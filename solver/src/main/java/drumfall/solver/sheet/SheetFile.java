@@ -42,14 +42,20 @@ final class SheetFile {
 
     private static Optional<String> decoded(Path file, byte[] bytes, Findings findings) {
         try {
-            return Optional.of(StandardCharsets.UTF_8
+            String text = StandardCharsets.UTF_8
                     .newDecoder()
                     .decode(ByteBuffer.wrap(bytes))
-                    .toString());
+                    .toString();
+            // UTF-16 without a byte order mark decodes as letters with NUL between them.
+            return text.indexOf('\0') < 0 ? Optional.of(text) : wrongEncoding(file, findings);
         } catch (CharacterCodingException fault) {
-            return refused(
-                    file, "the file is not written in UTF-8", "save it as UTF-8 without a byte order mark", findings);
+            return wrongEncoding(file, findings);
         }
+    }
+
+    private static Optional<String> wrongEncoding(Path file, Findings findings) {
+        return refused(
+                file, "the file is not written in UTF-8", "save it as UTF-8 without a byte order mark", findings);
     }
 
     private static Optional<String> refused(Path file, String rule, String remedy, Findings findings) {

@@ -29,7 +29,22 @@ public final class SheetSchema {
         schema.putObject("properties").<ObjectNode>setAll(opening(format)).setAll((ObjectNode) sheet.get("properties"));
         ArrayNode required = schema.putArray("required");
         required.add(SheetFormat.FORMAT).add(SheetFormat.VERSION).addAll((ArrayNode) sheet.get("required"));
-        return JsonText.of(schema.put("additionalProperties", false));
+        schema.put("additionalProperties", false).set("$defs", dimensions(format));
+        return JsonText.of(schema);
+    }
+
+    private static ObjectNode dimensions(SheetFormat<?> format) {
+        ObjectNode definitions = JsonText.object();
+        SheetFields.of(format.type()).stream()
+                .flatMap(field -> field.measures().stream())
+                .map(QuantityRange::dimension)
+                .distinct()
+                .sorted()
+                .forEach(dimension -> definitions
+                        .putObject(SheetWriter.word(dimension))
+                        .put("type", "string")
+                        .put("pattern", UnitPattern.of(dimension)));
+        return definitions;
     }
 
     private static ObjectNode opening(SheetFormat<?> format) {

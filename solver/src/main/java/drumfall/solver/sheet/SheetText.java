@@ -62,15 +62,21 @@ final class SheetText {
 
     private static Optional<JsonNode> tree(String text, Findings findings) {
         try (JsonParser parser = FACTORY.createParser(text)) {
+            return tree(parser, text, findings);
+        } catch (IOException fault) {
+            throw new UncheckedIOException("A text in memory could not be closed.", fault);
+        }
+    }
+
+    private static Optional<JsonNode> tree(JsonParser parser, String text, Findings findings) throws IOException {
+        try {
             parser.nextToken();
             JsonNode tree = new TreeBuilder(parser, findings).value(Place.TOP);
             return endsThere(parser, text, findings) ? Optional.of(tree) : Optional.empty();
         } catch (StreamConstraintsException limit) {
-            return tooMuch(text, limit.getLocation(), findings);
+            return tooMuch(text, parser.currentLocation(), findings);
         } catch (JsonProcessingException fault) {
             return notJson(text, fault.getLocation(), findings);
-        } catch (IOException fault) {
-            throw new UncheckedIOException("A text in memory could not be read.", fault);
         }
     }
 
@@ -106,16 +112,14 @@ final class SheetText {
     }
 
     private static String where(JsonLocation location) {
-        return location == null
-                ? "there"
-                : "at line %d, column %d".formatted(location.getLineNr(), location.getColumnNr());
+        return "at line %d, column %d".formatted(location.getLineNr(), location.getColumnNr());
     }
 
+    /** What stands at a place, up to the end of its line. */
     private static String excerpt(String text, JsonLocation location) {
-        long offset = location == null ? 0 : location.getCharOffset();
-        String rest = text.substring((int) Math.max(0, Math.min(offset, text.length())))
-                .strip();
-        return rest.isEmpty() ? "the end of the text" : SheetProblem.shortened(rest);
+        long offset = Math.max(0, Math.min(location.getCharOffset(), text.length()));
+        String rest = text.substring((int) offset).strip();
+        return rest.lines().findFirst().map(SheetProblem::shortened).orElse("the end of the text");
     }
 
     private static Optional<JsonNode> refused(Findings findings, String value, String rule, String remedy) {
