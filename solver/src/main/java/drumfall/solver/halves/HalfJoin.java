@@ -60,8 +60,9 @@ public final class HalfJoin {
      * @param lower from the centre to the escape wheel
      */
     public double leastRecommendedWeight(UpperHalf upper, LowerHalf lower) {
-        double running = upper.leastWeight[0] + upper.leastWeight[1] * lower.runningLoad;
-        double binding = upper.leastWeight[2] + upper.leastWeight[3] * lower.bindingLoad;
+        int longest = 2 * UpperLines.BANDS;
+        double running = upper.lines[longest] + upper.lines[longest + 1] * lower.runningLoad;
+        double binding = upper.lines[longest + 2] + upper.lines[longest + 3] * lower.bindingLoad;
         return rules.rater.objectives().recommended(Math.max(running, binding)) * (1 - ROUNDING);
     }
 

@@ -13,19 +13,26 @@ import drumfall.solver.train.WheelAndPinion;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BooleanSupplier;
+import java.util.stream.IntStream;
 
 /** Lists the lower halves with a number of meshes that some front may need. */
 public final class LowerHalves {
     /** Bounds are computed by other operations than figures; this is far above their rounding and far below any cell. */
     private static final double ROUNDING = 1e-12;
 
+    /** One choice in so many at each place is sampled. */
+    private static final int SAMPLE = 7;
+
     private final TrainRater rater;
     private final HalfRules rules;
     private final int count;
     private final boolean thin;
     private final BooleanSupplier cancelled;
-    private final List<List<MeshChoice>> choices = new ArrayList<>();
+    private List<List<MeshChoice>> choices = new ArrayList<>();
     private final List<LowerHalf> all = new ArrayList<>();
+    /** What each mesh put so far lets through at most when running. */
+    private final double[] mostFelt;
+
     private LowerFront front;
     private EscapeSide escape;
 
@@ -41,6 +48,7 @@ public final class LowerHalves {
         this.rater = rater;
         this.rules = new HalfRules(rater);
         this.count = count;
+        this.mostFelt = new double[count];
         this.thin = thin;
         this.cancelled = cancelled;
         MeshChoices allowed = new MeshChoices(rater);
@@ -56,6 +64,9 @@ public final class LowerHalves {
             return List.of();
         }
         front = new LowerFront(rules, outlook(sides));
+        if (thin) {
+            sample(sides);
+        }
         for (EscapeSide side : sides) {
             escape = side;
             extend(new ArrayList<>(), 1, PartSums.NONE);
@@ -65,6 +76,24 @@ public final class LowerHalves {
                 ? Double.compare(a.runningLoad, b.runningLoad)
                 : a.comesBefore(b) ? -1 : 1);
         return halves;
+    }
+
+    /** Lists a sample first: its halves replace most others before these are worked out. */
+    private void sample(List<EscapeSide> sides) {
+        List<List<MeshChoice>> whole = choices;
+        choices = whole.stream().map(LowerHalves::everyFew).toList();
+        for (EscapeSide side : sides) {
+            escape = new EscapeSide(rules, side.teeth, choices);
+            extend(new ArrayList<>(), 1, PartSums.NONE);
+        }
+        choices = whole;
+    }
+
+    private static List<MeshChoice> everyFew(List<MeshChoice> place) {
+        return IntStream.range(0, place.size())
+                .filter(i -> i % SAMPLE == 0)
+                .mapToObj(place::get)
+                .toList();
     }
 
     private List<EscapeSide> sides() {
@@ -91,25 +120,45 @@ public final class LowerHalves {
     }
 
     private void extend(List<MeshChoice> meshes, double ratio, PartSums sums) {
-        List<MeshChoice> next = choices.get(meshes.size());
-        boolean last = meshes.size() == count - 1;
-        int start = last ? firstAtLeast(next, escape.fewestTurns / ratio) : 0;
-        for (int i = start; i < next.size() && !cancelled.getAsBoolean(); i++) {
-            MeshChoice choice = next.get(i);
+        if (meshes.size() == count - 1) {
+            for (int group = 0; group < escape.lastMeshes.size(); group++) {
+                finishWith(group, meshes, ratio, sums);
+            }
+            return;
+        }
+        for (MeshChoice choice : choices.get(meshes.size())) {
             double product = ratio * choice.ratio;
-            if (product > escape.mostTurns) {
+            if (product > escape.mostTurns || cancelled.getAsBoolean()) {
                 return;
             }
-            if (!clearsArborBefore(meshes, choice)) {
-                continue;
+            if (clearsArborBefore(meshes, choice)) {
+                mostFelt[meshes.size()] = choice.felt.felt(escape.longestMemory * choice.teeth * ratio / 3600);
+                meshes.add(choice);
+                PartSums with = sums.with(choice);
+                if (mayMatter(meshes, escape.tail(count - meshes.size(), product), with)) {
+                    extend(meshes, product, with);
+                }
+                meshes.remove(meshes.size() - 1);
             }
-            meshes.add(choice);
-            if (last) {
+        }
+    }
+
+    private void finishWith(int group, List<MeshChoice> meshes, double ratio, PartSums sums) {
+        List<MeshChoice> last = escape.lastMeshes.get(group);
+        if (!mayMatter(meshes, escape.lastTail(group, ratio), sums)) {
+            return;
+        }
+        for (int i = firstAtLeast(last, escape.fewestTurns / ratio); i < last.size(); i++) {
+            MeshChoice choice = last.get(i);
+            if (ratio * choice.ratio > escape.mostTurns || cancelled.getAsBoolean()) {
+                return;
+            }
+            if (clearsArborBefore(meshes, choice)) {
+                mostFelt[meshes.size()] = choice.bestFelt;
+                meshes.add(choice);
                 finish(meshes, sums.with(choice));
-            } else if (worthExtending(meshes, product, sums.with(choice))) {
-                extend(meshes, product, sums.with(choice));
+                meshes.remove(meshes.size() - 1);
             }
-            meshes.remove(meshes.size() - 1);
         }
     }
 
@@ -123,27 +172,30 @@ public final class LowerHalves {
         return index == 0 ? ArborRole.CENTRE : ArborRole.INTERMEDIATE;
     }
 
-    private boolean worthExtending(List<MeshChoice> meshes, double ratio, PartSums sums) {
-        TailBounds.Least tail = escape.tail(count - meshes.size(), ratio);
+    /** Whether meshes and the best tail behind them might be a half that none so far replaces. */
+    private boolean mayMatter(List<MeshChoice> meshes, TailBounds.Least tail, PartSums sums) {
         if (Double.isInfinite(tail.running())) {
             return false;
         }
-        return !thin
-                || !front.replacesAny(
-                        atBest(meshes, Criterion.RUNNING, ArborRole.INTERMEDIATE, tail.running()),
-                        atBest(meshes, Criterion.BINDING, ArborRole.INTERMEDIATE, tail.binding()),
-                        escape.longestMemory,
-                        meshes.get(0).tipRadius,
-                        sums.with(tail.sums()));
+        if (!thin || meshes.isEmpty()) {
+            return true;
+        }
+        return !front.replacesAny(
+                atBest(meshes, Criterion.RUNNING, ArborRole.INTERMEDIATE, tail.running()),
+                atBest(meshes, Criterion.BINDING, ArborRole.INTERMEDIATE, tail.binding()),
+                escape.longestMemory,
+                meshes.get(0).tipRadius,
+                sums.with(tail.sums()));
     }
 
-    /** Torque at the centre if every mesh passed on its most, a bound from below. */
+    /** Torque at the centre if every mesh passed on the most it can, a bound from below. */
     private double atBest(List<MeshChoice> meshes, Criterion criterion, ArborRole tail, double load) {
         double sum = load;
         ArborRole below = tail;
         for (int i = meshes.size() - 1; i >= 0; i--) {
             MeshChoice choice = meshes.get(i);
-            sum = rules.step(criterion, sum, below, choice, choice.passedAtBest(criterion), role(i));
+            double passed = criterion == Criterion.RUNNING ? mostFelt[i] : choice.binding;
+            sum = rules.step(criterion, sum, below, choice, passed, role(i));
             below = role(i);
         }
         return sum * (1 - ROUNDING);
@@ -171,8 +223,8 @@ public final class LowerHalves {
 
     private boolean replacedAtBest(List<MeshChoice> meshes, EscapeNeed need, PartSums sums) {
         return front.replacesAny(
-                atBest(meshes, Criterion.RUNNING, ArborRole.ESCAPE, escape.load(Criterion.RUNNING, need)),
-                atBest(meshes, Criterion.BINDING, ArborRole.ESCAPE, escape.load(Criterion.BINDING, need)),
+                atBest(meshes, Criterion.RUNNING, ArborRole.ESCAPE, escape.load(Criterion.RUNNING, need.torque())),
+                atBest(meshes, Criterion.BINDING, ArborRole.ESCAPE, escape.load(Criterion.BINDING, need.torque())),
                 need.memory(),
                 meshes.get(0).tipRadius,
                 sums);
@@ -193,7 +245,7 @@ public final class LowerHalves {
     }
 
     private double load(List<MeshChoice> meshes, Criterion criterion, EscapeNeed need, long leaves, long teeth) {
-        double load = escape.load(criterion, need);
+        double load = escape.load(criterion, need.torque());
         long leavesAbove = leaves;
         long teethAbove = teeth;
         ArborRole below = ArborRole.ESCAPE;

@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.solver.halves;
 
-import drumfall.solver.train.DrumRun;
 import drumfall.solver.train.Reeving;
 import java.util.Arrays;
 import java.util.List;
@@ -19,28 +18,20 @@ public final class UpperHalf {
     final double lineArm;
     final long drumMass;
     final double[] hoursPerTurn;
-    /** Weight for each newton metre at the centre and without any, running and binding, at the longest memory; kg. */
-    final double[] leastWeight;
+    /** Weight as lines of the torque at the centre, see {@link UpperLines}. */
+    final double[] lines;
 
     private final long[] key;
 
-    UpperHalf(
-            List<MeshChoice> meshes,
-            BigFraction drumDiameter,
-            DrumRun drum,
-            PartSums sums,
-            double durationError,
-            double lineArm,
-            long drumMass,
-            double[] leastWeight) {
+    UpperHalf(List<MeshChoice> meshes, DrumChoice drum, PartSums sums, double durationError, double[] lines) {
         this.meshes = List.copyOf(meshes);
-        this.drumDiameter = drumDiameter;
-        this.reeving = drum.reeving();
+        this.drumDiameter = drum.diameter();
+        this.reeving = drum.run().reeving();
         this.sums = sums;
         this.durationError = durationError;
-        this.lineArm = lineArm;
-        this.drumMass = drumMass;
-        this.leastWeight = leastWeight;
+        this.lineArm = drum.lineArm();
+        this.drumMass = drum.mass();
+        this.lines = lines;
         this.hoursPerTurn = hours(meshes);
         this.key = key(meshes, drumDiameter, reeving);
     }

@@ -4,10 +4,6 @@ package drumfall.solver.halves;
 
 import drumfall.solver.brief.MeshPlace;
 import drumfall.solver.brief.ObjectiveFigure;
-import drumfall.solver.power.ArborRole;
-import drumfall.solver.power.Criterion;
-import drumfall.solver.power.EscapeNeed;
-import drumfall.solver.power.WeightWalk;
 import drumfall.solver.rating.TrainRater;
 import drumfall.solver.train.DrumRun;
 import drumfall.solver.train.Reeving;
@@ -18,24 +14,16 @@ import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Lists the upper halves with a number of meshes that some front may need. */
 public final class UpperHalves {
-    /** Weight without and for each unit of torque, running and binding, and the room left for the centre wheel. */
-    private static final int FIXED_ATTRIBUTES = 5;
-
-    private static final double ROUNDING = 1e-12;
-
-    /** A drum of the brief that winds the line in one layer, with the hours a turn may take. */
-    private record DrumChoice(BigFraction diameter, DrumRun run, double fewestHours, double mostHours) {}
-
     private final HalfRules rules;
     private final int count;
     private final boolean thin;
     private final BooleanSupplier cancelled;
-    private final EscapeNeed shortestMemory;
-    private final EscapeNeed longestMemory;
+    private final UpperLines lines;
+    private final boolean durationAsked;
     private final List<List<MeshChoice>> choices = new ArrayList<>();
     private final List<DrumChoice> drums = new ArrayList<>();
-    private final DominanceTree<UpperHalf> kept;
-    private final List<UpperHalf> halves = new ArrayList<>();
+    private final DominanceTree<UpperHalf> tree;
+    private final List<UpperHalf> kept = new ArrayList<>();
     private double fewestHours = Double.POSITIVE_INFINITY;
     private double mostHours;
 
@@ -53,129 +41,103 @@ public final class UpperHalves {
         this.count = count;
         this.thin = thin;
         this.cancelled = cancelled;
-        this.kept = new DominanceTree<>(FIXED_ATTRIBUTES
-                + (rules.asked.contains(ObjectiveFigure.DURATION_ERROR) ? 1 : 0)
-                + rules.objectiveAttributes());
-        this.shortestMemory = extreme(lower, 1);
-        this.longestMemory = extreme(lower, -1);
+        this.lines = new UpperLines(rules, lower);
+        this.durationAsked = rules.asked.contains(ObjectiveFigure.DURATION_ERROR);
+        this.tree = new DominanceTree<>(attributes());
         MeshChoices allowed = new MeshChoices(rater);
         for (int number = 1; number <= count; number++) {
             choices.add(allowed.at(new MeshPlace(MeshPlace.Side.ABOVE, number)));
         }
         for (BigFraction diameter : rules.limits.drumDiametersLeft()) {
             for (Reeving reeving : rules.limits.reevingsLeft()) {
-                addDrum(diameter, reeving);
+                addDrum(diameter, rules.limits.drumRun(diameter, reeving));
             }
         }
     }
 
-    private static EscapeNeed extreme(List<LowerHalf> lower, int sign) {
-        return lower.stream()
-                .map(half -> half.need)
-                .min((a, b) -> sign * Double.compare(a.memory(), b.memory()))
-                .orElseThrow();
-    }
-
-    private void addDrum(BigFraction diameter, Reeving reeving) {
-        DrumRun run = rules.limits.drumRun(diameter, reeving);
-        if (!rules.limits.windsInOneLayer(run)) {
-            return;
+    private void addDrum(BigFraction diameter, DrumRun run) {
+        if (rules.limits.windsInOneLayer(run)) {
+            double size = diameter.doubleValue();
+            double[] hours = rules.limits.hoursPerTurn(run);
+            drums.add(new DrumChoice(
+                    diameter,
+                    run,
+                    hours[0],
+                    hours[1],
+                    rules.movement.lineArm(size),
+                    rules.limits.drumFlangeRadius(size),
+                    rules.movement.parts().drumMass(size)));
+            fewestHours = Math.min(fewestHours, hours[0]);
+            mostHours = Math.max(mostHours, hours[1]);
         }
-        double[] hours = rules.limits.roughHoursPerTurn(run);
-        drums.add(new DrumChoice(diameter, run, hours[0], hours[1]));
-        fewestHours = Math.min(fewestHours, hours[0]);
-        mostHours = Math.max(mostHours, hours[1]);
     }
 
-    /** The halves, least weight first. */
+    /** The halves, those that make least of the centre's torque first. */
     public List<UpperHalf> list() {
         if (choices.stream().noneMatch(List::isEmpty) && !drums.isEmpty()) {
-            extend(new ArrayList<>(), 1, PartSums.NONE);
+            extend(
+                    new ArrayList<>(),
+                    1,
+                    PartSums.NONE.withMass(rules.movement.parts().escapeWheelMass()));
         }
-        if (thin) {
-            halves.removeIf(half -> covered(half));
-        }
-        halves.sort((a, b) -> a.leastWeight[1] != b.leastWeight[1]
-                ? Double.compare(a.leastWeight[1], b.leastWeight[1])
+        List<UpperHalf> halves = new ArrayList<>(
+                thin ? kept.stream().filter(half -> !replaced(half)).toList() : kept);
+        int slope = 2 * UpperLines.BANDS + 1;
+        halves.sort((a, b) -> a.lines[slope] != b.lines[slope]
+                ? Double.compare(a.lines[slope], b.lines[slope])
                 : a.comesBefore(b) ? -1 : 1);
         return halves;
     }
 
-    private void extend(List<MeshChoice> front, double ratio, PartSums sums) {
-        boolean last = front.size() == count - 1;
-        for (MeshChoice choice : choices.get(front.size())) {
+    private void extend(List<MeshChoice> meshes, double ratio, PartSums sums) {
+        boolean last = meshes.size() == count - 1;
+        for (MeshChoice choice : choices.get(meshes.size())) {
             double product = ratio * choice.ratio;
-            if (product > mostHours || cancelled.getAsBoolean()) {
+            if (product > mostHours * (1 + 1e-9) || cancelled.getAsBoolean()) {
                 return;
             }
-            if ((last && product < fewestHours) || !clearsArborBefore(front, choice)) {
+            if ((last && product < fewestHours * (1 - 1e-9)) || !clearsArborBefore(meshes, choice)) {
                 continue;
             }
-            front.add(choice);
+            meshes.add(choice);
             if (last) {
-                putDrums(front, product, sums.with(choice));
+                putDrums(meshes, sums.with(choice));
             } else {
-                extend(front, product, sums.with(choice));
+                extend(meshes, product, sums.with(choice));
             }
-            front.remove(front.size() - 1);
+            meshes.remove(meshes.size() - 1);
         }
     }
 
-    private boolean clearsArborBefore(List<MeshChoice> front, MeshChoice choice) {
-        int arbor = front.size() - 1;
-        return front.isEmpty()
-                || rules.limits.clears(front.get(arbor).mesh, HalfJoin.role(arbor, count), choice.tipRadius);
+    private boolean clearsArborBefore(List<MeshChoice> meshes, MeshChoice choice) {
+        int before = meshes.size() - 1;
+        return meshes.isEmpty()
+                || rules.limits.clears(meshes.get(before).mesh, HalfJoin.role(before, count), choice.tipRadius);
     }
 
-    private void putDrums(List<MeshChoice> meshes, double hours, PartSums sums) {
-        BigFraction exact = null;
+    private void putDrums(List<MeshChoice> meshes, PartSums sums) {
+        double hours = hours(meshes);
+        double[] atDrumArbor = null;
         for (DrumChoice drum : drums) {
-            if (hours < drum.fewestHours || hours > drum.mostHours || !flangeClears(meshes, drum)) {
-                continue;
-            }
-            exact = exact == null ? exactHours(meshes) : exact;
-            if (rules.limits.runsLongEnough(exact, drum.run) && rules.limits.runsNotTooLong(exact, drum.run)) {
-                add(meshes, drum, sums);
+            if (drum.mayRun(hours)
+                    && rules.limits.clears(meshes.get(0).mesh, HalfJoin.role(1, count), drum.flangeRadius())
+                    && (drum.surelyRuns(hours) || runs(meshes, drum))) {
+                atDrumArbor = atDrumArbor == null ? lines.atDrumArbor(meshes) : atDrumArbor;
+                offer(new UpperHalf(
+                        meshes,
+                        drum,
+                        sums.withMass(drum.mass()),
+                        rules.rater.objectives().durationError(hours, drum.run()),
+                        lines.atLine(atDrumArbor, drum)));
             }
         }
     }
 
-    private boolean flangeClears(List<MeshChoice> meshes, DrumChoice drum) {
-        return rules.limits.clears(
-                meshes.get(0).mesh,
-                HalfJoin.role(1, count),
-                rules.limits.drumFlangeRadius(drum.diameter.doubleValue()));
-    }
-
-    private static BigFraction exactHours(List<MeshChoice> meshes) {
-        return meshes.stream()
+    private boolean runs(List<MeshChoice> meshes, DrumChoice drum) {
+        BigFraction hours = meshes.stream()
                 .map(choice -> choice.mesh.counts().ratio())
                 .reduce(BigFraction.ONE, BigFraction::multiply);
-    }
-
-    private void add(List<MeshChoice> meshes, DrumChoice drum, PartSums sums) {
-        double diameter = drum.diameter.doubleValue();
-        long drumMass = rules.movement.parts().drumMass(diameter);
-        long escapeMass = rules.movement.parts().escapeWheelMass();
-        UpperHalf half = new UpperHalf(
-                meshes,
-                drum.diameter,
-                drum.run,
-                sums.withMass(drumMass + escapeMass),
-                rules.rater.objectives().durationError(hours(meshes), drum.run),
-                rules.movement.lineArm(diameter),
-                drumMass,
-                weights(meshes, drum, drumMass, longestMemory));
-        if (Double.isInfinite(half.leastWeight[0]) || Double.isInfinite(half.leastWeight[2])) {
-            return;
-        }
-        if (thin) {
-            if (covered(half)) {
-                return;
-            }
-            kept.add(point(half, weights(meshes, drum, drumMass, shortestMemory)), half);
-        }
-        halves.add(half);
+        return rules.limits.runsLongEnough(hours, drum.run()) && rules.limits.runsNotTooLong(hours, drum.run());
     }
 
     private static double hours(List<MeshChoice> meshes) {
@@ -188,67 +150,35 @@ public final class UpperHalves {
         return (double) teeth / leaves;
     }
 
-    /**
-     * The weight as a rising line of the torque at the centre: constant and slope, running then binding. The walk is a
-     * chain of rising lines, so two points of it give the line.
-     */
-    private double[] weights(List<MeshChoice> meshes, DrumChoice drum, long drumMass, EscapeNeed need) {
-        double running = weight(meshes, drum, drumMass, need, Criterion.RUNNING, 0);
-        double binding = weight(meshes, drum, drumMass, need, Criterion.BINDING, 0);
-        return new double[] {
-            running,
-            weight(meshes, drum, drumMass, need, Criterion.RUNNING, 1) - running,
-            binding,
-            weight(meshes, drum, drumMass, need, Criterion.BINDING, 1) - binding
-        };
+    private void offer(UpperHalf half) {
+        if (!lines.finite(half.lines) || (thin && replaced(half))) {
+            return;
+        }
+        if (thin) {
+            tree.add(point(half, true), half);
+        }
+        kept.add(half);
     }
 
-    private double weight(
-            List<MeshChoice> meshes,
-            DrumChoice drum,
-            long drumMass,
-            EscapeNeed need,
-            Criterion criterion,
-            double centreLoad) {
-        double load = centreLoad;
-        double hours = 1;
-        for (int i = count - 1; i >= 0; i--) {
-            MeshChoice choice = meshes.get(i);
-            hours *= choice.ratio;
-            double passed = choice.passed(criterion, WeightWalk.pitchesRemembered(need, hours, choice.teeth));
-            load = rules.step(criterion, load, HalfJoin.role(i + 1, count), choice, passed, HalfJoin.role(i, count));
-        }
-        double tension = rules.movement
-                .regime(criterion)
-                .arbor(ArborRole.DRUM)
-                .tension(load, rules.movement.lineArm(drum.diameter.doubleValue()), drumMass);
-        return rules.movement.weightFor(tension, drum.run.reeving());
+    private boolean replaced(UpperHalf half) {
+        return tree.covers(
+                point(half, false),
+                (point, entry, asked) -> UpperLines.surelyLess(point, asked) || entry.comesBefore(half));
     }
 
-    /** Asks at its best, with the longest memory, whether another half at its worst, with the shortest, replaces it. */
-    private boolean covered(UpperHalf half) {
-        double[] best = point(half, half.leastWeight);
-        for (int i = 0; i < 4; i++) {
-            best[i] *= 1 - ROUNDING;
-        }
-        return kept.covers(best, (point, entry, asked) -> replaces(point, entry, asked, half));
+    private int attributes() {
+        return UpperLines.attributes() + 1 + (durationAsked ? 1 : 0) + rules.objectiveAttributes();
     }
 
-    private double[] point(UpperHalf half, double[] weights) {
-        boolean duration = rules.asked.contains(ObjectiveFigure.DURATION_ERROR);
-        int fixed = FIXED_ATTRIBUTES + (duration ? 1 : 0);
-        double[] point = new double[fixed + rules.objectiveAttributes()];
-        System.arraycopy(weights, 0, point, 0, 4);
-        point[4] = -rules.limits.clearance(half.lastMesh().mesh, HalfJoin.role(count - 1, count), 0);
-        if (duration) {
-            point[FIXED_ATTRIBUTES] = half.durationError;
+    private double[] point(UpperHalf half, boolean offered) {
+        double[] point = new double[attributes()];
+        lines.write(half.lines, offered, point);
+        int next = UpperLines.attributes();
+        point[next++] = -rules.limits.clearance(half.lastMesh().mesh, HalfJoin.role(count - 1, count), 0);
+        if (durationAsked) {
+            point[next++] = half.durationError;
         }
-        rules.writeObjectives(point, fixed, half.sums);
+        rules.writeObjectives(point, next, half.sums);
         return point;
-    }
-
-    private static boolean replaces(double[] point, UpperHalf entry, double[] asked, UpperHalf half) {
-        boolean lighter = HalfRules.surelyLess(point[1], asked[1]) && HalfRules.surelyLess(point[3], asked[3]);
-        return lighter || entry.comesBefore(half);
     }
 }

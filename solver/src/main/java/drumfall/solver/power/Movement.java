@@ -51,11 +51,11 @@ public record Movement(
      * The part of the escape wheel's need that a criterion asks for.
      *
      * @param criterion the criterion
-     * @param need the need
+     * @param torque needed to keep the arc, N m
      * @return N m
      */
-    public double torqueAsked(Criterion criterion, EscapeNeed need) {
-        return criterion == Criterion.RUNNING ? need.torque() : need.torque() * bindingReserve;
+    public double torqueAsked(Criterion criterion, double torque) {
+        return criterion == Criterion.RUNNING ? torque : torque * bindingReserve;
     }
 
     /**

@@ -61,10 +61,10 @@ public final class WeightWalk {
         List<ArborNeed> arbors = new ArrayList<>();
         double load = regime.arbor(ArborRole.ESCAPE)
                 .load(
-                        movement.torqueAsked(criterion, need),
+                        movement.torqueAsked(criterion, need.torque()),
                         movement.parts().escapeWheelRadius(),
                         movement.parts().escapeWheelMass());
-        arbors.add(new ArborNeed(movement.torqueAsked(criterion, need), load, 1));
+        arbors.add(new ArborNeed(movement.torqueAsked(criterion, need.torque()), load, 1));
         for (int i = train.meshes().size() - 1; i >= 0; i--) {
             Mesh mesh = train.meshes().get(i);
             double passed = passed(train, need, criterion, i);
