@@ -37,6 +37,11 @@ final class LowerFront {
         }
     }
 
+    /** The halves taken in, in order. */
+    List<LowerHalf> kept() {
+        return List.copyOf(kept);
+    }
+
     /** The halves that are left when each has been held against all others. */
     List<LowerHalf> culled() {
         return new ArrayList<>(kept.stream().filter(half -> !replaced(half)).toList());

@@ -37,6 +37,11 @@ public final class UpperHalves {
      * @param cancelled asked often; once true the list ends early
      */
     public UpperHalves(TrainRater rater, int count, List<LowerHalf> lower, boolean thin, BooleanSupplier cancelled) {
+        this(rater, count, 1, lower, thin, cancelled);
+    }
+
+    private UpperHalves(
+            TrainRater rater, int count, int stride, List<LowerHalf> lower, boolean thin, BooleanSupplier cancelled) {
         this.rules = new HalfRules(rater);
         this.count = count;
         this.thin = thin;
@@ -46,13 +51,27 @@ public final class UpperHalves {
         this.tree = new DominanceTree<>(attributes());
         MeshChoices allowed = new MeshChoices(rater);
         for (int number = 1; number <= count; number++) {
-            choices.add(allowed.at(new MeshPlace(MeshPlace.Side.ABOVE, number)));
+            choices.add(LowerHalves.everyFew(allowed.at(new MeshPlace(MeshPlace.Side.ABOVE, number)), stride));
         }
         for (BigFraction diameter : rules.limits.drumDiametersLeft()) {
             for (Reeving reeving : rules.limits.reevingsLeft()) {
                 addDrum(diameter, rules.limits.drumRun(diameter, reeving));
             }
         }
+    }
+
+    /**
+     * A sample of the halves, found quickly: only one choice in a few is tried at each place.
+     *
+     * @param rater rates against the brief
+     * @param count meshes from the drum to the centre, at least 1
+     * @param stride one choice in so many is tried
+     * @param lower the lower halves it will be joined to, at least one
+     * @param cancelled asked often; once true the list ends early
+     */
+    public static List<UpperHalf> sample(
+            TrainRater rater, int count, int stride, List<LowerHalf> lower, BooleanSupplier cancelled) {
+        return new UpperHalves(rater, count, stride, lower, true, cancelled).list();
     }
 
     private void addDrum(BigFraction diameter, DrumRun run) {

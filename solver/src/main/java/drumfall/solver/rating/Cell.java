@@ -12,9 +12,7 @@ import java.util.List;
  *
  * @param numbers smaller is better
  */
-public record Cell(List<Integer> numbers) {
-    private static final int NO_TRAIN = Integer.MAX_VALUE;
-
+public record Cell(List<Long> numbers) {
     /** Copies the list. */
     public Cell {
         numbers = List.copyOf(numbers);
@@ -27,7 +25,7 @@ public record Cell(List<Integer> numbers) {
      * @param values in SI units, in the same order
      */
     public static Cell of(List<Objective> objectives, double[] values) {
-        List<Integer> numbers = new ArrayList<>();
+        List<Long> numbers = new ArrayList<>();
         for (int i = 0; i < values.length; i++) {
             numbers.add(number(objectives.get(i), values[i]));
         }
@@ -40,16 +38,15 @@ public record Cell(List<Integer> numbers) {
      *
      * @param objective gives the resolution
      * @param value in SI units, at least 0
-     * @return the number; the largest integer where no number is large enough
+     * @return the number; the largest there is for an infinite value
      */
-    public static int number(Objective objective, double value) {
+    public static long number(Objective objective, double value) {
         if (objective.figure().counted()) {
-            return (int) value;
+            return (long) value;
         }
         double resolution = objective.resolution().orElseThrow().si();
         boolean share = objective.resolution().orElseThrow().dimension() == Dimension.NUMBER;
-        double cell = Math.floor(share ? Math.log(value) / Math.log1p(resolution) : value / resolution);
-        return (int) Math.max(-NO_TRAIN, Math.min(NO_TRAIN, cell));
+        return (long) Math.floor(share ? Math.log(value) / Math.log1p(resolution) : value / resolution);
     }
 
     /**

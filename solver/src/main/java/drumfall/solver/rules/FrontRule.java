@@ -1,0 +1,88 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.solver.rules;
+
+import drumfall.solver.halves.HalfJoin;
+import drumfall.solver.halves.LowerHalf;
+import drumfall.solver.halves.UpperHalf;
+import drumfall.solver.rating.CellFront;
+import drumfall.solver.rating.TrainRater;
+import java.util.List;
+import org.chocosolver.solver.constraints.Propagator;
+import org.chocosolver.solver.constraints.PropagatorPriority;
+import org.chocosolver.solver.exception.ContradictionException;
+import org.chocosolver.solver.variables.IntVar;
+import org.chocosolver.util.ESat;
+
+/**
+ * Keeps only lower halves that can still change the front, once the upper half is fixed.
+ *
+ * <p>A lower half goes if the join is too heavy or misses a clearance, if the front already has a train as good, or if
+ * another lower half left beside the same upper half is as good. Bounds come first; the exact figures, equal to the
+ * rating's, decide.
+ */
+final class FrontRule extends Propagator<IntVar> {
+    private final IntVar upper;
+    private final IntVar lower;
+    private final List<UpperHalf> uppers;
+    private final List<LowerHalf> lowers;
+    private final HalfJoin join;
+    private final CellFront front;
+    private final TrainRater rater;
+    private final double[] values;
+
+    FrontRule(
+            IntVar upper,
+            List<UpperHalf> uppers,
+            IntVar lower,
+            List<LowerHalf> lowers,
+            TrainRater rater,
+            CellFront front) {
+        super(new IntVar[] {upper, lower}, PropagatorPriority.VERY_SLOW, false);
+        this.upper = upper;
+        this.lower = lower;
+        this.uppers = uppers;
+        this.lowers = lowers;
+        this.rater = rater;
+        this.join = new HalfJoin(rater);
+        this.front = front;
+        this.values = new double[rater.objectives().asked().size()];
+    }
+
+    @Override
+    public void propagate(int eventMask) throws ContradictionException {
+        if (!upper.isInstantiated()) {
+            return;
+        }
+        UpperHalf fixed = uppers.get(upper.getValue());
+        CellFront beside = new CellFront(rater.objectives().asked());
+        int last = lower.getUB();
+        for (int value = lower.getLB(); value <= last; value = lower.nextValue(value)) {
+            if (!mayImprove(fixed, lowers.get(value), beside)) {
+                lower.removeValue(value, this);
+            }
+        }
+    }
+
+    private boolean mayImprove(UpperHalf fixed, LowerHalf half, CellFront beside) {
+        double least = join.leastRecommendedWeight(fixed, half);
+        if (!join.clears(fixed, half) || !join.weightKept(fixed, least)) {
+            return false;
+        }
+        join.values(fixed, half, least, values);
+        if (!front.mayImprove(values, least)) {
+            return false;
+        }
+        double weight = join.recommendedWeight(fixed, half);
+        join.values(fixed, half, weight, values);
+        return join.weightKept(fixed, weight)
+                && front.mayImprove(values, weight)
+                && beside.mayImprove(values, weight)
+                && beside.add(rater.rate(join.train(fixed, half)));
+    }
+
+    @Override
+    public ESat isEntailed() {
+        return upper.isInstantiated() && lower.isInstantiated() ? ESat.TRUE : ESat.UNDEFINED;
+    }
+}

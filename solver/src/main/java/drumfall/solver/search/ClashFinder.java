@@ -1,0 +1,240 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.solver.search;
+
+import drumfall.solver.brief.Brief;
+import drumfall.solver.brief.Locks;
+import drumfall.solver.brief.MeshLock;
+import drumfall.solver.rating.Demand;
+import drumfall.solver.rating.TrainRater;
+import drumfall.solver.search.SearchProgress.Stage;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.BooleanSupplier;
+import java.util.stream.IntStream;
+
+/**
+ * Finds a smallest set of demands that clash.
+ *
+ * <p>Any clash must contain, of every set of demands that some train meets, at least one demand outside it. A smallest set
+ * that hits all complements known so far is tried; if trains meet it, it is grown as far as trains exist, and the
+ * complement of the grown set joins the known ones. The first that no train meets is a smallest clash (implicit hitting
+ * sets: Ignatiev, Previti, Liffiton and Marques-Silva, "Smallest MUS Extraction with Minimal Hitting Set Dualization", CP
+ * 2015).
+ */
+final class ClashFinder {
+    /** Demands that can be dropped; the others are choices of the brief or laws of the trade. */
+    private static final List<Demand> DROPPABLE = List.of(
+            Demand.RUN_AT_LEAST,
+            Demand.RUN_AT_MOST,
+            Demand.SINGLE_LAYER,
+            Demand.WEIGHT_LIMIT,
+            Demand.LINE_LOAD,
+            Demand.PENDULUM_LENGTH,
+            Demand.BEATS_PER_HOUR,
+            Demand.SECONDS_HAND,
+            Demand.PRINT_BED,
+            Demand.TOOTH_SIZE,
+            Demand.FRAME,
+            Demand.CLEARANCE);
+
+    private final Brief brief;
+    private final SearchListener listener;
+    private final BooleanSupplier cancelled;
+    private final List<HeldDemand> demands;
+    private final List<Integer> complements = new ArrayList<>();
+    private int asked;
+
+    private ClashFinder(Brief brief, SearchListener listener, BooleanSupplier cancelled) {
+        this.brief = brief;
+        this.listener = listener;
+        this.cancelled = cancelled;
+        this.demands = demandsOf(brief);
+    }
+
+    /**
+     * A smallest clash of a brief that no train meets.
+     *
+     * @param brief the brief
+     * @param listener is told how it goes on
+     * @param cancelled asked all the time; once true the smallest clash known to hold is given as not proven smallest
+     */
+    static Clash smallestClash(Brief brief, SearchListener listener, BooleanSupplier cancelled) {
+        return new ClashFinder(brief, listener, cancelled).find();
+    }
+
+    private Clash find() {
+        int all = (1 << demands.size()) - 1;
+        while (true) {
+            int candidate = smallestHittingSet(all);
+            switch (existence(candidate)) {
+                case NONE -> {
+                    return clash(candidate, true);
+                }
+                case SOME -> complements.add(all & ~grown(candidate, all));
+                case UNKNOWN -> {
+                    return clash(all, false);
+                }
+            }
+        }
+    }
+
+    /** The set grown, demand by demand, as far as trains exist. */
+    private int grown(int set, int all) {
+        int grown = set;
+        for (int i = 0; i < demands.size(); i++) {
+            int larger = grown | 1 << i;
+            if (larger != grown && larger != all && existence(larger) == TrainSearch.Existence.SOME) {
+                grown = larger;
+            }
+        }
+        return grown;
+    }
+
+    private int smallestHittingSet(int all) {
+        return IntStream.rangeClosed(0, all)
+                .filter(set -> complements.stream().allMatch(complement -> (set & complement) != 0))
+                .boxed()
+                .min((a, b) -> Integer.bitCount(a) != Integer.bitCount(b)
+                        ? Integer.compare(Integer.bitCount(a), Integer.bitCount(b))
+                        : Integer.compare(a, b))
+                .orElseThrow();
+    }
+
+    private TrainSearch.Existence existence(int held) {
+        asked++;
+        listener.progressed(new SearchProgress(Stage.EXPLAINING, 0, 0, 1 - 1.0 / (1 + asked)));
+        Set<Demand> waived = EnumSet.noneOf(Demand.class);
+        Locks locks = Locks.NONE;
+        for (int i = 0; i < demands.size(); i++) {
+            HeldDemand demand = demands.get(i);
+            boolean kept = (held >> i & 1) == 1;
+            if (demand.demand() != Demand.LOCK && !kept) {
+                waived.add(demand.demand());
+            } else if (demand.demand() == Demand.LOCK && kept) {
+                locks = merged(locks, demand.lock());
+            }
+        }
+        return TrainSearch.existence(new TrainRater(brief.withLocks(locks), waived), cancelled);
+    }
+
+    private Clash clash(int set, boolean smallest) {
+        List<HeldDemand> members = new ArrayList<>();
+        for (int i = 0; i < demands.size(); i++) {
+            if ((set >> i & 1) == 1) {
+                members.add(demands.get(i));
+            }
+        }
+        return new Clash(members, smallest);
+    }
+
+    private static List<HeldDemand> demandsOf(Brief brief) {
+        List<HeldDemand> demands = new ArrayList<>();
+        for (Demand demand : DROPPABLE) {
+            if (asks(brief, demand)) {
+                demands.add(new HeldDemand(demand, demand.pointer(), Locks.NONE));
+            }
+        }
+        addLocks(brief.locks(), demands);
+        return demands;
+    }
+
+    private static boolean asks(Brief brief, Demand demand) {
+        return switch (demand) {
+            case PENDULUM_LENGTH -> brief.beat().pendulumLength().isPresent();
+            case BEATS_PER_HOUR -> brief.beat().beatsPerHour().isPresent();
+            case SECONDS_HAND -> brief.beat().secondsHand();
+            default -> true;
+        };
+    }
+
+    private static void addLocks(Locks locks, List<HeldDemand> demands) {
+        Optional<Integer> none = Optional.empty();
+        locks.meshesAbove()
+                .ifPresent(held -> add(
+                        demands,
+                        "/locks/meshesAbove",
+                        new Locks(List.of(), Optional.of(held), none, Optional.empty(), none, none)));
+        locks.meshesBelow()
+                .ifPresent(held -> add(
+                        demands,
+                        "/locks/meshesBelow",
+                        new Locks(List.of(), none, Optional.of(held), Optional.empty(), none, none)));
+        locks.drumDiameter()
+                .ifPresent(held -> add(
+                        demands,
+                        "/locks/drumDiameter",
+                        new Locks(List.of(), none, none, Optional.of(held), none, none)));
+        locks.falls()
+                .ifPresent(held -> add(
+                        demands,
+                        "/locks/falls",
+                        new Locks(List.of(), none, none, Optional.empty(), Optional.of(held), none)));
+        locks.escapeTeeth()
+                .ifPresent(held -> add(
+                        demands,
+                        "/locks/escapeTeeth",
+                        new Locks(List.of(), none, none, Optional.empty(), none, Optional.of(held))));
+        for (int i = 0; i < locks.meshes().size(); i++) {
+            addMeshLocks(locks.meshes().get(i), "/locks/meshes/" + i, demands);
+        }
+    }
+
+    private static void addMeshLocks(MeshLock lock, String pointer, List<HeldDemand> demands) {
+        lock.wheel()
+                .ifPresent(held -> add(
+                        demands,
+                        pointer + "/wheel",
+                        only(new MeshLock(lock.place(), lock.wheel(), Optional.empty(), Optional.empty()))));
+        lock.leaves()
+                .ifPresent(held -> add(
+                        demands,
+                        pointer + "/leaves",
+                        only(new MeshLock(lock.place(), Optional.empty(), lock.leaves(), Optional.empty()))));
+        lock.module()
+                .ifPresent(held -> add(
+                        demands,
+                        pointer + "/module",
+                        only(new MeshLock(lock.place(), Optional.empty(), Optional.empty(), lock.module()))));
+    }
+
+    private static Locks only(MeshLock lock) {
+        return new Locks(
+                List.of(lock),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
+    }
+
+    private static void add(List<HeldDemand> demands, String pointer, Locks lock) {
+        demands.add(new HeldDemand(Demand.LOCK, pointer, lock));
+    }
+
+    private static Locks merged(Locks first, Locks second) {
+        List<MeshLock> meshes = new ArrayList<>(first.meshes());
+        for (MeshLock lock : second.meshes()) {
+            Optional<MeshLock> same = meshes.stream()
+                    .filter(other -> other.place().equals(lock.place()))
+                    .findFirst();
+            same.ifPresent(meshes::remove);
+            meshes.add(same.map(other -> new MeshLock(
+                            lock.place(),
+                            lock.wheel().or(other::wheel),
+                            lock.leaves().or(other::leaves),
+                            lock.module().or(other::module)))
+                    .orElse(lock));
+        }
+        return new Locks(
+                meshes,
+                second.meshesAbove().or(first::meshesAbove),
+                second.meshesBelow().or(first::meshesBelow),
+                second.drumDiameter().or(first::drumDiameter),
+                second.falls().or(first::falls),
+                second.escapeTeeth().or(first::escapeTeeth));
+    }
+}

@@ -1,0 +1,14 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.solver.search;
+
+/**
+ * Which shortcuts a search takes; none of them changes its front, and tests turn them off to show it.
+ *
+ * @param listHalves whether half trains are listed before the model joins them
+ * @param thinHalves whether halves that another one replaces are left out of the lists
+ */
+public record SearchSettings(boolean listHalves, boolean thinHalves) {
+    /** Every shortcut. */
+    public static final SearchSettings USUAL = new SearchSettings(true, true);
+}

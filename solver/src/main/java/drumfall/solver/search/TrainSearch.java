@@ -1,0 +1,159 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.solver.search;
+
+import drumfall.solver.brief.Brief;
+import drumfall.solver.halves.LowerHalf;
+import drumfall.solver.halves.LowerHalves;
+import drumfall.solver.halves.UpperHalf;
+import drumfall.solver.halves.UpperHalves;
+import drumfall.solver.rating.CellFront;
+import drumfall.solver.rating.TrainRater;
+import drumfall.solver.rules.TrainRules;
+import drumfall.solver.search.SearchProgress.Stage;
+import java.util.List;
+import java.util.function.BooleanSupplier;
+import java.util.function.IntPredicate;
+
+/**
+ * Finds the front of a brief.
+ *
+ * <p>For every number of meshes below the centre the lower halves are listed, for every number above it the upper halves
+ * to go with them, and the constraint model joins both. The same brief gives the same front.
+ */
+public final class TrainSearch {
+    /** One mesh choice in so many at each place is tried first, for early options and quick comparisons. */
+    private static final int SAMPLE = 7;
+
+    private final TrainRater rater;
+    private final SearchListener listener;
+    private final BooleanSupplier cancelled;
+    private final CellFront front;
+    private final SearchSettings settings;
+
+    private TrainSearch(TrainRater rater, SearchListener listener, BooleanSupplier cancelled, SearchSettings settings) {
+        this.rater = rater;
+        this.listener = listener;
+        this.cancelled = cancelled;
+        this.settings = settings;
+        this.front = new CellFront(rater.objectives().asked());
+    }
+
+    /**
+     * Searches the trains of a brief.
+     *
+     * @param brief the brief
+     * @param listener is told how it goes on
+     * @param cancelled asked all the time; once true the search ends within a tenth of a second
+     */
+    public static SearchOutcome run(Brief brief, SearchListener listener, BooleanSupplier cancelled) {
+        return run(brief, listener, cancelled, SearchSettings.USUAL);
+    }
+
+    /**
+     * Searches the trains of a brief in a stated way; the front does not depend on it.
+     *
+     * @param brief the brief
+     * @param listener is told how it goes on
+     * @param cancelled asked all the time; once true the search ends within a tenth of a second
+     * @param settings which shortcuts are taken
+     */
+    public static SearchOutcome run(
+            Brief brief, SearchListener listener, BooleanSupplier cancelled, SearchSettings settings) {
+        TrainSearch search = new TrainSearch(new TrainRater(brief), listener, cancelled, settings);
+        boolean complete = search.throughAllShapes();
+        if (!complete) {
+            return new SearchOutcome.Stopped(search.front.ratings());
+        }
+        if (search.front.size() > 0) {
+            return new SearchOutcome.Proved(search.front.ratings());
+        }
+        return new SearchOutcome.NoTrain(ClashFinder.smallestClash(brief, listener, cancelled));
+    }
+
+    /**
+     * Whether any train meets a brief with some demands waived; unknown if cancelled.
+     *
+     * @param rater rates against the brief, demands waived
+     * @param cancelled asked all the time
+     */
+    static Existence existence(TrainRater rater, BooleanSupplier cancelled) {
+        TrainSearch[] search = new TrainSearch[1];
+        search[0] = new TrainSearch(
+                rater,
+                SearchListener.SILENT,
+                () -> cancelled.getAsBoolean() || search[0].front.size() > 0,
+                SearchSettings.USUAL);
+        boolean complete = search[0].throughAllShapes();
+        if (search[0].front.size() > 0) {
+            return Existence.SOME;
+        }
+        return complete ? Existence.NONE : Existence.UNKNOWN;
+    }
+
+    /** What is known of the trains of a brief. */
+    enum Existence {
+        SOME,
+        NONE,
+        UNKNOWN
+    }
+
+    private boolean throughAllShapes() {
+        for (int below : rater.limits().meshesBelowLeft()) {
+            tell(Stage.LISTING, 0, below, 0);
+            if (!settings.listHalves()) {
+                if (!throughShapes(above -> search(new TrainRules(rater, above, below, front), above, below))) {
+                    return false;
+                }
+                continue;
+            }
+            List<LowerHalf> sample =
+                    settings.thinHalves() ? LowerHalves.sample(rater, below, SAMPLE, cancelled) : List.of();
+            if (!throughShapes(above -> join(above, sample, SAMPLE))) {
+                return false;
+            }
+            List<LowerHalf> lowers = settings.thinHalves()
+                    ? LowerHalves.thinned(rater, below, sample, cancelled)
+                    : LowerHalves.all(rater, below, cancelled);
+            if (!throughShapes(above -> join(above, lowers, 1))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private boolean throughShapes(IntPredicate shape) {
+        for (int above : rater.limits().meshesAboveLeft()) {
+            if (cancelled.getAsBoolean() || !shape.test(above)) {
+                return false;
+            }
+        }
+        return !cancelled.getAsBoolean();
+    }
+
+    private boolean join(int above, List<LowerHalf> lowers, int stride) {
+        if (lowers.isEmpty()) {
+            return true;
+        }
+        int below = lowers.get(0).meshes().size();
+        tell(Stage.LISTING, above, below, 0);
+        List<UpperHalf> uppers = stride > 1
+                ? UpperHalves.sample(rater, above, stride, lowers, cancelled)
+                : new UpperHalves(rater, above, lowers, settings.thinHalves(), cancelled).list();
+        if (cancelled.getAsBoolean()) {
+            return false;
+        }
+        return uppers.isEmpty() || search(new TrainRules(rater, uppers, lowers, front), above, below);
+    }
+
+    private boolean search(TrainRules rules, int above, int below) {
+        return rules.search(
+                cancelled,
+                rating -> listener.frontChanged(front.ratings()),
+                done -> tell(Stage.JOINING, above, below, done));
+    }
+
+    private void tell(Stage stage, int above, int below, double done) {
+        listener.progressed(new SearchProgress(stage, above, below, done));
+    }
+}
