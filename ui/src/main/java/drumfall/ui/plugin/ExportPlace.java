@@ -82,13 +82,11 @@ record ExportPlace(Path target, String id) {
         }
     }
 
+    /** Joined without a formatter, which would write digits as the locale does. */
     private Path hidden(String purpose) {
-        return target.resolve(".%s.%s-%d-%s"
-                .formatted(
-                        id,
-                        purpose,
-                        ProcessHandle.current().pid(),
-                        Long.toString(System.nanoTime() & Long.MAX_VALUE, 36)));
+        String unique = Long.toString(System.nanoTime() & Long.MAX_VALUE, 36);
+        return target.resolve(
+                "." + id + "." + purpose + "-" + ProcessHandle.current().pid() + "-" + unique);
     }
 
     /** Moves an earlier export back that was moved aside when the program ended, and deletes half-made ones. */
@@ -167,7 +165,7 @@ record ExportPlace(Path target, String id) {
         try {
             delete(hidden);
         } catch (IOException later) {
-            hidden.toFile().deleteOnExit();
+            // Its name says whose it is; an export after this program has ended removes it.
         }
     }
 
