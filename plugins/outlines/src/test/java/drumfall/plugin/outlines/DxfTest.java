@@ -25,11 +25,11 @@ class DxfTest {
     }
 
     private static List<Group> groups(String name) {
-        String[] lines = FOLDER.text(name).split("\r\n");
-        assertThat(lines.length % 2).isZero();
+        List<String> lines = FOLDER.text(name).lines().toList();
+        assertThat(lines.size() % 2).isZero();
         List<Group> groups = new ArrayList<>();
-        for (int i = 0; i < lines.length; i += 2) {
-            groups.add(new Group(Integer.parseInt(lines[i].strip()), lines[i + 1]));
+        for (int i = 0; i < lines.size(); i += 2) {
+            groups.add(new Group(Integer.parseInt(lines.get(i).strip()), lines.get(i + 1)));
         }
         return groups;
     }
