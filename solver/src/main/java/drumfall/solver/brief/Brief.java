@@ -13,6 +13,7 @@ import static drumfall.solver.quantity.Dimension.TORQUE;
 
 import drumfall.solver.quantity.Quantity;
 import drumfall.solver.sheet.Count;
+import drumfall.solver.sheet.Entries;
 import drumfall.solver.sheet.Measure;
 import java.util.List;
 import java.util.Optional;
@@ -60,7 +61,7 @@ public record Brief(
         Material material,
         Friction friction,
         Hands hands,
-        List<Objective> objectives,
+        @Entries(from = 1, to = 7) List<Objective> objectives,
         Locks locks) {
     /** Copies the list. */
     public Brief {
@@ -161,7 +162,10 @@ public record Brief(
             Quantity ratedLoad,
 
             @Measure(value = NUMBER, from = "1", to = "50") Quantity safetyFactor,
-            @Count(from = 1, to = 2) List<Integer> falls,
+
+            @Count(from = 1, to = 2) @Entries(from = 1, to = 2)
+            List<Integer> falls,
+
             @Measure(value = NUMBER, over = "0", to = "1") Quantity pulleyEfficiency) {
         /** Copies the list. */
         public Line {
@@ -353,7 +357,7 @@ public record Brief(
             WheelRange wheelTeeth,
             LeafRange leaves,
 
-            @Measure(value = LENGTH, from = "0.2 mm", to = "20 mm")
+            @Measure(value = LENGTH, from = "0.2 mm", to = "20 mm") @Entries(from = 1, to = 40)
             List<Quantity> modules) {
         /** Copies the list. */
         public Teeth {

@@ -4,6 +4,7 @@ package drumfall.solver.brief;
 
 import drumfall.solver.quantity.Quantity;
 import drumfall.solver.sheet.Count;
+import drumfall.solver.sheet.Entries;
 import drumfall.solver.sheet.Measure;
 import java.util.List;
 import java.util.Optional;
@@ -19,7 +20,7 @@ import java.util.Optional;
  * @param escapeTeeth teeth of the escape wheel
  */
 public record Locks(
-        List<MeshLock> meshes,
+        @Entries(from = 0, to = 8) List<MeshLock> meshes,
         @Count(from = 1, to = 4) Optional<Integer> meshesAbove,
         @Count(from = 1, to = 4) Optional<Integer> meshesBelow,
 

@@ -2,7 +2,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.solver.brief;
 
+import static drumfall.solver.quantity.Dimension.LENGTH;
+import static drumfall.solver.quantity.Dimension.MASS;
+import static drumfall.solver.quantity.Dimension.NUMBER;
+import static drumfall.solver.quantity.Dimension.TIME;
+
 import drumfall.solver.quantity.Quantity;
+import drumfall.solver.sheet.Measure;
 import java.util.Optional;
 
 /**
@@ -11,4 +17,11 @@ import java.util.Optional;
  * @param figure what is made small
  * @param resolution size of a cell; a share ("1 %") makes cells that grow with the figure; absent for whole counts
  */
-public record Objective(ObjectiveFigure figure, Optional<Quantity> resolution) {}
+public record Objective(
+        ObjectiveFigure figure,
+
+        @Measure(value = NUMBER, over = "0", to = "100 %")
+        @Measure(value = MASS, over = "0 g")
+        @Measure(value = LENGTH, over = "0 mm")
+        @Measure(value = TIME, over = "0 h")
+        Optional<Quantity> resolution) {}

@@ -3,6 +3,7 @@
 package drumfall.solver.brief;
 
 import drumfall.solver.quantity.Dimension;
+import drumfall.solver.sheet.SheetWriter;
 
 /** Figures a maker may want small. */
 public enum ObjectiveFigure {
@@ -35,5 +36,10 @@ public enum ObjectiveFigure {
     /** Whether the figure is a whole count. */
     public boolean counted() {
         return dimension == Dimension.NUMBER;
+    }
+
+    /** The figure's name as a brief writes it. */
+    public String word() {
+        return SheetWriter.word(this);
     }
 }

@@ -39,24 +39,23 @@ public record Movement(
     }
 
     /**
-     * What the escape wheel needs with a tooth count and a beat.
+     * The arc that must be kept with an escape wheel.
      *
      * @param teeth teeth of the escape wheel
-     * @param secondsPerBeat s
      */
-    public EscapeNeed escapeNeed(int teeth, double secondsPerBeat) {
-        return EscapeNeed.of(escapement.with(teeth), pendulum, secondsPerBeat, reserveArc);
+    public HeldArc heldArc(int teeth) {
+        return new HeldArc(escapement.with(teeth), pendulum, reserveArc);
     }
 
     /**
      * The part of the escape wheel's need that a criterion asks for.
      *
      * @param criterion the criterion
-     * @param need the need
+     * @param torque needed to keep the arc, N m
      * @return N m
      */
-    public double torqueAsked(Criterion criterion, EscapeNeed need) {
-        return criterion == Criterion.RUNNING ? need.torque() : need.torque() * bindingReserve;
+    public double torqueAsked(Criterion criterion, double torque) {
+        return criterion == Criterion.RUNNING ? torque : torque * bindingReserve;
     }
 
     /**

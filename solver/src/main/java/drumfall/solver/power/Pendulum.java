@@ -35,12 +35,11 @@ public record Pendulum(double bobMass, double rodMass, double quality, double gr
      * two beats.
      *
      * @param secondsPerBeat s, positive
-     * @param semiArc arc at which that beat is kept, rad
+     * @param periodRatio {@code C(A)} of the arc at which that beat is kept, see {@link FiniteArc}
      * @return m
      */
-    public double equivalentLength(double secondsPerBeat, double semiArc) {
-        double smallArcPeriod = 2 * secondsPerBeat / FiniteArc.periodRatio(semiArc);
-        double perRadian = smallArcPeriod / (2 * Math.PI);
+    public double equivalentLength(double secondsPerBeat, double periodRatio) {
+        double perRadian = secondsPerBeat / (Math.PI * periodRatio);
         return gravity * perRadian * perRadian;
     }
 
@@ -68,23 +67,12 @@ public record Pendulum(double bobMass, double rodMass, double quality, double gr
     /**
      * Energy of the swing, {@code E(A) = m_tot g h_cm (1 - cos A)}.
      *
-     * @param equivalentLength m
+     * @param weightMoment {@code m_tot g h_cm}, N m
      * @param semiArc rad
      * @return J
      */
-    public double energy(double equivalentLength, double semiArc) {
+    public double energy(double weightMoment, double semiArc) {
         double half = Math.sin(semiArc / 2);
-        return massMoment(equivalentLength) * gravity * 2 * half * half;
-    }
-
-    /**
-     * Energy lost in one beat to air and suspension, {@code π E / Q}.
-     *
-     * @param equivalentLength m
-     * @param semiArc rad
-     * @return J
-     */
-    public double lossPerBeat(double equivalentLength, double semiArc) {
-        return Math.PI * energy(equivalentLength, semiArc) / quality;
+        return weightMoment * 2 * half * half;
     }
 }

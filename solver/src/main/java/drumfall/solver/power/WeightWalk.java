@@ -7,7 +7,6 @@ import drumfall.solver.train.Train;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import org.apache.commons.numbers.fraction.BigFraction;
 
 /** The walk from the escape wheel up to the weight: what each arbor needs, and the weight that gives it. */
 public final class WeightWalk {
@@ -42,8 +41,7 @@ public final class WeightWalk {
      * @param train the train
      */
     public WeightFigure weigh(Train train) {
-        EscapeNeed need = movement.escapeNeed(
-                train.escapeTeeth(), train.going().secondsPerBeat().doubleValue());
+        EscapeNeed need = movement.heldArc(train.escapeTeeth()).need(train.secondsPerBeat());
         return new WeightFigure(need, path(train, need, Criterion.RUNNING), path(train, need, Criterion.BINDING));
     }
 
@@ -63,10 +61,10 @@ public final class WeightWalk {
         List<ArborNeed> arbors = new ArrayList<>();
         double load = regime.arbor(ArborRole.ESCAPE)
                 .load(
-                        movement.torqueAsked(criterion, need),
+                        movement.torqueAsked(criterion, need.torque()),
                         movement.parts().escapeWheelRadius(),
                         movement.parts().escapeWheelMass());
-        arbors.add(new ArborNeed(movement.torqueAsked(criterion, need), load, 1));
+        arbors.add(new ArborNeed(movement.torqueAsked(criterion, need.torque()), load, 1));
         for (int i = train.meshes().size() - 1; i >= 0; i--) {
             Mesh mesh = train.meshes().get(i);
             double passed = passed(train, need, criterion, i);
@@ -81,12 +79,11 @@ public final class WeightWalk {
 
     private double passed(Train train, EscapeNeed need, Criterion criterion, int index) {
         Mesh mesh = train.meshes().get(index);
-        BigFraction hours = train.going().hoursPerTurn(index);
         return efficiencies.passed(
                 criterion,
                 mesh.toothCount(),
                 mesh.leafCount(),
-                pitchesRemembered(need, hours.doubleValue(), mesh.toothCount()));
+                pitchesRemembered(need, train.hoursPerTurn(index), mesh.toothCount()));
     }
 
     private double tension(Train train, Regime regime, double load) {

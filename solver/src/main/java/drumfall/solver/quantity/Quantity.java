@@ -17,11 +17,13 @@ public final class Quantity implements Comparable<Quantity> {
     private final Dimension dimension;
     private final BigFraction exact;
     private final String typed;
+    private final double si;
 
     private Quantity(Dimension dimension, BigFraction exact, String typed) {
         this.dimension = dimension;
         this.exact = signAbove(exact);
         this.typed = typed;
+        this.si = dimension == Dimension.ANGLE ? exactIn("rad").doubleValue() : this.exact.doubleValue();
     }
 
     /**
@@ -111,8 +113,7 @@ public final class Quantity implements Comparable<Quantity> {
 
     /** The value in the SI unit, rounded once to the nearest double; radians for angles. */
     public double si() {
-        boolean angle = dimension == Dimension.ANGLE;
-        return angle ? in("rad") : exact.doubleValue();
+        return si;
     }
 
     /**

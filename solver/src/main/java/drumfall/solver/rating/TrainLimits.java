@@ -3,6 +3,8 @@
 package drumfall.solver.rating;
 
 import drumfall.solver.brief.Brief;
+import drumfall.solver.brief.MeshLock;
+import drumfall.solver.brief.MeshPlace;
 import drumfall.solver.power.ArborRole;
 import drumfall.solver.power.Deadbeat;
 import drumfall.solver.power.FiniteArc;
@@ -15,6 +17,7 @@ import drumfall.solver.train.ToothModule;
 import drumfall.solver.train.WheelAndPinion;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -29,22 +32,27 @@ public final class TrainLimits {
 
     private final Brief brief;
     private final Movement movement;
+    private final Set<Demand> waived;
     private final ArborRoles roles;
     private final BigFraction hoursAtLeast;
     private final BigFraction hoursAtMost;
+    private final double periodRatio;
 
     /**
      * The limits of a brief.
      *
      * @param brief the brief
      * @param movement its movement in the middle of all bands
+     * @param waived demands that are taken as met, to find out which of them clash
      */
-    public TrainLimits(Brief brief, Movement movement) {
+    public TrainLimits(Brief brief, Movement movement, Set<Demand> waived) {
         this.brief = brief;
         this.movement = movement;
+        this.waived = Set.copyOf(waived);
         this.roles = BriefMovement.roles(brief);
         this.hoursAtLeast = brief.run().atLeast().exact().divide(SECONDS_PER_HOUR);
         this.hoursAtMost = brief.run().atMost().exact().divide(SECONDS_PER_HOUR);
+        this.periodRatio = FiniteArc.periodRatio(arcAsked());
     }
 
     /** Modules the brief offers, smallest first. */
@@ -98,7 +106,8 @@ public final class TrainLimits {
      * @param drum the drum
      */
     public boolean runsLongEnough(BigFraction hoursPerDrumTurn, DrumRun drum) {
-        return drum.hoursRoundedDown(hoursPerDrumTurn).compareTo(hoursAtLeast) >= 0;
+        return waived.contains(Demand.RUN_AT_LEAST)
+                || drum.hoursRoundedDown(hoursPerDrumTurn).compareTo(hoursAtLeast) >= 0;
     }
 
     /**
@@ -108,7 +117,8 @@ public final class TrainLimits {
      * @param drum the drum
      */
     public boolean runsNotTooLong(BigFraction hoursPerDrumTurn, DrumRun drum) {
-        return drum.hoursRoundedUp(hoursPerDrumTurn).compareTo(hoursAtMost) <= 0;
+        return waived.contains(Demand.RUN_AT_MOST)
+                || drum.hoursRoundedUp(hoursPerDrumTurn).compareTo(hoursAtMost) <= 0;
     }
 
     /**
@@ -117,9 +127,10 @@ public final class TrainLimits {
      * @param drum the drum
      */
     public boolean windsInOneLayer(DrumRun drum) {
-        return drum.layerLength(brief.drum().turnSpacing().exact())
-                        .compareTo(brief.drum().length().exact())
-                <= 0;
+        return waived.contains(Demand.SINGLE_LAYER)
+                || drum.layerLength(brief.drum().turnSpacing().exact())
+                                .compareTo(brief.drum().length().exact())
+                        <= 0;
     }
 
     /**
@@ -128,7 +139,7 @@ public final class TrainLimits {
      * @param secondsPerBeat s
      */
     public double pendulumLength(double secondsPerBeat) {
-        return movement.pendulum().equivalentLength(secondsPerBeat, arcAsked());
+        return movement.pendulum().equivalentLength(secondsPerBeat, periodRatio);
     }
 
     /**
@@ -139,7 +150,8 @@ public final class TrainLimits {
     public boolean pendulumFits(double secondsPerBeat) {
         Optional<Brief.LengthRange> range = brief.beat().pendulumLength();
         double length = pendulumLength(secondsPerBeat);
-        return range.isEmpty()
+        return waived.contains(Demand.PENDULUM_LENGTH)
+                || range.isEmpty()
                 || (length >= range.get().from().si()
                         && length <= range.get().to().si());
     }
@@ -151,7 +163,8 @@ public final class TrainLimits {
      */
     public boolean beatsInRange(BigFraction beatsPerHour) {
         Optional<Brief.NumberRange> range = brief.beat().beatsPerHour();
-        return range.isEmpty()
+        return waived.contains(Demand.BEATS_PER_HOUR)
+                || range.isEmpty()
                 || (beatsPerHour.compareTo(range.get().from().exact()) >= 0
                         && beatsPerHour.compareTo(range.get().to().exact()) <= 0);
     }
@@ -165,12 +178,12 @@ public final class TrainLimits {
     public double[] roughBeatsPerHour() {
         double from = 1;
         double to = 1e9;
-        if (brief.beat().pendulumLength().isPresent()) {
+        if (brief.beat().pendulumLength().isPresent() && !waived.contains(Demand.PENDULUM_LENGTH)) {
             Brief.LengthRange range = brief.beat().pendulumLength().get();
             from = Math.max(from, beatsFor(range.to()));
             to = Math.min(to, beatsFor(range.from()));
         }
-        if (brief.beat().beatsPerHour().isPresent()) {
+        if (brief.beat().beatsPerHour().isPresent() && !waived.contains(Demand.BEATS_PER_HOUR)) {
             from = Math.max(from, brief.beat().beatsPerHour().get().from().si());
             to = Math.min(to, brief.beat().beatsPerHour().get().to().si());
         }
@@ -178,9 +191,92 @@ public final class TrainLimits {
     }
 
     private double beatsFor(Quantity length) {
-        double beat =
-                Math.PI * Math.sqrt(length.si() / movement.pendulum().gravity()) * FiniteArc.periodRatio(arcAsked());
+        double beat = Math.PI * Math.sqrt(length.si() / movement.pendulum().gravity()) * periodRatio;
         return 3600 / beat;
+    }
+
+    /** Whether a seconds hand is asked for. */
+    public boolean asksSecondsHand() {
+        return brief.beat().secondsHand() && !waived.contains(Demand.SECONDS_HAND);
+    }
+
+    /**
+     * The beat is in range, by the pendulum's length and by beats an hour.
+     *
+     * @param wheelTeeth product of the wheels below the centre
+     * @param leaves product of the pinions below the centre
+     * @param escapeTeeth teeth of the escape wheel
+     */
+    public boolean beatKept(long wheelTeeth, long leaves, int escapeTeeth) {
+        double secondsPerBeat = (double) (3600 * leaves) / (2L * escapeTeeth * wheelTeeth);
+        return pendulumFits(secondsPerBeat)
+                && (brief.beat().beatsPerHour().isEmpty()
+                        || beatsInRange(BigFraction.of(2L * escapeTeeth * wheelTeeth, leaves)));
+    }
+
+    /**
+     * Hours for a turn of a drum that give the shortest and the longest duration allowed, correct to a few parts in
+     * 1e16; whatever lies clearly inside or outside needs no exact arithmetic.
+     *
+     * @param drum the drum
+     * @return fewest and most hours
+     */
+    public double[] hoursPerTurn(DrumRun drum) {
+        double from = waived.contains(Demand.RUN_AT_LEAST) ? 0 : hoursAtLeast.doubleValue() / drum.turns();
+        double to = waived.contains(Demand.RUN_AT_MOST)
+                ? Double.POSITIVE_INFINITY
+                : hoursAtMost.doubleValue() / drum.turns();
+        return new double[] {from, to};
+    }
+
+    /** Drum diameters left by the locks, m, smallest first. */
+    public List<BigFraction> drumDiametersLeft() {
+        return drumDiameters().stream()
+                .filter(size -> brief.locks()
+                        .drumDiameter()
+                        .map(held -> held.exact().compareTo(size) == 0)
+                        .orElse(true))
+                .toList();
+    }
+
+    /** Reevings left by the locks, fewest falls first. */
+    public List<Reeving> reevingsLeft() {
+        return reevings().stream()
+                .filter(reeving -> brief.locks()
+                        .falls()
+                        .map(held -> held == reeving.falls())
+                        .orElse(true))
+                .toList();
+    }
+
+    /** Escape-wheel counts left by the locks, fewest first. */
+    public List<Integer> escapeTeethLeft() {
+        return escapeTeeth().stream()
+                .filter(count -> brief.locks().escapeTeeth().map(count::equals).orElse(true))
+                .toList();
+    }
+
+    /** Numbers of meshes above the centre left by the locks, fewest first. */
+    public List<Integer> meshesAboveLeft() {
+        return left(brief.train().above(), brief.locks().meshesAbove(), MeshPlace.Side.ABOVE);
+    }
+
+    /** Numbers of meshes below the centre left by the locks, fewest first. */
+    public List<Integer> meshesBelowLeft() {
+        return left(brief.train().below(), brief.locks().meshesBelow(), MeshPlace.Side.BELOW);
+    }
+
+    private List<Integer> left(Brief.MeshRange range, Optional<Integer> held, MeshPlace.Side side) {
+        int lastLocked = brief.locks().meshes().stream()
+                .map(MeshLock::place)
+                .filter(place -> place.side() == side)
+                .mapToInt(MeshPlace::number)
+                .max()
+                .orElse(0);
+        return IntStream.rangeClosed(range.from(), range.to())
+                .filter(count -> held.map(number -> number == count).orElse(true) && count >= lastLocked)
+                .boxed()
+                .toList();
     }
 
     /**
@@ -189,7 +285,7 @@ public final class TrainLimits {
      * @param below the meshes below the centre, from the centre
      */
     public boolean secondsHandServed(List<WheelAndPinion> below) {
-        if (!brief.beat().secondsHand()) {
+        if (!asksSecondsHand()) {
             return true;
         }
         BigFraction turns = BigFraction.ONE;
@@ -273,7 +369,7 @@ public final class TrainLimits {
      * @param mesh the mesh
      */
     public boolean fitsBed(Mesh mesh) {
-        return wheelTipDiameter(mesh) <= bed();
+        return waived.contains(Demand.PRINT_BED) || wheelTipDiameter(mesh) <= bed();
     }
 
     /** Thinnest tooth at the pitch circle that the nozzle prints, m. */
@@ -292,7 +388,7 @@ public final class TrainLimits {
      * @param module the module
      */
     public boolean toothPrints(ToothModule module) {
-        return toothThickness(module) >= thinnestTooth();
+        return waived.contains(Demand.TOOTH_SIZE) || toothThickness(module) >= thinnestTooth();
     }
 
     /**
@@ -322,7 +418,7 @@ public final class TrainLimits {
      * @param mesh the mesh
      */
     public boolean fitsFrame(Mesh mesh) {
-        return roomInFrame(mesh) >= 0;
+        return waived.contains(Demand.FRAME) || roomInFrame(mesh) >= 0;
     }
 
     /**
@@ -349,7 +445,7 @@ public final class TrainLimits {
      * @param tipRadius of the wheel, m
      */
     public boolean clears(Mesh mesh, ArborRole neighbour, double tipRadius) {
-        return clearance(mesh, neighbour, tipRadius) >= gap();
+        return waived.contains(Demand.CLEARANCE) || clearance(mesh, neighbour, tipRadius) >= gap();
     }
 
     /**
@@ -372,7 +468,8 @@ public final class TrainLimits {
      * @param reeving how the line carries the weight
      */
     public boolean lineCarries(double weight, Reeving reeving) {
-        return loadToCarry(weight, reeving) <= brief.line().ratedLoad().si();
+        return waived.contains(Demand.LINE_LOAD)
+                || loadToCarry(weight, reeving) <= brief.line().ratedLoad().si();
     }
 
     /**
@@ -381,7 +478,8 @@ public final class TrainLimits {
      * @param weight kg
      */
     public boolean lightEnough(double weight) {
-        return weight <= brief.weight().limit().si();
+        return waived.contains(Demand.WEIGHT_LIMIT)
+                || weight <= brief.weight().limit().si();
     }
 
     private double pinionTipRadius(Mesh mesh) {

@@ -8,6 +8,7 @@ import drumfall.solver.power.WeightFigure;
 import drumfall.solver.power.WeightWalk;
 import drumfall.solver.train.Train;
 import java.util.Arrays;
+import java.util.Set;
 
 /** Rates trains against one brief; may be shared between threads. */
 public final class TrainRater {
@@ -25,11 +26,21 @@ public final class TrainRater {
      * @param brief the brief
      */
     public TrainRater(Brief brief) {
+        this(brief, Set.of());
+    }
+
+    /**
+     * A rater that takes some demands as met.
+     *
+     * @param brief the brief
+     * @param waived demands that are taken as met, to find out which of them clash
+     */
+    public TrainRater(Brief brief, Set<Demand> waived) {
         this.brief = brief;
         this.middle = new WeightWalk(BriefMovement.of(brief, Expectation.MIDDLE));
         this.smoothest = new WeightWalk(BriefMovement.of(brief, Expectation.SMOOTHEST));
         this.roughest = new WeightWalk(BriefMovement.of(brief, Expectation.ROUGHEST));
-        this.limits = new TrainLimits(brief, movement());
+        this.limits = new TrainLimits(brief, movement(), waived);
         this.objectives = new Objectives(brief, movement(), limits);
         this.demands = new DemandSheet(brief, limits);
     }

@@ -4,13 +4,19 @@ package drumfall.solver.sheet;
 
 import drumfall.solver.quantity.Dimension;
 import java.lang.annotation.ElementType;
+import java.lang.annotation.Repeatable;
 import java.lang.annotation.Retention;
 import java.lang.annotation.RetentionPolicy;
 import java.lang.annotation.Target;
 
-/** What a quantity of a sheet measures and between which bounds it must lie; bounds are written as a maker writes them. */
+/**
+ * What a quantity of a sheet measures and between which bounds it must lie; bounds are written as a maker writes them.
+ *
+ * <p>Repeated, it says that the quantity may measure any one of several things, as a resolution does.
+ */
 @Retention(RetentionPolicy.RUNTIME)
 @Target(ElementType.RECORD_COMPONENT)
+@Repeatable(Measure.Any.class)
 public @interface Measure {
     /** The dimension. */
     Dimension value();
@@ -26,4 +32,12 @@ public @interface Measure {
 
     /** The quantity must be less than this; empty for no such bound. */
     String under() default "";
+
+    /** Several measures, any one of which will do. */
+    @Retention(RetentionPolicy.RUNTIME)
+    @Target(ElementType.RECORD_COMPONENT)
+    @interface Any {
+        /** The measures, tried in order; no unit may belong to two of them. */
+        Measure[] value();
+    }
 }

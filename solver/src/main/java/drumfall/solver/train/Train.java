@@ -15,6 +15,8 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param escapeTeeth teeth of the escape wheel, {@code N}, at least 2; two beats a tooth
  */
 public record Train(List<Mesh> meshes, int meshesAbove, BigFraction drumDiameter, Reeving reeving, int escapeTeeth) {
+    private static final long SECONDS_PER_HOUR = 3600;
+
     /**
      * Copies the meshes and checks that the parts fit together.
      *
@@ -41,6 +43,31 @@ public record Train(List<Mesh> meshes, int meshesAbove, BigFraction drumDiameter
     public GoingTrain going() {
         return new GoingTrain(
                 meshes.stream().map(Mesh::counts).toList(), TimeBase.hourly(meshesAbove), 2 * escapeTeeth);
+    }
+
+    /**
+     * Hours for one turn of an arbor, correctly rounded: one division of two exact products.
+     *
+     * @param arbor number of the arbor from the drum
+     */
+    public double hoursPerTurn(int arbor) {
+        return arbor <= meshesAbove
+                ? (double) teeth(arbor, meshesAbove) / leaves(arbor, meshesAbove)
+                : (double) leaves(meshesAbove, arbor) / teeth(meshesAbove, arbor);
+    }
+
+    /** Seconds of one beat, correctly rounded: one division of two exact products. */
+    public double secondsPerBeat() {
+        int last = meshes.size();
+        return (double) (SECONDS_PER_HOUR * leaves(meshesAbove, last)) / (2L * escapeTeeth * teeth(meshesAbove, last));
+    }
+
+    private long teeth(int from, int to) {
+        return meshes.subList(from, to).stream().mapToLong(Mesh::toothCount).reduce(1, Math::multiplyExact);
+    }
+
+    private long leaves(int from, int to) {
+        return meshes.subList(from, to).stream().mapToLong(Mesh::leafCount).reduce(1, Math::multiplyExact);
     }
 
     /** Meshes from the drum arbor to the centre arbor, in order. */

@@ -1,0 +1,100 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.solver.brief;
+
+import drumfall.solver.quantity.Quantity;
+import drumfall.solver.sheet.SheetProblem;
+import java.math.BigInteger;
+import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/** Lists hold each entry once, and printed parts fit the printer and the frame. */
+final class PartRules {
+    private static final BigFraction NANOMETRES_PER_METRE = BigFraction.of(1_000_000_000);
+
+    private PartRules() {}
+
+    static Stream<SheetProblem> fallsDiffer(Brief brief) {
+        List<Integer> falls = brief.line().falls();
+        return IntStream.range(0, falls.size())
+                .boxed()
+                .flatMap(index -> Clash.unless(
+                        falls.indexOf(falls.get(index)) == index,
+                        "/line/falls/" + index,
+                        String.valueOf(falls.get(index)),
+                        "each number of falls may be listed once",
+                        "remove the repetition"));
+    }
+
+    static Stream<SheetProblem> modulesAreWholeNanometres(Brief brief) {
+        List<Quantity> modules = brief.teeth().modules();
+        return IntStream.range(0, modules.size())
+                .boxed()
+                .flatMap(index -> wholeNanometres("/teeth/modules/" + index, modules.get(index)));
+    }
+
+    /** Modules are kept as whole nanometres, which keeps centre distances exact. */
+    static Stream<SheetProblem> wholeNanometres(String pointer, Quantity module) {
+        BigInteger denominator =
+                module.exact().multiply(NANOMETRES_PER_METRE).getDenominator().abs();
+        return Clash.unless(
+                denominator.equals(BigInteger.ONE),
+                pointer,
+                module,
+                "a module must be a whole number of nanometres",
+                "write it in mm with at most six decimals");
+    }
+
+    static Stream<SheetProblem> modulesDiffer(Brief brief) {
+        List<Quantity> modules = brief.teeth().modules();
+        return IntStream.range(0, modules.size())
+                .boxed()
+                .flatMap(index -> Clash.unless(
+                        modules.subList(0, index).stream().noneMatch(modules.get(index)::sameValueAs),
+                        "/teeth/modules/" + index,
+                        modules.get(index),
+                        "each module may be listed once",
+                        "remove the repetition"));
+    }
+
+    /** On one arbor stand the drum with its two flanges and the great wheel, with a gap before, between and behind. */
+    static Stream<SheetProblem> drumFitsBetweenThePlates(Brief brief) {
+        BigFraction needed = brief.drum()
+                .length()
+                .exact()
+                .add(brief.drum().wall().exact().multiply(2))
+                .add(brief.parts().wheelThickness().exact())
+                .add(brief.parts().gap().exact().multiply(3));
+        return Clash.unless(
+                needed.compareTo(brief.frame().depth().exact()) <= 0,
+                "/frame/depth",
+                brief.frame().depth(),
+                "the drum with two flanges, a wheel and three gaps takes %.1f mm between the plates"
+                        .formatted(needed.doubleValue() * 1000),
+                "make the frame deeper or the drum shorter");
+    }
+
+    static Stream<SheetProblem> wheelHasTwoLayers(Brief brief) {
+        Quantity thickness = brief.parts().wheelThickness();
+        Quantity layer = brief.printer().layer();
+        return Clash.unless(
+                thickness.exact().compareTo(layer.exact().multiply(2)) >= 0,
+                "/parts/wheelThickness",
+                thickness,
+                "a wheel must be at least two layers (\"%s\" each) thick".formatted(layer),
+                "make the wheel thicker or the layer thinner");
+    }
+
+    static Stream<SheetProblem> layerIsWithinTheNozzle(Brief brief) {
+        Quantity layer = brief.printer().layer();
+        Quantity nozzle = brief.printer().nozzle();
+        return Clash.unless(
+                layer.compareTo(nozzle) <= 0,
+                "/printer/layer",
+                layer,
+                "a layer must not be higher than the nozzle (\"%s\") is wide".formatted(nozzle),
+                "lower the layer or fit a wider nozzle");
+    }
+}

@@ -1,0 +1,37 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.solver.halves;
+
+import drumfall.solver.train.DrumRun;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/**
+ * A drum of the brief that winds the line in one layer.
+ *
+ * @param diameter bare diameter, m
+ * @param run drum, line and fall
+ * @param fewestHours hours for a turn that give the shortest duration allowed
+ * @param mostHours hours for a turn that give the longest duration allowed
+ * @param lineArm arm of the line about the axis, m
+ * @param flangeRadius m
+ * @param mass µg
+ */
+record DrumChoice(
+        BigFraction diameter,
+        DrumRun run,
+        double fewestHours,
+        double mostHours,
+        double lineArm,
+        double flangeRadius,
+        long mass) {
+    /** Closer than this to a limit only exact arithmetic decides; rounding is below a thousandth of it. */
+    private static final double DOUBTFUL = 1e-12;
+
+    boolean mayRun(double hours) {
+        return hours >= fewestHours * (1 - DOUBTFUL) && hours <= mostHours * (1 + DOUBTFUL);
+    }
+
+    boolean surelyRuns(double hours) {
+        return hours >= fewestHours * (1 + DOUBTFUL) && hours <= mostHours * (1 - DOUBTFUL);
+    }
+}

@@ -1,0 +1,142 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.solver.halves;
+
+import drumfall.solver.brief.Objective;
+import drumfall.solver.power.ArborRole;
+import drumfall.solver.power.Criterion;
+import drumfall.solver.power.WeightWalk;
+import drumfall.solver.rating.Objectives;
+import drumfall.solver.rating.TrainRater;
+import drumfall.solver.train.Mesh;
+import drumfall.solver.train.Train;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Joins an upper and a lower half: whether they fit, what they weigh, and the train they make. */
+public final class HalfJoin {
+    private static final double ROUNDING = 1e-12;
+
+    private final HalfRules rules;
+    private final Objective[] asked;
+
+    /**
+     * Joins for one brief.
+     *
+     * @param rater rates against the brief
+     */
+    public HalfJoin(TrainRater rater) {
+        this.rules = new HalfRules(rater);
+        this.asked = rater.objectives().asked().toArray(Objective[]::new);
+    }
+
+    /**
+     * The train of two halves.
+     *
+     * @param upper from the drum to the centre
+     * @param lower from the centre to the escape wheel
+     */
+    public Train train(UpperHalf upper, LowerHalf lower) {
+        List<Mesh> meshes = new ArrayList<>();
+        upper.meshes.forEach(choice -> meshes.add(choice.mesh));
+        lower.meshes.forEach(choice -> meshes.add(choice.mesh));
+        return new Train(meshes, upper.meshes.size(), upper.drumDiameter, upper.reeving, lower.escapeTeeth);
+    }
+
+    /**
+     * Whether the centre wheel clears the arbor above the centre.
+     *
+     * @param upper from the drum to the centre
+     * @param lower from the centre to the escape wheel
+     */
+    public boolean clears(UpperHalf upper, LowerHalf lower) {
+        return rules.limits.clears(upper.lastMesh().mesh, role(upper, upper.meshes.size() - 1), lower.centreWheelTip());
+    }
+
+    /**
+     * A recommended weight that the joined train surely does not undercut, quick to compute; kg.
+     *
+     * @param upper from the drum to the centre
+     * @param lower from the centre to the escape wheel
+     */
+    public double leastRecommendedWeight(UpperHalf upper, LowerHalf lower) {
+        int longest = 2 * UpperLines.BANDS;
+        double running = upper.lines[longest] + upper.lines[longest + 1] * lower.runningLoad;
+        double binding = upper.lines[longest + 2] + upper.lines[longest + 3] * lower.bindingLoad;
+        return rules.rater.objectives().recommended(Math.max(running, binding)) * (1 - ROUNDING);
+    }
+
+    /**
+     * The recommended weight of the joined train, to the last bit that of its rating; kg.
+     *
+     * @param upper from the drum to the centre
+     * @param lower from the centre to the escape wheel
+     */
+    public double recommendedWeight(UpperHalf upper, LowerHalf lower) {
+        double running = weight(upper, lower, Criterion.RUNNING, lower.runningLoad);
+        double binding = weight(upper, lower, Criterion.BINDING, lower.bindingLoad);
+        return rules.rater.objectives().recommended(Math.max(running, binding));
+    }
+
+    /**
+     * The weight keeps the limits of the brief.
+     *
+     * @param upper gives the reeving
+     * @param recommendedWeight kg
+     */
+    public boolean weightKept(UpperHalf upper, double recommendedWeight) {
+        return rules.limits.lightEnough(recommendedWeight)
+                && rules.limits.lineCarries(recommendedWeight, upper.reeving);
+    }
+
+    /**
+     * Values of the asked objectives in the brief's order, to the last bit those of the rating.
+     *
+     * @param upper from the drum to the centre
+     * @param lower from the centre to the escape wheel
+     * @param recommendedWeight kg
+     * @param values where to write them
+     */
+    public void values(UpperHalf upper, LowerHalf lower, double recommendedWeight, double[] values) {
+        for (int i = 0; i < asked.length; i++) {
+            values[i] = value(asked[i], upper, lower, recommendedWeight);
+        }
+    }
+
+    private static double value(Objective objective, UpperHalf upper, LowerHalf lower, double recommendedWeight) {
+        return switch (objective.figure()) {
+            case RECOMMENDED_WEIGHT -> recommendedWeight;
+            case FILAMENT_MASS -> Objectives.kilograms(upper.sums.filament() + lower.sums.filament());
+            case LARGEST_WHEEL -> 2 * Math.max(upper.sums.largestTip(), lower.sums.largestTip());
+            case CENTRE_DISTANCES -> Objectives.metres(upper.sums.centreDistances() + lower.sums.centreDistances());
+            case MESHES -> upper.meshes.size() + lower.meshes.size();
+            case MODULES -> Long.bitCount(upper.sums.moduleBits() | lower.sums.moduleBits());
+            case DURATION_ERROR -> upper.durationError;
+        };
+    }
+
+    private double weight(UpperHalf upper, LowerHalf lower, Criterion criterion, double centreLoad) {
+        double load = centreLoad;
+        for (int i = upper.meshes.size() - 1; i >= 0; i--) {
+            MeshChoice choice = upper.meshes.get(i);
+            double pitches = WeightWalk.pitchesRemembered(lower.need, upper.hoursPerTurn[i], choice.teeth);
+            load = rules.step(
+                    criterion, load, role(upper, i + 1), choice, choice.passed(criterion, pitches), role(upper, i));
+        }
+        double tension =
+                rules.movement.regime(criterion).arbor(ArborRole.DRUM).tension(load, upper.lineArm, upper.drumMass);
+        return rules.movement.weightFor(tension, upper.reeving);
+    }
+
+    /** Role of an arbor of the upper half, 0 for the drum arbor. */
+    private static ArborRole role(UpperHalf upper, int arbor) {
+        return role(arbor, upper.meshes.size());
+    }
+
+    static ArborRole role(int arbor, int meshesAbove) {
+        if (arbor == 0) {
+            return ArborRole.DRUM;
+        }
+        return arbor == meshesAbove ? ArborRole.CENTRE : ArborRole.INTERMEDIATE;
+    }
+}

@@ -1,0 +1,75 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.solver.halves;
+
+import drumfall.solver.brief.ObjectiveFigure;
+import drumfall.solver.power.ArborRole;
+import drumfall.solver.power.Criterion;
+import drumfall.solver.power.Movement;
+import drumfall.solver.rating.TrainLimits;
+import drumfall.solver.rating.TrainRater;
+import java.util.EnumSet;
+import java.util.Set;
+
+/** What both halves share: the brief's rater, the objectives that are asked, and single steps of the walk. */
+final class HalfRules {
+    /**
+     * A torque smaller by more than this share makes a smaller weight in floating point too: the rest of the walk is
+     * a rising line whose constant part is of the order of the weight itself, so the share shrinks by a factor of ten at
+     * most, while the walk's rounding is below 1e-14.
+     */
+    private static final double SURELY_LESS = 1 - 1e-9;
+
+    final TrainRater rater;
+    final Movement movement;
+    final TrainLimits limits;
+    final Set<ObjectiveFigure> asked = EnumSet.noneOf(ObjectiveFigure.class);
+    final int moduleCount;
+
+    HalfRules(TrainRater rater) {
+        this.rater = rater;
+        this.movement = rater.movement();
+        this.limits = rater.limits();
+        this.moduleCount = limits.modules().size();
+        rater.objectives().asked().forEach(objective -> asked.add(objective.figure()));
+    }
+
+    static boolean surelyLess(double first, double second) {
+        return first < second * SURELY_LESS;
+    }
+
+    /** Torque on the wheel's side of an arbor, for what the mesh's pinion below must be given. */
+    double step(
+            Criterion criterion, double loadBelow, ArborRole below, MeshChoice choice, double passed, ArborRole above) {
+        double given = movement.regime(criterion).arbor(below).drive(loadBelow, choice.pinionArm, choice.pinionMass);
+        double out = given * choice.teeth / (choice.leaves * passed);
+        return movement.regime(criterion).arbor(above).load(out, choice.wheelArm, choice.wheelMass);
+    }
+
+    /** Room for the attributes that asked objectives add to the fixed ones. */
+    int objectiveAttributes() {
+        int count = asked.contains(ObjectiveFigure.FILAMENT_MASS) ? 1 : 0;
+        count += asked.contains(ObjectiveFigure.LARGEST_WHEEL) ? 1 : 0;
+        count += asked.contains(ObjectiveFigure.CENTRE_DISTANCES) ? 1 : 0;
+        return count + (asked.contains(ObjectiveFigure.MODULES) ? moduleCount : 0);
+    }
+
+    /** Writes the attributes of asked objectives behind the fixed ones. */
+    void writeObjectives(double[] point, int from, PartSums sums) {
+        int next = from;
+        if (asked.contains(ObjectiveFigure.FILAMENT_MASS)) {
+            point[next++] = sums.filament();
+        }
+        if (asked.contains(ObjectiveFigure.LARGEST_WHEEL)) {
+            point[next++] = sums.largestTip();
+        }
+        if (asked.contains(ObjectiveFigure.CENTRE_DISTANCES)) {
+            point[next++] = sums.centreDistances();
+        }
+        if (asked.contains(ObjectiveFigure.MODULES)) {
+            for (int i = 0; i < moduleCount; i++) {
+                point[next++] = sums.moduleBits() >> i & 1;
+            }
+        }
+    }
+}

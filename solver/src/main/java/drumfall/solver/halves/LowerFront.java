@@ -1,0 +1,66 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.solver.halves;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** The lower halves that no other one replaces so far. */
+final class LowerFront {
+    /** Running torque, the same with its memory's credit, deciding binding torque, centre wheel's tip; objectives follow. */
+    private static final int FIXED_ATTRIBUTES = 4;
+
+    private final HalfRules rules;
+    private final CentreOutlook outlook;
+    private final DominanceTree<LowerHalf> tree;
+    private final List<LowerHalf> kept = new ArrayList<>();
+
+    LowerFront(HalfRules rules, CentreOutlook outlook) {
+        this.rules = rules;
+        this.outlook = outlook;
+        this.tree = new DominanceTree<>(FIXED_ATTRIBUTES + rules.objectiveAttributes());
+    }
+
+    /** Whether a half that needs at least so much and remembers at most so long is surely replaced. */
+    boolean replacesAny(double runningLoad, double bindingLoad, double memory, double tip, PartSums sums) {
+        return tree.covers(asked(runningLoad, bindingLoad, memory, tip, sums), LowerFront::surelyLess);
+    }
+
+    /** Takes a half in unless another one replaces it. */
+    void offer(LowerHalf half) {
+        if (!replaced(half)) {
+            double[] point =
+                    asked(half.runningLoad, half.bindingLoad, half.need.memory(), half.centreWheelTip(), half.sums);
+            point[1] = outlook.offered(half.runningLoad, half.need.memory());
+            tree.add(point, half);
+            kept.add(half);
+        }
+    }
+
+    /** The halves that are left when each has been held against all others. */
+    List<LowerHalf> culled() {
+        return new ArrayList<>(kept.stream().filter(half -> !replaced(half)).toList());
+    }
+
+    private boolean replaced(LowerHalf half) {
+        double[] point =
+                asked(half.runningLoad, half.bindingLoad, half.need.memory(), half.centreWheelTip(), half.sums);
+        return tree.covers(point, (at, entry, asked) -> surelyLess(at, entry, asked) || entry.comesBefore(half));
+    }
+
+    private double[] asked(double runningLoad, double bindingLoad, double memory, double tip, PartSums sums) {
+        double[] point = new double[FIXED_ATTRIBUTES + rules.objectiveAttributes()];
+        point[0] = runningLoad;
+        point[1] = outlook.asked(runningLoad, memory);
+        point[2] = outlook.deciding(runningLoad, bindingLoad);
+        point[3] = tip;
+        rules.writeObjectives(point, FIXED_ATTRIBUTES, sums);
+        return point;
+    }
+
+    private static boolean surelyLess(double[] point, LowerHalf entry, double[] asked) {
+        return HalfRules.surelyLess(point[0], asked[0])
+                && HalfRules.surelyLess(point[1], asked[1])
+                && HalfRules.surelyLess(point[2], asked[2]);
+    }
+}

@@ -1,0 +1,60 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.solver.halves;
+
+import drumfall.solver.power.EscapeNeed;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.LongStream;
+
+/** The part of a train from the centre arbor's wheel to the escape wheel. */
+public final class LowerHalf {
+    final List<MeshChoice> meshes;
+    final int escapeTeeth;
+    final EscapeNeed need;
+    final double runningLoad;
+    final double bindingLoad;
+    final PartSums sums;
+    private final long[] key;
+
+    LowerHalf(
+            List<MeshChoice> meshes,
+            int escapeTeeth,
+            EscapeNeed need,
+            double runningLoad,
+            double bindingLoad,
+            PartSums sums) {
+        this.meshes = List.copyOf(meshes);
+        this.escapeTeeth = escapeTeeth;
+        this.need = need;
+        this.runningLoad = runningLoad;
+        this.bindingLoad = bindingLoad;
+        this.sums = sums;
+        this.key = LongStream.concat(
+                        meshes.stream()
+                                .flatMapToLong(choice -> LongStream.of(
+                                        choice.teeth,
+                                        choice.leaves,
+                                        choice.mesh.module().nanometres())),
+                        LongStream.of(escapeTeeth))
+                .toArray();
+    }
+
+    /** The meshes from the centre arbor. */
+    public List<MeshChoice> meshes() {
+        return meshes;
+    }
+
+    /** Teeth of the escape wheel. */
+    public int escapeTeeth() {
+        return escapeTeeth;
+    }
+
+    double centreWheelTip() {
+        return meshes.get(0).tipRadius;
+    }
+
+    boolean comesBefore(LowerHalf other) {
+        return Arrays.compare(key, other.key) < 0;
+    }
+}

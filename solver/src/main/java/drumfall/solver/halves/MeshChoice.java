@@ -1,0 +1,68 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.solver.halves;
+
+import drumfall.solver.power.Criterion;
+import drumfall.solver.power.Movement;
+import drumfall.solver.power.WeightWalk;
+import drumfall.solver.rating.Objectives;
+import drumfall.solver.teeth.EfficiencyCurve;
+import drumfall.solver.train.Mesh;
+
+/** One wheel, pinion and module that may stand at a place, with every figure that does not depend on the rest. */
+public final class MeshChoice {
+    final Mesh mesh;
+    final int teeth;
+    final int leaves;
+    final double ratio;
+    final double wheelArm;
+    final double pinionArm;
+    final long wheelMass;
+    final long pinionMass;
+    final double tipRadius;
+    final long centreDistance;
+    final int moduleNumber;
+    final EfficiencyCurve felt;
+    final double bestFelt;
+    final double binding;
+
+    MeshChoice(Mesh mesh, int moduleNumber, WeightWalk walk) {
+        Movement movement = walk.movement();
+        double module = mesh.module().metres();
+        this.mesh = mesh;
+        this.moduleNumber = moduleNumber;
+        this.teeth = mesh.toothCount();
+        this.leaves = mesh.leafCount();
+        this.ratio = (double) teeth / leaves;
+        this.wheelArm = movement.forceArm(teeth, module);
+        this.pinionArm = movement.forceArm(leaves, module);
+        this.wheelMass = movement.parts().wheelMass(module * teeth / 2);
+        this.pinionMass = movement.parts().pinionMass(module * leaves / 2);
+        this.tipRadius = 2 * movement.teeth().wheelTipRadius(teeth, leaves) * module / 2;
+        this.centreDistance = Objectives.centreDistance(mesh);
+        this.felt = walk.efficiencies().curve(Criterion.RUNNING, teeth, leaves);
+        this.bestFelt = felt.mean();
+        this.binding =
+                walk.efficiencies().curve(Criterion.BINDING, teeth, leaves).worst();
+    }
+
+    /** The mesh. */
+    public Mesh mesh() {
+        return mesh;
+    }
+
+    /** Number of its module in the brief's list, smallest first, from 0. */
+    public int moduleNumber() {
+        return moduleNumber;
+    }
+
+    /** What the mesh lets through when the pendulum remembers so many of its pitches. */
+    double passed(Criterion criterion, double pitchesRemembered) {
+        return criterion == Criterion.RUNNING ? felt.felt(pitchesRemembered) : binding;
+    }
+
+    /** The most the mesh can let through, whatever the pendulum remembers. */
+    double passedAtBest(Criterion criterion) {
+        return criterion == Criterion.RUNNING ? bestFelt : binding;
+    }
+}

@@ -1,0 +1,84 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.solver.halves;
+
+import drumfall.solver.train.Reeving;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.LongStream;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/** The part of a train from the drum and its line to the centre arbor's pinion. */
+public final class UpperHalf {
+    final List<MeshChoice> meshes;
+    final BigFraction drumDiameter;
+    final Reeving reeving;
+    final PartSums sums;
+    final double durationError;
+    final double lineArm;
+    final long drumMass;
+    final double[] hoursPerTurn;
+    /** Weight as lines of the torque at the centre, see {@link UpperLines}. */
+    final double[] lines;
+
+    private final long[] key;
+
+    UpperHalf(List<MeshChoice> meshes, DrumChoice drum, PartSums sums, double durationError, double[] lines) {
+        this.meshes = List.copyOf(meshes);
+        this.drumDiameter = drum.diameter();
+        this.reeving = drum.run().reeving();
+        this.sums = sums;
+        this.durationError = durationError;
+        this.lineArm = drum.lineArm();
+        this.drumMass = drum.mass();
+        this.lines = lines;
+        this.hoursPerTurn = hours(meshes);
+        this.key = key(meshes, drumDiameter, reeving);
+    }
+
+    private static double[] hours(List<MeshChoice> meshes) {
+        double[] hours = new double[meshes.size()];
+        long teeth = 1;
+        long leaves = 1;
+        for (int i = meshes.size() - 1; i >= 0; i--) {
+            teeth *= meshes.get(i).teeth;
+            leaves *= meshes.get(i).leaves;
+            hours[i] = (double) teeth / leaves;
+        }
+        return hours;
+    }
+
+    private static long[] key(List<MeshChoice> meshes, BigFraction drumDiameter, Reeving reeving) {
+        return LongStream.concat(
+                        meshes.stream()
+                                .flatMapToLong(choice -> LongStream.of(
+                                        choice.teeth,
+                                        choice.leaves,
+                                        choice.mesh.module().nanometres())),
+                        LongStream.of(drumDiameter.multiply(1_000_000_000).longValue(), reeving.falls()))
+                .toArray();
+    }
+
+    /** The meshes from the drum. */
+    public List<MeshChoice> meshes() {
+        return meshes;
+    }
+
+    /** Diameter of the bare drum, m. */
+    public BigFraction drumDiameter() {
+        return drumDiameter;
+    }
+
+    /** How the line carries the weight. */
+    public Reeving reeving() {
+        return reeving;
+    }
+
+    MeshChoice lastMesh() {
+        return meshes.get(meshes.size() - 1);
+    }
+
+    boolean comesBefore(UpperHalf other) {
+        return Arrays.compare(key, other.key) < 0;
+    }
+}

@@ -1,0 +1,168 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.solver.halves;
+
+import drumfall.solver.power.ArborFriction;
+import drumfall.solver.power.ArborRole;
+import drumfall.solver.power.Criterion;
+import java.util.List;
+
+/**
+ * Weight at the drum as a rising line of the torque at the centre, for a few memories of the pendulum.
+ *
+ * <p>The walk through the meshes above the centre is a chain of steps {@code X -> a + b X} with {@code a, b >= 0}; only
+ * what the meshes let through when running depends on the memory, and it rises with it. Between two neighbouring
+ * memories the true line lies between their two lines.
+ */
+final class UpperLines {
+    /** Few enough to be quick, enough to keep neighbouring lines within a thousandth of each other. */
+    static final int BANDS = 4;
+
+    /** Bounds are computed by other operations than figures; this is far above their rounding and far below any cell. */
+    private static final double ROUNDING = 1e-12;
+
+    private final HalfRules rules;
+    private final double[] memories = new double[BANDS + 1];
+    private final double leastLoad;
+    private final double mostLoad;
+    private final double mostBinding;
+    private final double bindingOverRunning;
+
+    /**
+     * Lines for joining with given lower halves.
+     *
+     * @param rules what both halves share
+     * @param lower the lower halves, at least one
+     */
+    UpperLines(HalfRules rules, List<LowerHalf> lower) {
+        this.rules = rules;
+        double shortest =
+                lower.stream().mapToDouble(half -> half.need.memory()).min().orElseThrow();
+        double longest =
+                lower.stream().mapToDouble(half -> half.need.memory()).max().orElseThrow();
+        for (int i = 0; i <= BANDS; i++) {
+            memories[i] = shortest * Math.pow(longest / shortest, (double) i / BANDS);
+        }
+        memories[0] = shortest;
+        memories[BANDS] = longest;
+        this.leastLoad =
+                lower.stream().mapToDouble(half -> half.runningLoad).min().orElseThrow();
+        this.mostLoad =
+                lower.stream().mapToDouble(half -> half.runningLoad).max().orElseThrow();
+        this.mostBinding =
+                lower.stream().mapToDouble(half -> half.bindingLoad).max().orElseThrow();
+        this.bindingOverRunning = lower.stream()
+                .mapToDouble(half -> half.bindingLoad / half.runningLoad)
+                .max()
+                .orElseThrow();
+    }
+
+    /**
+     * Lines of the torque on the drum arbor.
+     *
+     * @param meshes the meshes from the drum
+     * @return constant and slope for each memory, shortest first, then for binding
+     */
+    double[] atDrumArbor(List<MeshChoice> meshes) {
+        double[] lines = new double[2 * (BANDS + 2)];
+        for (int i = 0; i <= BANDS + 1; i++) {
+            Criterion criterion = i <= BANDS ? Criterion.RUNNING : Criterion.BINDING;
+            double constant = 0;
+            double slope = 1;
+            double hours = 1;
+            for (int index = meshes.size() - 1; index >= 0; index--) {
+                MeshChoice choice = meshes.get(index);
+                hours *= choice.ratio;
+                double memory = i <= BANDS ? memories[i] : 0;
+                double passed = choice.passed(criterion, memory * choice.teeth / (3600 * hours));
+                ArborRole below = HalfJoin.role(index + 1, meshes.size());
+                ArborRole above = HalfJoin.role(index, meshes.size());
+                double next = rules.step(criterion, constant, below, choice, passed, above);
+                slope *= rules.step(criterion, 1, below, choice, passed, above)
+                        - rules.step(criterion, 0, below, choice, passed, above);
+                constant = next;
+            }
+            lines[2 * i] = constant;
+            lines[2 * i + 1] = slope;
+        }
+        return lines;
+    }
+
+    /**
+     * The weight lines of a drum behind the meshes.
+     *
+     * @param atDrumArbor lines of the torque on the drum arbor
+     * @param drum the drum
+     * @return constant and slope for each memory, then for binding, kg and kg/(N m)
+     */
+    double[] atLine(double[] atDrumArbor, DrumChoice drum) {
+        double[] lines = new double[atDrumArbor.length];
+        for (int i = 0; i <= BANDS + 1; i++) {
+            Criterion criterion = i <= BANDS ? Criterion.RUNNING : Criterion.BINDING;
+            ArborFriction friction = rules.movement.regime(criterion).arbor(ArborRole.DRUM);
+            double empty = weight(friction, 0, drum);
+            double perTorque = weight(friction, 1, drum) - empty;
+            lines[2 * i] = empty + perTorque * atDrumArbor[2 * i];
+            lines[2 * i + 1] = perTorque * atDrumArbor[2 * i + 1];
+        }
+        return lines;
+    }
+
+    private double weight(ArborFriction friction, double load, DrumChoice drum) {
+        return rules.movement.weightFor(
+                friction.tension(load, drum.lineArm(), drum.mass()), drum.run().reeving());
+    }
+
+    /** Whether no lower half makes these lines infinite. */
+    boolean finite(double[] lines) {
+        for (double figure : lines) {
+            if (!Double.isFinite(figure)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Number of attributes that {@link #write} writes. */
+    static int attributes() {
+        return 2 * BANDS + 1;
+    }
+
+    /**
+     * Writes what lines weigh at both ends of the torque's range, band by band: at the shorter memory of each band for a
+     * half that may replace another, at the longer for one that may be replaced; then the heaviest that binding makes, or
+     * nothing if binding never decides.
+     */
+    void write(double[] lines, boolean offered, double[] point) {
+        for (int band = 0; band < BANDS; band++) {
+            int memory = offered ? band : band + 1;
+            double rounding = offered ? 1 : 1 - ROUNDING;
+            point[2 * band] = at(lines, memory, leastLoad) * rounding;
+            point[2 * band + 1] = at(lines, memory, mostLoad) * rounding;
+        }
+        if (offered) {
+            point[2 * BANDS] = bindingDecides(lines) ? at(lines, BANDS + 1, mostBinding) : 0;
+        } else {
+            point[2 * BANDS] = at(lines, BANDS, leastLoad) * (1 - ROUNDING);
+        }
+    }
+
+    private boolean bindingDecides(double[] lines) {
+        return at(lines, BANDS + 1, bindingOverRunning * leastLoad) > at(lines, BANDS, leastLoad)
+                || at(lines, BANDS + 1, bindingOverRunning * mostLoad) > at(lines, BANDS, mostLoad);
+    }
+
+    /** Whether a half surely makes a smaller weight, so that ties need not be settled by counts. */
+    static boolean surelyLess(double[] point, double[] asked) {
+        for (int i = 0; i < attributes(); i++) {
+            if (point[i] > 0 && !HalfRules.surelyLess(point[i], asked[i])) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static double at(double[] lines, int memory, double load) {
+        return lines[2 * memory] + lines[2 * memory + 1] * load;
+    }
+}

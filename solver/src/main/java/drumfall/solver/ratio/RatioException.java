@@ -1,0 +1,14 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.solver.ratio;
+
+/** Says which number given to a ratio calculation cannot stand, and why. */
+public final class RatioException extends IllegalArgumentException {
+    private RatioException(String message) {
+        super(message);
+    }
+
+    static RatioException refused(String subject, Object value, String rule, String maybe) {
+        return new RatioException("The %s (%s) must %s. Maybe %s.".formatted(subject, value, rule, maybe));
+    }
+}
