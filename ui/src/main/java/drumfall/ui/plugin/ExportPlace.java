@@ -37,12 +37,6 @@ record ExportPlace(Path target, String id) {
         return target.resolve(id);
     }
 
-    /** Whether a path is one of the program's own hidden folders. */
-    static boolean isHidden(Path path) {
-        Path name = path.getFileName();
-        return name != null && HIDDEN.matcher(name.toString()).matches();
-    }
-
     /**
      * Makes the hidden folder to stage in, after putting right what a program that ended too early left.
      *

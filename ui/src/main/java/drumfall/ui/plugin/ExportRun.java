@@ -128,7 +128,7 @@ final class ExportRun {
     }
 
     private Surroundings surroundings() {
-        return Surroundings.of(place.target(), place.place(), ExportPlace::isHidden);
+        return Surroundings.of(place.target(), place.place());
     }
 
     private Optional<PluginFault> fileFault(StagedFolder folder) {

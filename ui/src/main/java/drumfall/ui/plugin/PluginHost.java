@@ -118,7 +118,7 @@ public final class PluginHost implements AutoCloseable {
 
     private String ids() {
         return exporters.isEmpty()
-                ? "none"
+                ? FaultText.word("exporters.none")
                 : exporters.stream().map(candidate -> candidate.entry().id()).collect(Collectors.joining(", "));
     }
 

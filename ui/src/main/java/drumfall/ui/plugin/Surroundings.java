@@ -3,27 +3,27 @@
 package drumfall.ui.plugin;
 
 import java.io.IOException;
+import java.nio.file.FileVisitOption;
 import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.SimpleFileVisitor;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.EnumSet;
-import java.util.HashSet;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeMap;
-import java.util.function.Predicate;
+import java.util.TreeSet;
+import java.util.function.Function;
 
 /**
  * What lies around a running export, so that a write past the folder is noticed.
  *
- * <p>Looked at are the entries of the folder that the export goes to, the earlier export itself, and the entries of the
- * working folder, where a relative path ends up. A size, a time of change or an entry that differs afterwards is a trace;
- * whose it is, no one can tell.
+ * <p>Looked at are the earlier export and the entries of the folder it lies in, by size and time of change, and the entries
+ * of the working folder, where a relative path ends up, by name alone. Hidden entries are passed over: desktops write
+ * them all the time, into the home folder above all. Whose a change is, no one can tell.
  *
- * @param stamps size and time of change of each entry
+ * @param stamps what is remembered of each entry
  */
 record Surroundings(Map<Path, String> stamps) {
     /** Larger folders are looked at up to here. */
@@ -37,58 +37,73 @@ record Surroundings(Map<Path, String> stamps) {
      *
      * @param target folder that exports go to
      * @param place folder of the earlier export, inside it
-     * @param ours entries that the program itself makes there
      */
-    static Surroundings of(Path target, Path place, Predicate<Path> ours) {
+    static Surroundings of(Path target, Path place) {
         Map<Path, String> stamps = new TreeMap<>();
-        look(target, 1, ours, stamps);
-        look(place, DEPTH, ours, stamps);
-        look(Path.of("").toAbsolutePath(), 1, ours, stamps);
+        look(Path.of("").toAbsolutePath(), new Look(1, attributes -> "there", stamps));
+        look(target, new Look(1, Surroundings::stamp, stamps));
+        look(place, new Look(DEPTH, Surroundings::stamp, stamps));
         return new Surroundings(stamps);
     }
 
     /** The first entry that is new, gone or different now. */
     Optional<Path> firstChange(Surroundings now) {
-        Set<Path> all = new HashSet<>(stamps.keySet());
+        TreeSet<Path> all = new TreeSet<>(stamps.keySet());
         all.addAll(now.stamps.keySet());
         return all.stream()
                 .filter(path -> !stamps.getOrDefault(path, "").equals(now.stamps.getOrDefault(path, "")))
-                .sorted()
                 .findFirst();
     }
 
-    private static void look(Path folder, int depth, Predicate<Path> ours, Map<Path, String> stamps) {
+    private static String stamp(BasicFileAttributes attributes) {
+        return attributes.isDirectory() ? "folder" : attributes.size() + " " + attributes.lastModifiedTime();
+    }
+
+    private static void look(Path folder, Look look) {
         try {
-            Files.walkFileTree(
-                    folder, EnumSet.noneOf(java.nio.file.FileVisitOption.class), depth, new SimpleFileVisitor<>() {
-                        @Override
-                        public FileVisitResult preVisitDirectory(Path directory, BasicFileAttributes attributes) {
-                            return note(directory, "folder");
-                        }
+            Files.walkFileTree(folder, EnumSet.noneOf(FileVisitOption.class), look.depth, look);
+        } catch (IOException unreadable) {
+            look.stamps.put(folder, "unreadable");
+        }
+    }
 
-                        @Override
-                        public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
-                            boolean directory = attributes.isDirectory();
-                            return note(
-                                    file,
-                                    directory ? "folder" : attributes.size() + " " + attributes.lastModifiedTime());
-                        }
+    /** Remembers what it passes. */
+    private static final class Look extends SimpleFileVisitor<Path> {
+        private final int depth;
+        private final Function<BasicFileAttributes, String> stamp;
+        private final Map<Path, String> stamps;
+        private boolean inside;
 
-                        @Override
-                        public FileVisitResult visitFileFailed(Path file, IOException failure) {
-                            return FileVisitResult.CONTINUE;
-                        }
+        Look(int depth, Function<BasicFileAttributes, String> stamp, Map<Path, String> stamps) {
+            this.depth = depth;
+            this.stamp = stamp;
+            this.stamps = stamps;
+        }
 
-                        private FileVisitResult note(Path path, String stamp) {
-                            if (ours.test(path)) {
-                                return FileVisitResult.SKIP_SUBTREE;
-                            }
-                            stamps.put(path, stamp);
-                            return stamps.size() < MOST_ENTRIES ? FileVisitResult.CONTINUE : FileVisitResult.TERMINATE;
-                        }
-                    });
-        } catch (IOException notThere) {
-            stamps.put(folder, "unreadable");
+        /** The folder looked at is not remembered itself, only what is in it. */
+        @Override
+        public FileVisitResult preVisitDirectory(Path folder, BasicFileAttributes attributes) {
+            FileVisitResult result = inside ? note(folder, attributes) : FileVisitResult.CONTINUE;
+            inside = true;
+            return result;
+        }
+
+        @Override
+        public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
+            return note(file, attributes);
+        }
+
+        @Override
+        public FileVisitResult visitFileFailed(Path file, IOException failure) {
+            return FileVisitResult.CONTINUE;
+        }
+
+        private FileVisitResult note(Path path, BasicFileAttributes attributes) {
+            if (path.getFileName().toString().startsWith(".")) {
+                return FileVisitResult.SKIP_SUBTREE;
+            }
+            stamps.put(path, stamp.apply(attributes));
+            return stamps.size() < MOST_ENTRIES ? FileVisitResult.CONTINUE : FileVisitResult.TERMINATE;
         }
     }
 }

@@ -11,7 +11,8 @@
  * sandbox any more that would keep it from ending the process, starting others, reading or writing any file by an absolute
  * path, printing, changing system properties, or taking all memory or a processor for itself. A thread that is out of time
  * cannot be ended, only left behind with its folder closed. A write past the folder is noticed where it lands in the
- * folder exported to, in an earlier export or in the working folder, and the export is then discarded; elsewhere, or after
+ * folder exported to, in an earlier export or, as a new entry, in the working folder, and the export is then discarded; hidden entries are not
+ * looked at; elsewhere, or after
  * the export has ended, it goes unnoticed. The user should install only plugins from people he trusts.
  *
  * <p>May depend on the plugin api and the JDK; no Swing. Rejected: exporting in a process of its own, which would contain

@@ -186,6 +186,17 @@ class ExportFaultsTest {
     }
 
     @Test
+    void a_change_to_the_earlier_export_itself_is_noticed() {
+        Path inside = bench.target.resolve("odd").resolve("added.txt");
+        String write = "java.nio.file.Files.writeString(java.nio.file.Path.of(\"" + inside + "\"), \"x\");";
+        assertThat(faultOf(HALF + write).kind()).isEqualTo(FaultKind.WROTE_OUTSIDE);
+        try (PluginHost host = bench.load()) {
+            assertThat(HostBench.fault(bench.export(host, "odd")).kind()).isEqualTo(FaultKind.TARGET_IN_USE);
+        }
+        assertThat(inside.toFile().delete()).isTrue();
+    }
+
+    @Test
     void a_file_written_by_a_relative_path_is_noticed() throws IOException {
         Path relative = Path.of("written-by-a-plugin-of-a-test.txt");
         try {

@@ -5,9 +5,13 @@ package drumfall.plugin.record;
 import com.fasterxml.jackson.core.JsonEncoding;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.StreamWriteFeature;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import com.fasterxml.jackson.core.util.Separators;
 import drumfall.plugin.api.Handover;
+import drumfall.solver.brief.BriefWriter;
 import drumfall.solver.rating.Rating;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -17,6 +21,9 @@ import java.util.List;
 final class TrainRecord {
     static final String FORMAT = "drumfall-train-record";
     static final int VERSION = 1;
+
+    private static final JsonFactory FACTORY =
+            JsonFactory.builder().disable(StreamWriteFeature.AUTO_CLOSE_TARGET).build();
 
     private final Handover handover;
     private final List<Part> parts;
@@ -29,10 +36,7 @@ final class TrainRecord {
     }
 
     static void write(Handover handover, List<Part> parts, OutputStream out) throws IOException {
-        JsonFactory factory = JsonFactory.builder()
-                .disable(com.fasterxml.jackson.core.StreamWriteFeature.AUTO_CLOSE_TARGET)
-                .build();
-        try (JsonGenerator json = factory.createGenerator(out, JsonEncoding.UTF8)) {
+        try (JsonGenerator json = FACTORY.createGenerator(out, JsonEncoding.UTF8)) {
             json.setPrettyPrinter(printer());
             new TrainRecord(handover, parts, json).write();
             json.writeRaw('\n');
@@ -41,7 +45,8 @@ final class TrainRecord {
 
     private static DefaultPrettyPrinter printer() {
         DefaultIndenter lines = new DefaultIndenter("  ", "\n");
-        DefaultPrettyPrinter printer = new DefaultPrettyPrinter();
+        DefaultPrettyPrinter printer = new DefaultPrettyPrinter(
+                Separators.createDefaultInstance().withObjectFieldValueSpacing(Separators.Spacing.AFTER));
         printer.indentObjectsWith(lines);
         printer.indentArraysWith(lines);
         return printer;
@@ -60,8 +65,7 @@ final class TrainRecord {
         new FigureSection(fields, handover).write();
         new DemandSection(fields, handover).write();
         writeParts();
-        fields.json().writeFieldName("brief");
-        new RecordTree(fields.json()).write(handover.brief());
+        writeBrief();
         fields.json().writeEndObject();
     }
 
@@ -70,6 +74,15 @@ final class TrainRecord {
         fields.text("name", "Drumfall");
         fields.text("version", handover.programVersion());
         fields.json().writeEndObject();
+    }
+
+    /** The brief is a file within the file: the program's own reader opens it once it is cut out. */
+    private void writeBrief() throws IOException {
+        fields.json().writeFieldName("brief");
+        try (JsonParser text = FACTORY.createParser(BriefWriter.write(handover.brief()))) {
+            text.nextToken();
+            fields.json().copyCurrentStructure(text);
+        }
     }
 
     private void writeParts() throws IOException {

@@ -38,6 +38,13 @@ final class TrainSection {
         fields.json().writeEndObject();
     }
 
+    /** Exact: {@code m (z + p) / 2} in decimals. */
+    private static BigDecimal centreDistance(Mesh mesh) {
+        return Decimals.plain(new BigDecimal(mesh.module().toString())
+                .multiply(BigDecimal.valueOf(mesh.toothCount() + mesh.leafCount()))
+                .divide(BigDecimal.valueOf(2)));
+    }
+
     private void mesh(int index, Mesh mesh) throws IOException {
         fields.json().writeStartObject();
         fields.text("place", MeshPlace.of(index, train.meshesAbove()).toString());
@@ -46,7 +53,7 @@ final class TrainSection {
         fields.count("toothCount", mesh.toothCount());
         fields.count("leafCount", mesh.leafCount());
         fields.decimal("module_mm", new BigDecimal(mesh.module().toString()));
-        fields.figure("centreDistance", Dimension.LENGTH, mesh.centreDistance());
+        fields.decimal("centreDistance_mm", centreDistance(mesh));
         fields.fraction("wheelTurn_h", going.hoursPerTurn(index));
         fields.fraction("pinionTurn_h", going.hoursPerTurn(index + 1));
         fields.flag("hunts", mesh.counts().hunts());

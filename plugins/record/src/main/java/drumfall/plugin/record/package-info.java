@@ -17,7 +17,7 @@
  *   <li>{@code demands}: every demand with the train's figure, the limits {@code from} and {@code to} where there are any,
  *       the field of the brief that makes it, and whether it is met.
  *   <li>{@code parts}: the parts list, as in {@code parts.csv}.
- *   <li>{@code brief}: every field of the brief, quantities as they were typed.
+ *   <li>{@code brief}: the brief in its own file format, quantities as they were typed; cut out, it opens as a brief.
  * </ul>
  *
  * <p><b>{@code parts.csv}</b> (RFC 4180: a header line, lines end in CR LF, quotes where needed; UTF-8): one line for each
@@ -26,7 +26,6 @@
  * <p>May depend on the plugin api, the solver's records and its own copy of Jackson's core, which is packed into the plugin
  * jar. Rejected: Jackson from the program through the plugin loader, which would tie every plugin ever written to the
  * program's version of it; and data binding, which would name the fields after Java's records, so that a renamed component
- * would silently change the file. The brief alone is written by its components' names, because those are the names of its
- * own file format.
+ * would silently change the file.
  */
 package drumfall.plugin.record;

@@ -10,6 +10,7 @@ import drumfall.plugin.api.ExportProgress;
 import drumfall.plugin.api.Handover;
 import drumfall.plugin.api.trial.TrialFolder;
 import drumfall.plugin.api.trial.TrialHandover;
+import drumfall.solver.brief.BriefReader;
 import drumfall.solver.rating.DemandFigure;
 import drumfall.solver.train.Mesh;
 import drumfall.solver.train.Reeving;
@@ -72,7 +73,7 @@ class TrainRecordTest {
         "/train/meshes/0/toothCount, 96",
         "/train/meshes/0/leafCount, 8",
         "/train/meshes/0/module_mm, 1.5",
-        "/train/meshes/0/centreDistance_m, 0.078",
+        "/train/meshes/0/centreDistance_mm, 78",
         "/train/meshes/0/wheelTurn_h, 12",
         "/train/meshes/2/place, below-2",
         "/train/meshes/2/pinionArbor, 4",
@@ -108,6 +109,12 @@ class TrainRecordTest {
                 .isEqualTo(handover.rating().pendulumLength());
         assertThat(figures.path("filamentMass_kg").doubleValue())
                 .isEqualTo(handover.rating().filamentMass());
+    }
+
+    @Test
+    void the_brief_cut_out_of_the_record_opens_as_the_same_brief() throws IOException {
+        Handover handover = TrialHandover.eightDays();
+        assertThat(BriefReader.read(record(handover).path("brief")).accepted()).contains(handover.brief());
     }
 
     @Test
