@@ -23,17 +23,41 @@ public final class Roots {
      * @throws IllegalArgumentException if both ends have the same sign
      */
     public static double find(DoubleUnaryOperator f, double low, double high, double tolerance) {
+        double atLow = f.applyAsDouble(low);
+        double atHigh = f.applyAsDouble(high);
+        if (atLow == 0) {
+            return low;
+        }
+        if (atLow * atHigh > 0 || Double.isNaN(atLow) || Double.isNaN(atHigh)) {
+            throw new IllegalArgumentException("The bracket (" + low + " to " + high
+                    + ") must hold a change of sign. Maybe widen it. Values " + atLow + ", " + atHigh);
+        }
+        return search(f, low, high, atLow, atHigh, tolerance);
+    }
+
+    /**
+     * The place in a bracket where a function falls through zero; the nearer end where rounding hides the change.
+     *
+     * @param f the function
+     * @param low lower end, where the function should be positive
+     * @param high upper end, where it should not
+     * @param tolerance width of the final bracket, &gt; 0
+     */
+    public static double falling(DoubleUnaryOperator f, double low, double high, double tolerance) {
+        double atLow = f.applyAsDouble(low);
+        if (!(atLow > 0)) {
+            return low;
+        }
+        double atHigh = f.applyAsDouble(high);
+        return atHigh < 0 ? search(f, low, high, atLow, atHigh, tolerance) : high;
+    }
+
+    private static double search(
+            DoubleUnaryOperator f, double low, double high, double atLow, double atHigh, double tolerance) {
         double a = low;
         double b = high;
-        double fa = f.applyAsDouble(a);
-        double fb = f.applyAsDouble(b);
-        if (fa == 0) {
-            return a;
-        }
-        if (fa * fb > 0 || Double.isNaN(fa) || Double.isNaN(fb)) {
-            throw new IllegalArgumentException("The bracket (" + low + " to " + high
-                    + ") must hold a change of sign. Maybe widen it. Values " + fa + ", " + fb);
-        }
+        double fa = atLow;
+        double fb = atHigh;
         double t = 0.5;
         for (int i = 0; i < STEPS && fb != 0; i++) {
             double x = a + t * (b - a);

@@ -24,7 +24,6 @@ public record InvoluteGear(BasicRack rack, int toothCount, double shift, double 
     public static final int FEWEST = 5;
 
     private static final double TOLERANCE = 1e-14;
-    private static final int SCAN = 512;
     private static final double DEEPEST_SHIFT_MARGIN = 1e-3;
 
     /**
@@ -149,25 +148,12 @@ public record InvoluteGear(BasicRack rack, int toothCount, double shift, double 
         return new TrochoidPiece(count / 2.0, depth, rack.roundingOffset(), rack.rounding(), Math.PI / count, end);
     }
 
-    /** Where an undercutting trochoid leaves the involute for the last time on its way out. */
+    /** Where an undercutting trochoid, inside the involute on the base circle, comes out through it. */
     private static double crossing(BasicRack rack, int count, double shift, TrochoidPiece whole) {
         InvolutePiece flank = involute(rack, count, shift, 0, 0);
-        double step = whole.end() / SCAN;
-        double best = whole.end();
-        for (int i = SCAN - 1; i > 0; i--) {
-            double v = i * step;
-            if (whole.atDistance(v).radius() < flank.baseRadius()) {
-                break;
-            }
-            if (outside(whole, flank, v) < 0) {
-                return Roots.find(w -> outside(whole, flank, w), v, v + step, TOLERANCE);
-            }
-            if (outside(whole, flank, v) < outside(whole, flank, best)) {
-                best = v;
-            }
-        }
-        // Undercut by less than the scan resolves, below 1e-8 rad: the nearest approach joins the two.
-        return best;
+        double onBase =
+                Roots.falling(v -> flank.baseRadius() - whole.atDistance(v).radius(), 0, whole.end(), TOLERANCE);
+        return Roots.falling(v -> -outside(whole, flank, v), onBase, whole.end(), TOLERANCE);
     }
 
     private static double outside(TrochoidPiece root, InvolutePiece flank, double v) {

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import drumfall.solver.teeth.flank.EpicycloidPiece;
 import drumfall.solver.teeth.flank.FlankPiece;
 import drumfall.solver.teeth.flank.ToothLimitException;
 import org.junit.jupiter.api.Test;
@@ -160,6 +161,20 @@ class CycloidalTest {
                     .as("at %s", r)
                     .isCloseTo(0, within(0.05));
         }
+    }
+
+    // Eleven leaves are the fewest that a wheel can carry through a whole pitch after the line of centres (old rule of
+    // the trade, from memory). The pinion turns by half the roller's turn while the contact climbs to the wheel's
+    // point.
+    @ParameterizedTest
+    @CsvSource({"8, false", "9, false", "10, false", "11, true", "12, true", "16, true"})
+    void from_eleven_leaves_up_the_recess_alone_can_carry_a_pitch(int leafCount, boolean carries) {
+        int toothCount = 8 * leafCount;
+        double most = CycloidalWheel.theoreticalAddendum(toothCount, leafCount, Math.PI / 2);
+        CycloidalWheel wheel =
+                new CycloidalWheel(toothCount, leafCount, WheelTop.EPICYCLOID, Math.PI / 2, most, 1.57, 0.1);
+        EpicycloidPiece top = (EpicycloidPiece) wheel.flank().pieces().get(2);
+        assertThat(top.endTurn() / 2 >= 2 * Math.PI / leafCount).isEqualTo(carries);
     }
 
     @Test

@@ -1,0 +1,201 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.solver.teeth.contact;
+
+import drumfall.solver.teeth.flank.ArcPiece;
+import drumfall.solver.teeth.flank.FlankPiece;
+import drumfall.solver.teeth.flank.TrochoidPiece;
+import drumfall.solver.teeth.form.MeshPair;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Follows a pair of gears through one pitch of the driver. */
+public final class MeshTracer {
+    private static final int MOST_CHANGES = 12;
+
+    private final MeshPair pair;
+    private final MeshConditions conditions;
+    private final Sampling sampling;
+    private final Envelope envelope;
+    private final double pitch;
+    private final double nudge;
+
+    private MeshTracer(MeshPair pair, MeshConditions conditions, Sampling sampling) {
+        this.pair = pair;
+        this.conditions = conditions;
+        this.sampling = sampling;
+        envelope = new Envelope(pair, conditions, sampling.nodes());
+        pitch = envelope.driverPitch();
+        nudge = sampling.tolerance() * pitch;
+    }
+
+    /**
+     * The path of contact over one pitch.
+     *
+     * @param pair the gears, the first driving
+     * @param conditions how the mesh departs from its drawing
+     * @param sampling how finely to look
+     * @throws IllegalArgumentException if the gears lose touch, their centres being too far apart or too near
+     */
+    public static ContactPath trace(MeshPair pair, MeshConditions conditions, Sampling sampling) {
+        return new MeshTracer(pair, conditions, sampling).trace();
+    }
+
+    private ContactPath trace() {
+        List<List<Contact>> scan = new ArrayList<>();
+        for (int i = 0; i <= sampling.scan(); i++) {
+            scan.add(carrying(pitch * i / sampling.scan()));
+        }
+        List<Double> changes = changes(scan);
+        double start = pitchStart(changes);
+        List<Stretch> stretches = stretches(start, changes);
+        List<Stretch.Node> samples = new ArrayList<>();
+        double step = pitch / sampling.samples();
+        for (int i = 0; i < sampling.samples(); i++) {
+            double angle = start + (i + 0.5) * step;
+            samples.add(new Stretch.Node(angle, step, carrying(angle)));
+        }
+        return new ContactPath(pair, conditions, start, samples, stretches, clearances(scan, samples));
+    }
+
+    private List<Contact> carrying(double angle) {
+        List<Contact> contacts = envelope.carrying(angle);
+        if (contacts.isEmpty()) {
+            double real = pair.centreDistance() + conditions.centreError();
+            throw new IllegalArgumentException("The centreDistance (" + real
+                    + ") of a mesh must let the teeth reach each other, nominally " + pair.centreDistance()
+                    + " modules. Maybe check the centreError.");
+        }
+        return contacts;
+    }
+
+    private List<Double> changes(List<List<Contact>> scan) {
+        List<Double> changes = new ArrayList<>();
+        double step = pitch / sampling.scan();
+        for (int i = 0; i < sampling.scan(); i++) {
+            double low = i * step;
+            List<Contact> left = scan.get(i);
+            for (int n = 0; n < MOST_CHANGES && !continues(left, scan.get(i + 1)); n++) {
+                low = changeAfter(left, low, (i + 1) * step);
+                changes.add(low);
+                left = carrying(low);
+            }
+        }
+        return changes;
+    }
+
+    /** The first known angle past the change; one nudge before it the contact is still as it was. */
+    private double changeAfter(List<Contact> left, double from, double to) {
+        double low = from;
+        double high = to;
+        while (high - low > nudge) {
+            double middle = (low + high) / 2;
+            if (continues(left, carrying(middle))) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return high;
+    }
+
+    private static boolean continues(List<Contact> left, List<Contact> right) {
+        if (left.size() != right.size()) {
+            return false;
+        }
+        for (int i = 0; i < left.size(); i++) {
+            if (!left.get(i).continues(right.get(i))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** The driver angle at which a new tooth takes up the load. */
+    private double pitchStart(List<Double> changes) {
+        for (double change : changes) {
+            if (lastTooth(change) > lastTooth(change - nudge)) {
+                return change;
+            }
+        }
+        return 0;
+    }
+
+    private int lastTooth(double angle) {
+        List<Contact> contacts = carrying(angle);
+        return contacts.get(contacts.size() - 1).tooth();
+    }
+
+    private List<Stretch> stretches(double start, List<Double> changes) {
+        GaussRule rule = new GaussRule(sampling.quadrature());
+        List<Stretch> stretches = new ArrayList<>();
+        double from = start;
+        for (double end : ends(start, changes)) {
+            stretches.add(stretch(from, end, rule));
+            from = end;
+        }
+        return stretches;
+    }
+
+    /** The ends of the stretches in order; changes too close together to tell apart count as one. */
+    private List<Double> ends(double start, List<Double> changes) {
+        List<Double> ends = new ArrayList<>();
+        double last = start;
+        for (double change :
+                changes.stream().map(c -> c < start ? c + pitch : c).sorted().toList()) {
+            if (change - last > 4 * nudge && start + pitch - change > 4 * nudge) {
+                ends.add(change);
+                last = change;
+            }
+        }
+        ends.add(start + pitch);
+        return ends;
+    }
+
+    private Stretch stretch(double from, double to, GaussRule rule) {
+        List<Stretch.Node> nodes = new ArrayList<>();
+        nodes.add(new Stretch.Node(from, 0, carrying(from)));
+        double part = (to - from) / sampling.stretches();
+        for (int i = 0; i < sampling.stretches(); i++) {
+            for (int k = 0; k < rule.order(); k++) {
+                double angle = from + (i + rule.point(k)) * part;
+                nodes.add(new Stretch.Node(angle, rule.weight(k) * part, carrying(angle)));
+            }
+        }
+        nodes.add(new Stretch.Node(to, 0, carrying(to - nudge)));
+        return new Stretch(from, to, nodes);
+    }
+
+    private Clearances clearances(List<List<Contact>> scan, List<Stretch.Node> samples) {
+        double least = Double.POSITIVE_INFINITY;
+        double most = Double.NEGATIVE_INFINITY;
+        for (int i = 0; i <= sampling.scan(); i++) {
+            // Mirrored, the trailing flanks of the tooth ahead drive from the other end of the pitch.
+            double ahead = scan.get(i).get(0).followerAngle();
+            double mirrored = scan.get(sampling.scan() - i).get(0).followerAngle();
+            double play = 2 * envelope.followerPitch() - ahead - mirrored;
+            least = Math.min(least, play);
+            most = Math.max(most, play);
+        }
+        double a = pair.centreDistance() + conditions.centreError();
+        double radius = pair.follower().pitchRadius();
+        return new Clearances(
+                a - pair.driver().flank().tipRadius() - pair.follower().flank().rootRadius(),
+                a - pair.follower().flank().tipRadius() - pair.driver().flank().rootRadius(),
+                least * radius,
+                most * radius,
+                rootTouched(samples));
+    }
+
+    private boolean rootTouched(List<Stretch.Node> samples) {
+        List<FlankPiece> driver = pair.driver().flank().pieces();
+        List<FlankPiece> follower = pair.follower().flank().pieces();
+        return samples.stream()
+                .flatMap(node -> node.contacts().stream())
+                .anyMatch(c -> isRoot(driver.get(c.driverPiece())) || isRoot(follower.get(c.followerPiece())));
+    }
+
+    private static boolean isRoot(FlankPiece piece) {
+        return piece instanceof TrochoidPiece || (piece instanceof ArcPiece arc && arc.hollow());
+    }
+}
