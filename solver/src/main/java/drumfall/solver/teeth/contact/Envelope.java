@@ -36,17 +36,28 @@ final class Envelope {
      * <p>Where a corner and a pair of flanks tie, the corner has only just left the flank and is left out.
      */
     List<Contact> carrying(double angle) {
+        return leading(all(angle));
+    }
+
+    /** Every pair in reach at a driver angle, foremost tooth first, placed where it alone would hold the follower. */
+    List<Contact> all(double angle) {
         List<Contact> found = new ArrayList<>(4);
-        double most = Double.NEGATIVE_INFINITY;
         int from = (int) Math.ceil((angle - reach.last()) / driverPitch);
         int to = (int) Math.floor((angle - reach.first()) / driverPitch);
         for (int tooth = from; tooth <= to; tooth++) {
             Optional<Contact> contact = reach.at(angle - tooth * driverPitch);
             if (contact.isPresent()) {
-                Contact placed = contact.get().asTooth(tooth, tooth * driverPitch, tooth * followerPitch);
-                most = Math.max(most, placed.followerAngle());
-                found.add(placed);
+                found.add(contact.get().asTooth(tooth, tooth * driverPitch, tooth * followerPitch));
             }
+        }
+        return found;
+    }
+
+    /** Those among the pairs in reach that hold the follower furthest on. */
+    static List<Contact> leading(List<Contact> found) {
+        double most = Double.NEGATIVE_INFINITY;
+        for (Contact contact : found) {
+            most = Math.max(most, contact.followerAngle());
         }
         return leading(found, most - TIE);
     }

@@ -42,11 +42,13 @@ public final class MeshTracer {
     }
 
     private ContactPath trace() {
-        List<List<Contact>> scan = new ArrayList<>();
+        List<List<Contact>> looks = new ArrayList<>();
         for (int i = 0; i <= sampling.scan(); i++) {
-            scan.add(carrying(pitch * i / sampling.scan()));
+            looks.add(envelope.all(pitch * i / sampling.scan()));
         }
-        List<Double> changes = changes(scan);
+        List<List<Contact>> scan =
+                looks.stream().map(this::present).map(Envelope::leading).toList();
+        List<Double> changes = changes(looks, scan);
         double start = pitchStart(changes);
         List<Stretch> stretches = stretches(start, changes);
         List<Stretch.Node> samples = new ArrayList<>();
@@ -59,7 +61,10 @@ public final class MeshTracer {
     }
 
     private List<Contact> carrying(double angle) {
-        List<Contact> contacts = envelope.carrying(angle);
+        return present(envelope.carrying(angle));
+    }
+
+    private List<Contact> present(List<Contact> contacts) {
         if (contacts.isEmpty()) {
             double real = pair.centreDistance() + conditions.centreError();
             throw new IllegalArgumentException("The centreDistance (" + real
@@ -69,19 +74,35 @@ public final class MeshTracer {
         return contacts;
     }
 
-    private List<Double> changes(List<List<Contact>> scan) {
+    private List<Double> changes(List<List<Contact>> looks, List<List<Contact>> scan) {
+        Overtaking overtaking = new Overtaking(envelope);
         List<Double> changes = new ArrayList<>();
         double step = pitch / sampling.scan();
         for (int i = 0; i < sampling.scan(); i++) {
             double low = i * step;
-            List<Contact> left = scan.get(i);
-            for (int n = 0; n < MOST_CHANGES && !continues(left, scan.get(i + 1)); n++) {
-                low = changeAfter(left, low, (i + 1) * step);
-                changes.add(low);
-                left = carrying(low);
+            double high = (i + 1) * step;
+            if (continues(scan.get(i), scan.get(i + 1))) {
+                double between =
+                        sampling.spells() ? overtaking.between(low, looks.get(i), high, looks.get(i + 1)) : Double.NaN;
+                if (!Double.isNaN(between)) {
+                    addChanges(changes, low, scan.get(i), between, carrying(between));
+                    addChanges(changes, between, carrying(between), high, scan.get(i + 1));
+                }
+            } else {
+                addChanges(changes, low, scan.get(i), high, scan.get(i + 1));
             }
         }
         return changes;
+    }
+
+    private void addChanges(List<Double> changes, double from, List<Contact> first, double to, List<Contact> last) {
+        double low = from;
+        List<Contact> left = first;
+        for (int n = 0; n < MOST_CHANGES && !continues(left, last); n++) {
+            low = changeAfter(left, low, to);
+            changes.add(low);
+            left = carrying(low);
+        }
     }
 
     /** The first known angle past the change; one nudge before it the contact is still as it was. */

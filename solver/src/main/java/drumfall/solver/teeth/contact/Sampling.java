@@ -11,13 +11,15 @@ package drumfall.solver.teeth.contact;
  * @param quadrature Gauss points per smooth stretch of the pitch, 2 to 16
  * @param stretches parts into which each smooth stretch is cut, at least 1
  * @param tolerance width to which a change of contact is located, as a share of the pitch, &gt; 0
+ * @param spells whether spells shorter than a scan, in which another pair grazes past, are searched for
  */
-public record Sampling(int samples, int scan, int nodes, int quadrature, int stretches, double tolerance) {
+public record Sampling(
+        int samples, int scan, int nodes, int quadrature, int stretches, double tolerance, boolean spells) {
     /** Worst and mean good to 1e-4. */
-    public static final Sampling SWIFT = new Sampling(32, 24, 5, 5, 1, 1e-6);
+    public static final Sampling SWIFT = new Sampling(32, 24, 5, 5, 1, 1e-6, false);
 
     /** Worst and mean good to 1e-7. */
-    public static final Sampling EXACT = new Sampling(128, 64, 9, 10, 2, 1e-12);
+    public static final Sampling EXACT = new Sampling(128, 64, 9, 10, 2, 1e-12, true);
 
     /**
      * Checks the counts.

@@ -9,13 +9,9 @@ import static org.assertj.core.api.Assertions.within;
 import drumfall.solver.teeth.form.BasicRack;
 import drumfall.solver.teeth.form.CycloidalPair;
 import drumfall.solver.teeth.form.InvolutePair;
-import drumfall.solver.teeth.form.LanternPair;
 import drumfall.solver.teeth.form.LeafTop;
 import drumfall.solver.teeth.form.MeshPair;
 import drumfall.solver.teeth.form.WheelTop;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Random;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -25,45 +21,19 @@ import org.junit.jupiter.params.provider.MethodSource;
 class MeshContactTest {
     private static final BasicRack RACK = BasicRack.ISO_53_A;
 
-    /** Seeded pairs of every form, each with conditions; many when the thorough run asks. */
-    static Stream<Case> seededPairs() {
-        int count = "full".equals(System.getProperty("drumfall.samples")) ? 200 : 24;
-        Random random = new Random(20260101);
-        List<Case> cases = new ArrayList<>();
-        for (int i = 0; i < count; i++) {
-            int teeth = 36 + random.nextInt(85);
-            int leaves = 6 + random.nextInt(11);
-            double error = (random.nextDouble() - 0.3) * 0.2;
-            cases.add(new Case(pair(i % 5, teeth, leaves, random), MeshConditions.centreOff(error)));
-        }
-        return cases.stream();
+    static Stream<SeededMeshes.Case> seededPairs() {
+        return SeededMeshes.of(24, 200);
     }
-
-    private static MeshPair pair(int form, int teeth, int leaves, Random random) {
-        LeafTop top = List.of(LeafTop.ROUND, LeafTop.SEMI_OGIVE, LeafTop.OGIVE).get(random.nextInt(3));
-        double shift = Math.max(0.1, 1 - leaves * 0.0585) * 0.9;
-        return switch (form) {
-            case 0 -> InvolutePair.of(RACK, teeth, leaves, -shift, shift).mesh();
-            case 1 -> CycloidalPair.of(teeth, leaves, WheelTop.EPICYCLOID, top).wheelDriving();
-            case 2 -> CycloidalPair.of(teeth, leaves, WheelTop.SINGLE_ARC, top).wheelDriving();
-            case 3 ->
-                LanternPair.of(teeth, leaves, 0.9 + 0.3 * random.nextDouble(), 1.02, 0.1)
-                        .mesh();
-            default -> CycloidalPair.of(teeth, leaves, WheelTop.EPICYCLOID, top).pinionDriving();
-        };
-    }
-
-    record Case(MeshPair pair, MeshConditions conditions) {}
 
     // Input torque 1 over the driver's pitch; friction work is mu N |v|, with the sliding speed taken from the motion
     // of
     // both flanks' points and N from the driver's torque. The quadrature is the path's own, good to 1e-8.
     @ParameterizedTest
     @MethodSource("seededPairs")
-    void output_and_friction_make_up_the_input_over_a_pitch(Case c) {
+    void output_and_friction_make_up_the_input_over_a_pitch(SeededMeshes.Case c) {
         double friction = 0.15;
         MeshContact contact =
-                MeshTracer.trace(c.pair, c.conditions, Sampling.EXACT).withFriction(friction);
+                MeshTracer.trace(c.pair(), c.conditions(), Sampling.EXACT).withFriction(friction);
         double output = contact.integral(t -> t.torqueRatio(friction) * t.speedRatio());
         double lost = contact.integral(t -> friction * normalForce(t, friction) * slidingSpeed(t));
         double pitch = contact.path().driverPitch();
@@ -73,17 +43,17 @@ class MeshContactTest {
     // The follower's turn over a pitch of the driver is one pitch of its own; good to the quadrature at kinks.
     @ParameterizedTest
     @MethodSource("seededPairs")
-    void the_speed_ratio_adds_up_to_the_followers_pitch(Case c) {
+    void the_speed_ratio_adds_up_to_the_followers_pitch(SeededMeshes.Case c) {
         MeshContact contact =
-                MeshTracer.trace(c.pair, c.conditions, Sampling.EXACT).withFriction(0);
-        assertThat(contact.integral(Contact::speedRatio) / c.pair.follower().pitchAngle())
+                MeshTracer.trace(c.pair(), c.conditions(), Sampling.EXACT).withFriction(0);
+        assertThat(contact.integral(Contact::speedRatio) / c.pair().follower().pitchAngle())
                 .isCloseTo(1, within(1e-6));
     }
 
     @ParameterizedTest
     @MethodSource("seededPairs")
-    void more_friction_never_gives_more_torque(Case c) {
-        ContactPath path = MeshTracer.trace(c.pair, c.conditions, Sampling.SWIFT);
+    void more_friction_never_gives_more_torque(SeededMeshes.Case c) {
+        ContactPath path = MeshTracer.trace(c.pair(), c.conditions(), Sampling.SWIFT);
         double last = Double.POSITIVE_INFINITY;
         for (double friction : new double[] {0, 0.05, 0.1, 0.2, 0.3, 0.5}) {
             MeshContact contact = path.withFriction(friction);
@@ -101,17 +71,17 @@ class MeshContactTest {
 
     @ParameterizedTest
     @MethodSource("seededPairs")
-    void without_friction_nothing_is_lost(Case c) {
+    void without_friction_nothing_is_lost(SeededMeshes.Case c) {
         MeshContact contact =
-                MeshTracer.trace(c.pair, c.conditions, Sampling.SWIFT).withFriction(0);
+                MeshTracer.trace(c.pair(), c.conditions(), Sampling.SWIFT).withFriction(0);
         assertThat(contact.worst()).isCloseTo(1, within(1e-12));
         assertThat(contact.mean()).isCloseTo(1, within(1e-12));
     }
 
     @ParameterizedTest
     @MethodSource("seededPairs")
-    void the_mesh_binds_exactly_at_its_binding_friction(Case c) {
-        ContactPath path = MeshTracer.trace(c.pair, c.conditions, Sampling.EXACT);
+    void the_mesh_binds_exactly_at_its_binding_friction(SeededMeshes.Case c) {
+        ContactPath path = MeshTracer.trace(c.pair(), c.conditions(), Sampling.EXACT);
         double limit = path.bindingFriction();
         if (limit < 1) {
             assertThat(path.withFriction(limit * (1 - 1e-9)).worst()).isPositive();
@@ -124,10 +94,10 @@ class MeshContactTest {
     // Thinning turns flanks and does nothing else: the curve is the same, the backlash grows by what was taken off.
     @ParameterizedTest
     @MethodSource("seededPairs")
-    void thinning_changes_the_backlash_and_nothing_else(Case c) {
-        MeshConditions thin = new MeshConditions(c.conditions.centreError(), 0.05, 0.07);
-        ContactPath full = MeshTracer.trace(c.pair, c.conditions, Sampling.EXACT);
-        ContactPath thinned = MeshTracer.trace(c.pair, thin, Sampling.EXACT);
+    void thinning_changes_the_backlash_and_nothing_else(SeededMeshes.Case c) {
+        MeshConditions thin = new MeshConditions(c.conditions().centreError(), 0.05, 0.07);
+        ContactPath full = MeshTracer.trace(c.pair(), c.conditions(), Sampling.EXACT);
+        ContactPath thinned = MeshTracer.trace(c.pair(), thin, Sampling.EXACT);
         assertThat(thinned.withFriction(0.2).worst())
                 .isCloseTo(full.withFriction(0.2).worst(), within(1e-7));
         assertThat(thinned.withFriction(0.2).mean())
@@ -154,22 +124,22 @@ class MeshContactTest {
 
     @ParameterizedTest
     @MethodSource("seededPairs")
-    void the_swift_sampling_is_within_its_stated_accuracy_of_the_exact(Case c) {
+    void the_swift_sampling_is_within_its_stated_accuracy_of_the_exact(SeededMeshes.Case c) {
         MeshContact swift =
-                MeshTracer.trace(c.pair, c.conditions, Sampling.SWIFT).withFriction(0.2);
+                MeshTracer.trace(c.pair(), c.conditions(), Sampling.SWIFT).withFriction(0.2);
         MeshContact exact =
-                MeshTracer.trace(c.pair, c.conditions, Sampling.EXACT).withFriction(0.2);
+                MeshTracer.trace(c.pair(), c.conditions(), Sampling.EXACT).withFriction(0.2);
         assertThat(swift.worst()).isCloseTo(exact.worst(), within(1e-4));
         assertThat(swift.mean()).isCloseTo(exact.mean(), within(1e-4));
     }
 
     @ParameterizedTest
     @MethodSource("seededPairs")
-    void the_exact_sampling_is_within_its_stated_accuracy_of_a_finer_one(Case c) {
-        Sampling finer = new Sampling(128, 96, 21, 16, 8, 1e-12);
+    void the_exact_sampling_is_within_its_stated_accuracy_of_a_finer_one(SeededMeshes.Case c) {
+        Sampling finer = new Sampling(128, 96, 21, 16, 8, 1e-12, true);
         MeshContact exact =
-                MeshTracer.trace(c.pair, c.conditions, Sampling.EXACT).withFriction(0.2);
-        MeshContact fine = MeshTracer.trace(c.pair, c.conditions, finer).withFriction(0.2);
+                MeshTracer.trace(c.pair(), c.conditions(), Sampling.EXACT).withFriction(0.2);
+        MeshContact fine = MeshTracer.trace(c.pair(), c.conditions(), finer).withFriction(0.2);
         assertThat(exact.worst()).isCloseTo(fine.worst(), within(1e-7));
         assertThat(exact.mean()).isCloseTo(fine.mean(), within(1e-7));
     }
