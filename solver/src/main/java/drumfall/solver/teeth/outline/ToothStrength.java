@@ -52,6 +52,18 @@ public record ToothStrength(ToothForm form, double thinning) {
         return formFactor(form.flank().tipRadius());
     }
 
+    /**
+     * The bending stress at the root, MPa: {@code F / (b m Y)}.
+     *
+     * @param force tangential force at the pitch circle, N
+     * @param width face width, mm
+     * @param module tooth module, mm
+     * @param formFactor {@code Y}
+     */
+    public static double bendingStress(double force, double width, double module, double formFactor) {
+        return force / (width * module * formFactor);
+    }
+
     private static double section(FlankPoint point, double turn, double apex) {
         double angle = point.halfAngle() - turn;
         double height = apex - point.radius() * Math.cos(angle);
