@@ -5,7 +5,8 @@ package drumfall.solver.teeth.contact;
 /**
  * What is left between parts that must not touch, in modules; negative where they interfere.
  *
- * @param driverTip between the driver's top land and the follower's root circle
+ * @param driverTip between the driver's top land and the follower's root circle; for a lantern the radius left for
+ *     its arbor
  * @param followerTip between the follower's top land and the driver's root circle
  * @param leastBacklash least play of the follower along its pitch circle, the trailing flanks' clearance
  * @param greatestBacklash greatest play along the follower's pitch circle

@@ -5,7 +5,9 @@ package drumfall.solver.teeth.contact;
 import drumfall.solver.teeth.flank.ArcPiece;
 import drumfall.solver.teeth.flank.FlankPiece;
 import drumfall.solver.teeth.flank.TrochoidPiece;
+import drumfall.solver.teeth.form.LanternPinion;
 import drumfall.solver.teeth.form.MeshPair;
+import drumfall.solver.teeth.form.ToothForm;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -201,11 +203,16 @@ public final class MeshTracer {
         double a = pair.centreDistance() + conditions.centreError();
         double radius = pair.follower().pitchRadius();
         return new Clearances(
-                a - pair.driver().flank().tipRadius() - pair.follower().flank().rootRadius(),
-                a - pair.follower().flank().tipRadius() - pair.driver().flank().rootRadius(),
+                a - pair.driver().flank().tipRadius() - rootRadius(pair.follower()),
+                a - pair.follower().flank().tipRadius() - rootRadius(pair.driver()),
                 least * radius,
                 most * radius,
                 rootTouched(samples));
+    }
+
+    /** A lantern has no root circle; the wheel's teeth reach in between its pins, down to the arbor at its centre. */
+    private static double rootRadius(ToothForm form) {
+        return form instanceof LanternPinion ? 0 : form.flank().rootRadius();
     }
 
     private boolean rootTouched(List<Stretch.Node> samples) {

@@ -138,6 +138,54 @@ public record InvolutePair(InvoluteGear driver, InvoluteGear follower) {
         return (reach - pitchPoint(driver, centreDistance)) / basePitch();
     }
 
+    /**
+     * The least efficiency over the path of contact at a centre distance.
+     *
+     * <p>Friction's lever grows with the distance from the pitch point, so the least stands at an end of the path: {@code
+     * (r_b2 -+ mu s_2) / (r_b1 -+ mu s_1) * r_b1 / r_b2}, {@code s} the distances from the base tangent points, minus
+     * before the pitch point and plus after it.
+     *
+     * @param friction coefficient of friction, &ge; 0
+     * @param centreDistance modules, above the sum of the base radii
+     */
+    public double worstEfficiency(double friction, double centreDistance) {
+        double approach = Math.max(0, approachRatio(centreDistance)) * basePitch();
+        double recess = Math.max(0, recessRatio(centreDistance)) * basePitch();
+        double toFollower = pitchPoint(follower, centreDistance);
+        double toDriver = pitchPoint(driver, centreDistance);
+        double start = efficiency(-friction, toDriver - approach, toFollower + approach);
+        double end = efficiency(friction, toDriver + recess, toFollower - recess);
+        return Math.min(start, end);
+    }
+
+    private double efficiency(double drag, double fromDriver, double fromFollower) {
+        double rb1 = driver.baseRadius();
+        double rb2 = follower.baseRadius();
+        return (rb2 + drag * fromFollower) / (rb1 + drag * fromDriver) * rb1 / rb2;
+    }
+
+    /**
+     * The follower's tip radius that gives a part of the contact ratio before the pitch point, modules.
+     *
+     * @param approachRatio the part wanted, held at 0 where it is negative
+     * @param centreDistance modules
+     */
+    public double followerTipFor(double approachRatio, double centreDistance) {
+        double along = pitchPoint(follower, centreDistance) + Math.max(0, approachRatio) * basePitch();
+        return Math.hypot(follower.baseRadius(), along);
+    }
+
+    /**
+     * Whether both tips stay on the other's usable flank at a centre distance.
+     *
+     * @param centreDistance modules
+     */
+    public boolean isFreeOfInterference(double centreDistance) {
+        double length = tangentLength(centreDistance);
+        return along(driver, driver.tipRadius()) <= length - along(follower, follower.formRadius())
+                && along(follower, follower.tipRadius()) <= length - along(driver, driver.formRadius());
+    }
+
     /** The pair as any two flanks in mesh, the driver driving. */
     public MeshPair mesh() {
         return new MeshPair(driver, follower, centreDistance());

@@ -15,6 +15,7 @@ import drumfall.solver.teeth.form.ToothForm;
  */
 public record ToothStrength(ToothForm form, double thinning) {
     private static final int SECTIONS = 200;
+    private static final int PLACES = 24;
 
     /**
      * The Lewis form factor for a load at a radius.
@@ -78,11 +79,16 @@ public record ToothStrength(ToothForm form, double thinning) {
      */
     public double narrowest(double belowTip) {
         Flank flank = form.flank();
-        double from = flank.rootRadius();
-        double to = flank.tipRadius() - belowTip;
-        double least = Double.POSITIVE_INFINITY;
-        for (int i = 0; i <= SECTIONS; i++) {
-            least = Math.min(least, thickness(from + (to - from) * i / SECTIONS));
+        double turn = turn();
+        double end = flank.tipRadius() - belowTip;
+        double least = thickness(end);
+        for (FlankPiece piece : flank.pieces()) {
+            for (int i = 0; i <= PLACES; i++) {
+                FlankPoint point = piece.at((double) i / PLACES);
+                if (point.radius() < end) {
+                    least = Math.min(least, 2 * point.radius() * Math.sin(point.halfAngle() - turn));
+                }
+            }
         }
         return least;
     }

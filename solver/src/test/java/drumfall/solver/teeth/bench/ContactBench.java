@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.solver.teeth.bench;
 
+import drumfall.solver.teeth.contact.ContactPath;
 import drumfall.solver.teeth.contact.MeshConditions;
 import drumfall.solver.teeth.contact.MeshTracer;
 import drumfall.solver.teeth.contact.Sampling;
@@ -39,7 +40,23 @@ public final class ContactBench {
                 String kind = sampling.equals(Sampling.SWIFT) ? "swift" : "exact";
                 System.out.printf("%-16s %s %8.0f microseconds%n", name, kind, micros);
             }
+            friction(pair, WARM_UP);
+            System.out.printf("%-16s friction alone %8.0f microseconds%n", name, friction(pair, RUNS));
         });
+    }
+
+    /** What a friction slider costs: the path is kept, only the forces turn. */
+    private static double friction(MeshPair pair, int runs) {
+        ContactPath path = MeshTracer.trace(pair, MeshConditions.NOMINAL, Sampling.EXACT);
+        long start = System.nanoTime();
+        double sum = 0;
+        for (int i = 0; i < runs; i++) {
+            sum += path.withFriction(i * 1e-4).mean();
+        }
+        if (Double.isNaN(sum)) {
+            throw new IllegalStateException("The sum (" + sum + ") must be a number. Maybe look at the path.");
+        }
+        return (System.nanoTime() - start) / 1e3 / runs;
     }
 
     private static double run(MeshPair pair, Sampling sampling, int runs) {
