@@ -4,16 +4,21 @@ package drumfall.solver.teeth.contact;
 
 import drumfall.solver.teeth.flank.ArcPiece;
 import drumfall.solver.teeth.flank.FlankPiece;
+import drumfall.solver.teeth.flank.ToothLimitException;
 import drumfall.solver.teeth.flank.TrochoidPiece;
 import drumfall.solver.teeth.form.LanternPinion;
 import drumfall.solver.teeth.form.MeshPair;
 import drumfall.solver.teeth.form.ToothForm;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** Follows a pair of gears through one pitch of the driver. */
 public final class MeshTracer {
     private static final int MOST_CHANGES = 12;
+    private static final int HALVINGS = 40;
+    private static final int REACH_ANGLES = 512;
+    private static final double WITHIN_REACH = 0.999;
 
     private final MeshPair pair;
     private final MeshConditions conditions;
@@ -37,7 +42,8 @@ public final class MeshTracer {
      * @param pair the gears, the first driving
      * @param conditions how the mesh departs from its drawing
      * @param sampling how finely to look
-     * @throws IllegalArgumentException if the gears lose touch, their centres being too far apart or too near
+     * @throws ToothLimitException if the centre error makes the gears lose touch
+     * @throws IllegalArgumentException if they are out of reach as drawn
      */
     public static ContactPath trace(MeshPair pair, MeshConditions conditions, Sampling sampling) {
         return new MeshTracer(pair, conditions, sampling).trace();
@@ -68,12 +74,39 @@ public final class MeshTracer {
 
     private List<Contact> present(List<Contact> contacts) {
         if (contacts.isEmpty()) {
-            double real = pair.centreDistance() + conditions.centreError();
-            throw new IllegalArgumentException("The centreDistance (" + real
-                    + ") of a mesh must let the teeth reach each other, nominally " + pair.centreDistance()
-                    + " modules. Maybe check the centreError.");
+            throw refusal();
         }
         return contacts;
+    }
+
+    /** Names the centre error nearest to the one asked for at which the teeth reach each other all through the pitch. */
+    private IllegalArgumentException refusal() {
+        double error = conditions.centreError();
+        if (!reaches(0)) {
+            return new IllegalArgumentException("The centreDistance (" + pair.centreDistance()
+                    + ") of a mesh must let the teeth reach each other, in modules. Maybe check its unit.");
+        }
+        double works = 0;
+        double fails = error;
+        for (int i = 0; i < HALVINGS; i++) {
+            double middle = (works + fails) / 2;
+            if (reaches(middle)) {
+                works = middle;
+            } else {
+                fails = middle;
+            }
+        }
+        // Touch is tried at single angles; a thousandth less leaves no gap between them.
+        works *= WITHIN_REACH;
+        return error > 0
+                ? ToothLimitException.above("centreError of a mesh", error, works, "modules")
+                : ToothLimitException.below("centreError of a mesh", error, works, "modules");
+    }
+
+    private boolean reaches(double error) {
+        Envelope there = new Envelope(pair, MeshConditions.centreOff(error), sampling.nodes());
+        return IntStream.range(0, REACH_ANGLES)
+                .noneMatch(i -> there.all(pitch * i / REACH_ANGLES).isEmpty());
     }
 
     private List<Double> changes(List<List<Contact>> looks, List<List<Contact>> scan) {

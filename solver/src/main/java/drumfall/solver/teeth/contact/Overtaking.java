@@ -3,6 +3,7 @@
 package drumfall.solver.teeth.contact;
 
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 
 /**
  * Short spells between two looks in which another pair of teeth takes the load and gives it back.
@@ -74,23 +75,24 @@ final class Overtaking {
     }
 
     private static double margin(List<Contact> contacts, int leader, int other) {
-        Contact first = find(contacts, leader);
-        Contact second = find(contacts, other);
-        return first == null || second == null ? Double.NaN : first.followerAngle() - second.followerAngle();
+        return difference(contacts, leader, other, Contact::followerAngle);
     }
 
     private static double slope(List<Contact> contacts, int leader, int other) {
-        Contact first = find(contacts, leader);
-        Contact second = find(contacts, other);
-        return first == null || second == null ? Double.NaN : first.speedRatio() - second.speedRatio();
+        return difference(contacts, leader, other, Contact::speedRatio);
     }
 
-    private static Contact find(List<Contact> contacts, int tooth) {
+    /** The leader's figure less the other's; NaN where one of them is out of reach. */
+    private static double difference(List<Contact> contacts, int leader, int other, ToDoubleFunction<Contact> figure) {
+        double first = Double.NaN;
+        double second = Double.NaN;
         for (Contact contact : contacts) {
-            if (contact.tooth() == tooth) {
-                return contact;
+            if (contact.tooth() == leader) {
+                first = figure.applyAsDouble(contact);
+            } else if (contact.tooth() == other) {
+                second = figure.applyAsDouble(contact);
             }
         }
-        return null;
+        return first - second;
     }
 }

@@ -4,8 +4,10 @@ package drumfall.solver.teeth.contact;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
 
+import drumfall.solver.teeth.flank.ToothLimitException;
 import drumfall.solver.teeth.form.BasicRack;
 import drumfall.solver.teeth.form.CycloidalPair;
 import drumfall.solver.teeth.form.InvolutePair;
@@ -147,8 +149,15 @@ class MeshContactTest {
     @Test
     void gears_that_cannot_reach_each_other_are_refused() {
         MeshPair pair = InvolutePair.of(RACK, 20, 40, 0, 0).mesh();
-        assertThatThrownBy(() -> MeshTracer.trace(pair, MeshConditions.centreOff(3), Sampling.SWIFT))
-                .hasMessageContaining("centreDistance (33.0)");
+        ToothLimitException refused = catchThrowableOfType(
+                ToothLimitException.class, () -> MeshTracer.trace(pair, MeshConditions.centreOff(3), Sampling.SWIFT));
+        assertThat(refused).hasMessageContaining("centreError of a mesh (3) must be at most 1.");
+        assertThat(MeshTracer.trace(pair, MeshConditions.centreOff(refused.nearest()), Sampling.SWIFT)
+                        .contactRatio())
+                .isGreaterThanOrEqualTo(1 - 1e-9);
+        MeshPair apart = new MeshPair(pair.driver(), pair.follower(), 40);
+        assertThatThrownBy(() -> MeshTracer.trace(apart, MeshConditions.NOMINAL, Sampling.SWIFT))
+                .hasMessageContaining("centreDistance (40.0)");
         assertThatThrownBy(() -> MeshTracer.trace(pair, MeshConditions.NOMINAL, Sampling.SWIFT)
                         .withFriction(15))
                 .hasMessageContaining("percent");

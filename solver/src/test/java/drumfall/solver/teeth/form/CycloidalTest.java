@@ -4,6 +4,7 @@ package drumfall.solver.teeth.form;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
 
 import drumfall.solver.teeth.flank.EpicycloidPiece;
@@ -198,7 +199,7 @@ class CycloidalTest {
 
     @Test
     void a_fillet_without_room_is_refused_and_the_named_one_works() {
-        ToothLimitException refused = org.assertj.core.api.Assertions.catchThrowableOfType(
+        ToothLimitException refused = catchThrowableOfType(
                 ToothLimitException.class, () -> new CycloidalPinion(8, Math.PI / 3, 0.855, 1.9, 2));
         CycloidalPinion round = new CycloidalPinion(8, Math.PI / 3, 0.855, 1.9, refused.nearest());
         // A full round root: the fillets of neighbouring leaves meet in the middle of the space.

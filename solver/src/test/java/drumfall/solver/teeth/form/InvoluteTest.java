@@ -4,6 +4,7 @@ package drumfall.solver.teeth.form;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
 
 import drumfall.solver.teeth.flank.FlankPiece;
@@ -176,8 +177,8 @@ class InvoluteTest {
 
     @Test
     void a_pointed_tip_is_refused_and_the_named_tip_radius_works() {
-        ToothLimitException refused = org.assertj.core.api.Assertions.catchThrowableOfType(
-                ToothLimitException.class, () -> InvoluteGear.of(RACK, 8, 0.8));
+        ToothLimitException refused =
+                catchThrowableOfType(ToothLimitException.class, () -> InvoluteGear.of(RACK, 8, 0.8));
         InvoluteGear gear = new InvoluteGear(RACK, 8, 0.8, refused.nearest());
         assertThat(gear.flank().tipHalfAngle()).isCloseTo(0, within(1e-9));
     }

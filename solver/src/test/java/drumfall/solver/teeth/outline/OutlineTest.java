@@ -4,6 +4,7 @@ package drumfall.solver.teeth.outline;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
 
 import drumfall.solver.teeth.flank.FlankPiece;
@@ -18,7 +19,6 @@ import drumfall.solver.teeth.form.ToothForm;
 import drumfall.solver.teeth.form.WheelTop;
 import java.util.List;
 import java.util.stream.Stream;
-import org.assertj.core.api.Assertions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -189,7 +189,7 @@ class OutlineTest {
     void a_bore_that_reaches_the_root_is_refused_and_the_named_one_works() {
         ToothForm pinion = CycloidalPair.customary(60, 8).pinion();
         GearOutline.Drawing drawing = new GearOutline.Drawing(MODULE, 0.1, TOLERANCE);
-        ToothLimitException refused = Assertions.catchThrowableOfType(
+        ToothLimitException refused = catchThrowableOfType(
                 ToothLimitException.class, () -> GearOutline.of(pinion, WheelBody.solid(6, 0.8), drawing));
         assertThat(refused).hasMessageContaining("bore of a gear of 8 (6) must be at most");
         assertThat(GearOutline.of(pinion, WheelBody.solid(refused.nearest(), 0.8), drawing)
@@ -202,8 +202,8 @@ class OutlineTest {
         ToothForm wheel = CycloidalPair.customary(60, 8).wheel();
         GearOutline.Drawing drawing = new GearOutline.Drawing(MODULE, 0.1, TOLERANCE);
         WheelBody narrow = new WheelBody(3.2, 1, 6, 4, 6, 8, 1);
-        ToothLimitException refused = Assertions.catchThrowableOfType(
-                ToothLimitException.class, () -> GearOutline.of(wheel, narrow, drawing));
+        ToothLimitException refused =
+                catchThrowableOfType(ToothLimitException.class, () -> GearOutline.of(wheel, narrow, drawing));
         WheelBody wide = new WheelBody(3.2, 1, refused.nearest(), 4, 6, 8, 1);
         assertThat(GearOutline.of(wheel, wide, drawing).holes()).hasSize(7);
     }
@@ -212,7 +212,7 @@ class OutlineTest {
     void a_rim_wider_than_its_wheel_is_refused_and_the_named_rim_works() {
         ToothForm wheel = CycloidalPair.customary(60, 8).wheel();
         GearOutline.Drawing drawing = new GearOutline.Drawing(MODULE, 0.1, TOLERANCE);
-        ToothLimitException refused = Assertions.catchThrowableOfType(
+        ToothLimitException refused = catchThrowableOfType(
                 ToothLimitException.class,
                 () -> GearOutline.of(wheel, new WheelBody(3.2, 1, 20, 60, 5, 5, 1), drawing));
         WheelBody body = new WheelBody(3.2, 1, 20, refused.nearest() * 0.999, 5, 5, 1);
