@@ -13,6 +13,11 @@ import java.util.Locale;
 public final class ToothLimitException extends IllegalArgumentException {
     private static final long serialVersionUID = 1L;
 
+    /** Four decimals are shown, a value within a millionth of the last one counting as that one. */
+    private static final double SHOWN = 1e4;
+
+    private static final double HAIR = 1e-6;
+
     private final String subject;
     private final double value;
     private final double nearest;
@@ -33,7 +38,7 @@ public final class ToothLimitException extends IllegalArgumentException {
      * @param unit the unit as printed after the limit, empty for a pure number
      */
     public static ToothLimitException below(String subject, double value, double least, String unit) {
-        return of(subject, value, "at least", least, unit);
+        return of(subject, value, "at least", least, Math.ceil(least * SHOWN - HAIR) / SHOWN, unit);
     }
 
     /**
@@ -45,11 +50,13 @@ public final class ToothLimitException extends IllegalArgumentException {
      * @param unit the unit as printed after the limit, empty for a pure number
      */
     public static ToothLimitException above(String subject, double value, double most, String unit) {
-        return of(subject, value, "at most", most, unit);
+        return of(subject, value, "at most", most, Math.floor(most * SHOWN + HAIR) / SHOWN, unit);
     }
 
-    private static ToothLimitException of(String subject, double value, String rule, double nearest, String unit) {
-        String shown = number(nearest) + (unit.isEmpty() ? "" : " " + unit);
+    /** The shown limit is rounded to the side that works. */
+    private static ToothLimitException of(
+            String subject, double value, String rule, double nearest, double rounded, String unit) {
+        String shown = number(rounded) + (unit.isEmpty() ? "" : " " + unit);
         String message = "The " + subject + " (" + number(value) + ") must be " + rule + " " + shown + ". Maybe take "
                 + shown + ".";
         return new ToothLimitException(subject, value, nearest, message);

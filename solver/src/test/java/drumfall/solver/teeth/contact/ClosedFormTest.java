@@ -94,6 +94,26 @@ class ClosedFormTest {
         assertThat(path.contactRatio()).isCloseTo(pair.contactRatio(pair.centreDistance() + error), within(1e-9));
     }
 
+    // Backlash from the tooth thicknesses on the working pitch circles, ISO 21771 (from memory):
+    // j = p_w - s_w1 - s_w2, here as play of the follower along its own pitch circle; constant for an involute.
+    @ParameterizedTest
+    @CsvSource({"24, 36, 0, 0", "60, 10, -0.45, 0.45", "12, 24, 0.6, 0.36"})
+    void an_involutes_backlash_off_its_centre_distance_is_the_closed_forms(int z1, int z2, double x1, double x2) {
+        InvolutePair pair = InvolutePair.of(RACK, z1, z2, x1, x2);
+        for (double error : new double[] {0, 0.02, 0.1}) {
+            double a = pair.centreDistance() + error;
+            double r1 = a * z1 / (z1 + z2);
+            double r2 = a * z2 / (z1 + z2);
+            double thick = 2 * r1 * pair.driver().flank().halfAngle(r1)
+                    + 2 * r2 * pair.follower().flank().halfAngle(r2);
+            double play = (2 * Math.PI * r1 / z1 - thick) / r2 * pair.follower().pitchRadius();
+            Clearances found = MeshTracer.trace(pair.mesh(), MeshConditions.centreOff(error), Sampling.EXACT)
+                    .clearances();
+            assertThat(found.leastBacklash()).isCloseTo(play, within(1e-9));
+            assertThat(found.greatestBacklash()).isCloseTo(play, within(1e-9));
+        }
+    }
+
     @ParameterizedTest
     @CsvSource({"60, 8", "72, 6", "64, 8", "96, 12", "120, 10", "24, 16"})
     void an_exact_epicycloid_on_a_radial_leaf_keeps_its_ratio_in_recess(int toothCount, int leafCount) {
