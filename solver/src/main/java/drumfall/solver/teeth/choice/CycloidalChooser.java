@@ -16,6 +16,7 @@ final class CycloidalChooser {
     private static final double FINEST = 0.05;
     private static final double LOWER = 0.85;
     private static final double LOWEST = 0.75;
+    private static final double ROUNDED = 0.55;
 
     private final MeshNeed need;
     private final CycloidalFreedom freedom;
@@ -34,6 +35,7 @@ final class CycloidalChooser {
     Optional<MeshPair> choose() {
         Optional<MeshPair> best = Optional.empty();
         double most = Double.NEGATIVE_INFINITY;
+        double customary = LeafTop.customary(leafCount).addendum(leafCount);
         for (WheelTop top : freedom.wheelTops()) {
             CompassSearch search = new CompassSearch(
                     v -> worst(top, v),
@@ -42,7 +44,12 @@ final class CycloidalChooser {
                     freedom.practical(),
                     freedom.leafThickness(),
                     freedom.toothThickness());
-            double[] chosen = search.best(start(CycloidalWheel.PRACTICAL), start(LOWER), start(LOWEST));
+            double[] chosen = search.best(
+                    start(customary, CycloidalWheel.PRACTICAL),
+                    start(customary, LOWER),
+                    start(customary, LOWEST),
+                    start(ROUNDED, LOWER),
+                    start(ROUNDED, LOWEST));
             double value = worst(top, chosen);
             if (value > most) {
                 most = value;
@@ -52,9 +59,8 @@ final class CycloidalChooser {
         return best;
     }
 
-    /** The customary proportions with a part of the theoretical addendum, which a printer may not manage in full. */
-    private double[] start(double practical) {
-        double top = LeafTop.customary(leafCount).addendum(leafCount);
+    /** A place to start from: a printer may not manage the customary addenda in full. */
+    private double[] start(double top, double practical) {
         return new double[] {top, practical, LeafTop.thickness(leafCount), Math.PI / 2};
     }
 

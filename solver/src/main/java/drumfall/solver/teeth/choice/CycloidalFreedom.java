@@ -20,7 +20,7 @@ public record CycloidalFreedom(
     public static final CycloidalFreedom FREE = new CycloidalFreedom(
             List.of(WheelTop.EPICYCLOID),
             new Range(0.4, 1.05),
-            new Range(0.7, 0.97),
+            new Range(0.4, 0.97),
             new Range(0.9, 1.4),
             new Range(1.4, 1.7));
 

@@ -110,6 +110,15 @@ public final class ContactPath {
                 .orElse(0);
     }
 
+    /** The share of the pitch, 0 to 1, in which a corner instead of a flank carries, scraping and wearing. */
+    public double cornerShare() {
+        return stretches.stream()
+                        .filter(s -> s.middle().contacts().stream().anyMatch(c -> c.touch() != Touch.FLANKS))
+                        .mapToDouble(Stretch::length)
+                        .sum()
+                / driverPitch();
+    }
+
     /** The room left at tips, roots and trailing flanks. */
     public Clearances clearances() {
         return clearances;

@@ -86,6 +86,15 @@ class FormChooserTest {
         assertThat(chosen.pair().follower()).isInstanceOf(CycloidalPinion.class);
     }
 
+    // A search for torque alone would cut the wheel so low that its corner scrapes the leaf.
+    @ParameterizedTest
+    @EnumSource(ToothFamily.class)
+    void what_is_chosen_carries_on_its_flanks_as_drawn(ToothFamily family) {
+        ChosenMesh chosen =
+                FormChooser.free(new PathCache(64)).choose(need(60, 8), family).orElseThrow();
+        assertThat(chosen.band().nominal().path().cornerShare()).isLessThanOrEqualTo(1e-3);
+    }
+
     @Test
     void where_the_pinion_drives_there_is_no_lantern_but_the_other_forms_remain() {
         List<ChosenMesh> ranked =
