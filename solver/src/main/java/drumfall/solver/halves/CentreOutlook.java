@@ -20,10 +20,16 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * the constant losses taken as shares of the least torque.
  */
 final class CentreOutlook {
+    private static final double SECONDS_PER_HOUR = 3600;
+
+    /** The bound is computed by other operations than the weight. */
+    private static final double ROUNDING = 1 + 1e-9;
+
     private final HalfRules rules;
     private final double leastLoad;
     private final MemoryCredit credit;
     private final double bindingShare;
+    private final double mostTorque;
 
     /**
      * The outlook over all numbers of meshes that a brief allows above the centre.
@@ -50,6 +56,35 @@ final class CentreOutlook {
                 .mapToDouble(count -> bindingShare(places.subList(0, count)))
                 .min()
                 .orElse(0);
+        int fewest = rules.limits.meshesAboveLeft().stream()
+                .mapToInt(count -> count)
+                .min()
+                .orElse(0);
+        this.mostTorque = mostTorque(places.subList(0, fewest), longest);
+    }
+
+    /**
+     * The largest running torque at the centre that any weight the brief allows can give, N m.
+     *
+     * <p>In the shortest duration {@code H} the heaviest weight brings {@code W g F}, and the centre takes {@code 2 π X} in
+     * every hour of it; the meshes between let through no more than each can at best.
+     */
+    double mostTorque() {
+        return mostTorque;
+    }
+
+    private double mostTorque(List<List<MeshChoice>> places, double longest) {
+        double passed = 1;
+        for (List<MeshChoice> place : places) {
+            passed *= place.stream()
+                    .mapToDouble(choice -> choice.felt.felt(longest * choice.leaves / SECONDS_PER_HOUR))
+                    .max()
+                    .orElse(0);
+        }
+        double work =
+                rules.limits.heaviestLeastWeight() * rules.movement.pendulum().gravity() * rules.limits.fall();
+        double turns = rules.limits.shortestRun() / SECONDS_PER_HOUR;
+        return turns > 0 ? work * passed / (2 * Math.PI * turns) * ROUNDING : Double.POSITIVE_INFINITY;
     }
 
     /** Running torque with its memory's credit, as a half that may replace another offers it. */

@@ -21,14 +21,18 @@ final class LowerFront {
         this.tree = new DominanceTree<>(FIXED_ATTRIBUTES + rules.objectiveAttributes());
     }
 
-    /** Whether a half that needs at least so much and remembers at most so long is surely replaced. */
-    boolean replacesAny(double runningLoad, double bindingLoad, double memory, double tip, PartSums sums) {
-        return tree.covers(asked(runningLoad, bindingLoad, memory, tip, sums), LowerFront::surelyLess);
+    /**
+     * Whether a half that needs at least so much and remembers at most so long is surely not wanted: too much for any
+     * weight, or replaced.
+     */
+    boolean unwanted(double runningLoad, double bindingLoad, double memory, double tip, PartSums sums) {
+        return runningLoad > outlook.mostTorque()
+                || tree.covers(asked(runningLoad, bindingLoad, memory, tip, sums), LowerFront::surelyLess);
     }
 
-    /** Takes a half in unless another one replaces it. */
+    /** Takes a half in unless another one, or the same one taken in before, replaces it. */
     void offer(LowerHalf half) {
-        if (!replaced(half)) {
+        if (!replaced(half, true)) {
             double[] point =
                     asked(half.runningLoad, half.bindingLoad, half.need.memory(), half.centreWheelTip(), half.sums);
             point[1] = outlook.offered(half.runningLoad, half.need.memory());
@@ -44,13 +48,18 @@ final class LowerFront {
 
     /** The halves that are left when each has been held against all others. */
     List<LowerHalf> culled() {
-        return new ArrayList<>(kept.stream().filter(half -> !replaced(half)).toList());
+        return new ArrayList<>(
+                kept.stream().filter(half -> !replaced(half, false)).toList());
     }
 
-    private boolean replaced(LowerHalf half) {
+    private boolean replaced(LowerHalf half, boolean byItself) {
         double[] point =
                 asked(half.runningLoad, half.bindingLoad, half.need.memory(), half.centreWheelTip(), half.sums);
-        return tree.covers(point, (at, entry, asked) -> surelyLess(at, entry, asked) || entry.comesBefore(half));
+        return tree.covers(
+                point,
+                (at, entry, asked) -> surelyLess(at, entry, asked)
+                        || entry.compareTo(half) < 0
+                        || (byItself && entry.compareTo(half) == 0));
     }
 
     private double[] asked(double runningLoad, double bindingLoad, double memory, double tip, PartSums sums) {

@@ -5,6 +5,7 @@ package drumfall.solver.halves;
 import drumfall.solver.brief.MeshPlace;
 import drumfall.solver.rating.TrainRater;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
@@ -86,9 +87,8 @@ public final class LowerHalves {
                 .toList()
                 .forEach(halves::addAll);
         List<LowerHalf> listed = thin ? frontOf(halves, outlook).culled() : halves;
-        listed.sort((a, b) -> a.runningLoad != b.runningLoad
-                ? Double.compare(a.runningLoad, b.runningLoad)
-                : a.comesBefore(b) ? -1 : 1);
+        listed.sort(Comparator.<LowerHalf>comparingDouble(half -> half.runningLoad)
+                .thenComparing(Comparator.naturalOrder()));
         return listed;
     }
 

@@ -32,7 +32,10 @@ final class TailBounds {
     /** The tail without a mesh has ratio 1, whose logarithm may fall into either neighbour by rounding. */
     private static final int FIRST_BAND = -1;
 
+    private static final int BLOCK = 24;
+
     private final double[][] least;
+    private volatile double[][] blocks;
 
     private TailBounds(int bands) {
         this.least = new double[bands][FIGURES];
@@ -101,15 +104,36 @@ final class TailBounds {
     Least between(double from, double to, EscapeSide escape, double turnsBefore) {
         int low = Math.max(0, band(from) - 1);
         int high = Math.min(least.length - 1, band(to) + 1);
-        double growth = Math.exp(WIDTH);
-        double fastest = turnsBefore * Math.exp(WIDTH * (low + FIRST_BAND + 1));
+        return high - low > 2 * BLOCK
+                ? leastOf(blocks(), low / BLOCK, high / BLOCK, WIDTH * BLOCK, escape, turnsBefore)
+                : leastOf(least, low, high, WIDTH, escape, turnsBefore);
+    }
+
+    /** Bands put together by the dozen, for ranges too wide to go through band by band. */
+    private double[][] blocks() {
+        if (blocks == null) {
+            double[][] wide = new TailBounds(least.length / BLOCK + 1).least;
+            for (int i = 0; i < least.length; i++) {
+                for (int figure = 0; figure < FIGURES; figure++) {
+                    wide[i / BLOCK][figure] = Math.min(wide[i / BLOCK][figure], least[i][figure]);
+                }
+            }
+            blocks = wide;
+        }
+        return blocks;
+    }
+
+    private static Least leastOf(
+            double[][] bands, int low, int high, double width, EscapeSide escape, double turnsBefore) {
+        double growth = Math.exp(width);
+        double fastest = turnsBefore * Math.exp(WIDTH * FIRST_BAND + width * (low + 1));
         double running = Double.POSITIVE_INFINITY;
         double binding = Double.POSITIVE_INFINITY;
         double filament = Double.POSITIVE_INFINITY;
         double tip = Double.POSITIVE_INFINITY;
         double centres = Double.POSITIVE_INFINITY;
         for (int i = low; i <= high; i++) {
-            double[] band = least[i];
+            double[] band = bands[i];
             double torque = escape.leastTorque(fastest);
             running = Math.min(running, band[RUNNING] + band[RUNNING_SLOPE] * torque);
             binding = Math.min(binding, band[BINDING] + band[BINDING_SLOPE] * torque);

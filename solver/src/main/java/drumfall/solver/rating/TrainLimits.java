@@ -472,6 +472,30 @@ public final class TrainLimits {
                 || loadToCarry(weight, reeving) <= brief.line().ratedLoad().si();
     }
 
+    /** The heaviest least running weight that any train may have, by the limit and the line, kg; may be infinite. */
+    public double heaviestLeastWeight() {
+        double limit = waived.contains(Demand.WEIGHT_LIMIT)
+                ? Double.POSITIVE_INFINITY
+                : brief.weight().limit().si();
+        double line = waived.contains(Demand.LINE_LOAD)
+                ? Double.POSITIVE_INFINITY
+                : reevingsLeft().stream()
+                        .mapToDouble(reeving -> brief.line().ratedLoad().si() / loadToCarry(1, reeving))
+                        .max()
+                        .orElse(0);
+        return Math.min(limit, line) / (1 + brief.weight().reserve().si());
+    }
+
+    /** The shortest duration that will do, s; 0 if none is asked. */
+    public double shortestRun() {
+        return waived.contains(Demand.RUN_AT_LEAST) ? 0 : brief.run().atLeast().si();
+    }
+
+    /** Height the weight may descend, m. */
+    public double fall() {
+        return brief.fall().height().si();
+    }
+
     /**
      * The weight is not too heavy.
      *

@@ -5,6 +5,10 @@ package drumfall.solver.search;
 import drumfall.solver.brief.Brief;
 import drumfall.solver.brief.Locks;
 import drumfall.solver.brief.MeshLock;
+import drumfall.solver.brief.Objective;
+import drumfall.solver.brief.ObjectiveFigure;
+import drumfall.solver.quantity.Dimension;
+import drumfall.solver.quantity.Quantity;
 import drumfall.solver.rating.Demand;
 import drumfall.solver.rating.TrainRater;
 import drumfall.solver.search.SearchProgress.Stage;
@@ -41,6 +45,12 @@ final class ClashFinder {
             Demand.FRAME,
             Demand.CLEARANCE);
 
+    private static final Objective WEIGHT =
+            new Objective(ObjectiveFigure.RECOMMENDED_WEIGHT, Optional.of(Quantity.parse(Dimension.NUMBER, "10 %")));
+
+    /** A maker waits for a reason, but not for long; s in nanoseconds. */
+    private static final long TIME = 30_000_000_000L;
+
     private final Brief brief;
     private final SearchListener listener;
     private final BooleanSupplier cancelled;
@@ -49,9 +59,11 @@ final class ClashFinder {
     private int asked;
 
     private ClashFinder(Brief brief, SearchListener listener, BooleanSupplier cancelled) {
-        this.brief = brief;
+        // Whether trains exist does not depend on what is wanted of them, and one objective is the quickest.
+        this.brief = brief.withObjectives(List.of(WEIGHT));
         this.listener = listener;
-        this.cancelled = cancelled;
+        long start = System.nanoTime();
+        this.cancelled = () -> cancelled.getAsBoolean() || System.nanoTime() - start > TIME;
         this.demands = demandsOf(brief);
     }
 
@@ -60,7 +72,8 @@ final class ClashFinder {
      *
      * @param brief the brief
      * @param listener is told how it goes on
-     * @param cancelled asked all the time; once true the smallest clash known to hold is given as not proven smallest
+     * @param cancelled asked all the time; once true, or when the time for it is over, the smallest clash known is given
+     *     as not proven smallest
      */
     static Clash smallestClash(Brief brief, SearchListener listener, BooleanSupplier cancelled) {
         return new ClashFinder(brief, listener, cancelled).find();
@@ -68,18 +81,36 @@ final class ClashFinder {
 
     private Clash find() {
         int all = (1 << demands.size()) - 1;
+        int clash = withoutSuperfluous(all);
         while (true) {
             int candidate = smallestHittingSet(all);
+            if (Integer.bitCount(candidate) >= Integer.bitCount(clash)) {
+                return clash(clash, true);
+            }
             switch (existence(candidate)) {
-                case NONE -> {
-                    return clash(candidate, true);
-                }
+                case NONE -> clash = candidate;
                 case SOME -> complements.add(all & ~grown(candidate, all));
                 case UNKNOWN -> {
-                    return clash(all, false);
+                    return clash(clash, false);
                 }
             }
         }
+    }
+
+    /** A clash from which no single demand can be dropped. */
+    private int withoutSuperfluous(int all) {
+        int clash = all;
+        for (int i = demands.size() - 1; i >= 0; i--) {
+            int smaller = clash & ~(1 << i);
+            switch (existence(smaller)) {
+                case NONE -> clash = smaller;
+                case SOME -> complements.add(all & ~smaller);
+                case UNKNOWN -> {
+                    return clash;
+                }
+            }
+        }
+        return clash;
     }
 
     /** The set grown, demand by demand, as far as trains exist. */
