@@ -56,7 +56,8 @@ public final class InvoluteClosedForm implements MeshLoss {
         double[] samples = new double[SAMPLES];
         for (int i = 0; i < SAMPLES; i++) {
             double place = recess - basePitch * (1 - (i + 0.5) / SAMPLES);
-            samples[i] = Math.max(0, efficiency(toothCount, leafCount, friction, place));
+            // Below 0 the mesh binds; at the pitch point rounding may reach a hair above 1.
+            samples[i] = Math.min(1, Math.max(0, efficiency(toothCount, leafCount, friction, place)));
         }
         return EfficiencyCurve.of(samples);
     }
@@ -86,9 +87,11 @@ public final class InvoluteClosedForm implements MeshLoss {
      */
     double efficiency(int toothCount, int leafCount, double friction, double place) {
         double signed = Math.copySign(friction, place);
-        double driver = toothCount / 2.0 * cosine + signed * (toothCount / 2.0 * sine + place);
-        double driven = leafCount / 2.0 * cosine + signed * (leafCount / 2.0 * sine - place);
-        return driven / driver * toothCount / leafCount;
+        // Both moments times the other gear's count, so that without friction they are the same number.
+        double normal = cosine / 2 * toothCount * leafCount;
+        double driver = normal + signed * (toothCount / 2.0 * sine + place) * leafCount;
+        double driven = normal + signed * (leafCount / 2.0 * sine - place) * toothCount;
+        return driven / driver;
     }
 
     /**
