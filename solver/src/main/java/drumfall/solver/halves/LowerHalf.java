@@ -54,7 +54,8 @@ public final class LowerHalf {
         return meshes.get(0).tipRadius;
     }
 
-    boolean comesBefore(LowerHalf other) {
-        return Arrays.compare(key, other.key) < 0;
+    /** Compares by counts in the stated order; 0 only for the same meshes and escape wheel. */
+    int compareTo(LowerHalf other) {
+        return Arrays.compare(key, other.key);
     }
 }

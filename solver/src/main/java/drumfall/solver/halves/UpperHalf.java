@@ -78,7 +78,8 @@ public final class UpperHalf {
         return meshes.get(meshes.size() - 1);
     }
 
-    boolean comesBefore(UpperHalf other) {
-        return Arrays.compare(key, other.key) < 0;
+    /** Compares by counts in the stated order; 0 only for the same meshes, drum and reeving. */
+    int compareTo(UpperHalf other) {
+        return Arrays.compare(key, other.key);
     }
 }

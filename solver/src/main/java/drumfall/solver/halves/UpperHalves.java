@@ -8,6 +8,7 @@ import drumfall.solver.rating.TrainRater;
 import drumfall.solver.train.DrumRun;
 import drumfall.solver.train.Reeving;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.BooleanSupplier;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -100,11 +101,15 @@ public final class UpperHalves {
                     PartSums.NONE.withMass(rules.movement.parts().escapeWheelMass()));
         }
         List<UpperHalf> halves = new ArrayList<>(
-                thin ? kept.stream().filter(half -> !replaced(half)).toList() : kept);
+                thin
+                        ? kept.stream()
+                                .takeWhile(half -> !cancelled.getAsBoolean())
+                                .filter(half -> !replaced(half))
+                                .toList()
+                        : kept);
         int slope = 2 * UpperLines.BANDS + 1;
-        halves.sort((a, b) -> a.lines[slope] != b.lines[slope]
-                ? Double.compare(a.lines[slope], b.lines[slope])
-                : a.comesBefore(b) ? -1 : 1);
+        halves.sort(Comparator.<UpperHalf>comparingDouble(half -> half.lines[slope])
+                .thenComparing((a, b) -> a.compareTo(b)));
         return halves;
     }
 
@@ -182,7 +187,7 @@ public final class UpperHalves {
     private boolean replaced(UpperHalf half) {
         return tree.covers(
                 point(half, false),
-                (point, entry, asked) -> UpperLines.surelyLess(point, asked) || entry.comesBefore(half));
+                (point, entry, asked) -> UpperLines.surelyLess(point, asked) || entry.compareTo(half) < 0);
     }
 
     private int attributes() {
