@@ -9,6 +9,7 @@ import drumfall.solver.power.Criterion;
 import drumfall.solver.rating.TrainRater;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BooleanSupplier;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -38,8 +39,9 @@ final class CentreOutlook {
      * @param leastLoad a running torque at the centre that no lower half undercuts, N m, more than 0
      * @param shortest a memory that no lower half undercuts, s
      * @param longest a memory that no lower half exceeds, s
+     * @param cancelled asked often; once true the outlook is cut short and good for nothing
      */
-    CentreOutlook(TrainRater rater, double leastLoad, double shortest, double longest) {
+    CentreOutlook(TrainRater rater, double leastLoad, double shortest, double longest, BooleanSupplier cancelled) {
         this.rules = new HalfRules(rater);
         this.leastLoad = leastLoad;
         int most = rules.limits.meshesAboveLeft().stream()
@@ -51,7 +53,7 @@ final class CentreOutlook {
         for (int number = 1; number <= most; number++) {
             places.add(allowed.at(new MeshPlace(MeshPlace.Side.ABOVE, number)));
         }
-        this.credit = new MemoryCredit(places, constantShare(places), shortest, longest);
+        this.credit = new MemoryCredit(places, constantShare(places), shortest, longest, cancelled);
         this.bindingShare = rules.limits.meshesAboveLeft().stream()
                 .mapToDouble(count -> bindingShare(places.subList(0, count)))
                 .min()

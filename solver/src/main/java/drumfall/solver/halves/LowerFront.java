@@ -4,6 +4,8 @@ package drumfall.solver.halves;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BooleanSupplier;
+import java.util.function.Predicate;
 
 /** The lower halves that no other one replaces so far. */
 final class LowerFront {
@@ -30,9 +32,9 @@ final class LowerFront {
                 || tree.covers(asked(runningLoad, bindingLoad, memory, tip, sums), LowerFront::surelyLess);
     }
 
-    /** Takes a half in unless another one, or the same one taken in before, replaces it. */
+    /** Takes a half in unless another one replaces it or it is in already. */
     void offer(LowerHalf half) {
-        if (!replaced(half, true)) {
+        if (!replaced(half, entry -> entry.compareTo(half) <= 0)) {
             double[] point =
                     asked(half.runningLoad, half.bindingLoad, half.need.memory(), half.centreWheelTip(), half.sums);
             point[1] = outlook.offered(half.runningLoad, half.need.memory());
@@ -46,20 +48,22 @@ final class LowerFront {
         return List.copyOf(kept);
     }
 
-    /** The halves that are left when each has been held against all others. */
-    List<LowerHalf> culled() {
-        return new ArrayList<>(
-                kept.stream().filter(half -> !replaced(half, false)).toList());
+    /**
+     * The halves that are left when each has been held against all others.
+     *
+     * @param cancelled asked often; once true the list is cut short
+     */
+    List<LowerHalf> culled(BooleanSupplier cancelled) {
+        return new ArrayList<>(kept.stream()
+                .takeWhile(half -> !cancelled.getAsBoolean())
+                .filter(half -> !replaced(half, entry -> entry.compareTo(half) < 0))
+                .toList());
     }
 
-    private boolean replaced(LowerHalf half, boolean byItself) {
+    private boolean replaced(LowerHalf half, Predicate<LowerHalf> standsFirst) {
         double[] point =
                 asked(half.runningLoad, half.bindingLoad, half.need.memory(), half.centreWheelTip(), half.sums);
-        return tree.covers(
-                point,
-                (at, entry, asked) -> surelyLess(at, entry, asked)
-                        || entry.compareTo(half) < 0
-                        || (byItself && entry.compareTo(half) == 0));
+        return tree.covers(point, (at, entry, asked) -> surelyLess(at, entry, asked) || standsFirst.test(entry));
     }
 
     private double[] asked(double runningLoad, double bindingLoad, double memory, double tip, PartSums sums) {

@@ -6,6 +6,7 @@ import drumfall.solver.power.ArborRole;
 import drumfall.solver.power.Criterion;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.BooleanSupplier;
 
 /**
  * The least that any tail of a lower half can need, by what it still has to multiply the speed.
@@ -72,13 +73,17 @@ final class TailBounds {
      * @param rules steps of the walk
      * @param choices what may stand in front, at least one
      * @param last whether the mesh put in front is the last before the escape arbor
+     * @param cancelled asked often; once true the bounds are cut short and good for nothing
      */
-    TailBounds withInFront(HalfRules rules, List<MeshChoice> choices, boolean last) {
+    TailBounds withInFront(HalfRules rules, List<MeshChoice> choices, boolean last, BooleanSupplier cancelled) {
         double longest =
                 choices.stream().mapToDouble(choice -> choice.ratio).max().orElseThrow();
         TailBounds longer = new TailBounds(least.length + (int) Math.ceil(Math.log(longest) / WIDTH) + 3);
         ArborRole below = last ? ArborRole.ESCAPE : ArborRole.INTERMEDIATE;
         for (MeshChoice choice : choices) {
+            if (cancelled.getAsBoolean()) {
+                break;
+            }
             Step step = new Step(rules, choice, below);
             int shift = (int) Math.floor(Math.log(choice.ratio) / WIDTH);
             for (int band = 0; band < least.length; band++) {

@@ -111,10 +111,15 @@ public final class UpperHalves {
             extend(new ArrayList<>(), 1, start, 1);
         }
         List<UpperHalf> halves = new ArrayList<>(
-                thin ? kept.stream().filter(half -> !replaced(half, false)).toList() : kept);
+                thin
+                        ? kept.stream()
+                                .takeWhile(half -> !cancelled.getAsBoolean())
+                                .filter(half -> !replaced(half, false))
+                                .toList()
+                        : kept);
         int slope = 2 * UpperLines.BANDS + 1;
         halves.sort(Comparator.<UpperHalf>comparingDouble(half -> half.lines[slope])
-                .thenComparing(Comparator.naturalOrder()));
+                .thenComparing((a, b) -> a.compareTo(b)));
         return halves;
     }
 

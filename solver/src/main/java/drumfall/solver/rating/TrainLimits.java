@@ -30,6 +30,12 @@ public final class TrainLimits {
     /** A tooth is printed in two passes of the nozzle at least; common practice, no source. */
     private static final int PASSES = 2;
 
+    /**
+     * Sizes are summed in floating point, m: a part that just fits must not miss by rounding. Far above the rounding of a few
+     * sums, far below anything that can be printed.
+     */
+    private static final double ROUNDING = 1e-12;
+
     private final Brief brief;
     private final Movement movement;
     private final Set<Demand> waived;
@@ -369,7 +375,7 @@ public final class TrainLimits {
      * @param mesh the mesh
      */
     public boolean fitsBed(Mesh mesh) {
-        return waived.contains(Demand.PRINT_BED) || wheelTipDiameter(mesh) <= bed();
+        return waived.contains(Demand.PRINT_BED) || wheelTipDiameter(mesh) <= bed() + ROUNDING;
     }
 
     /** Thinnest tooth at the pitch circle that the nozzle prints, m. */
@@ -418,7 +424,7 @@ public final class TrainLimits {
      * @param mesh the mesh
      */
     public boolean fitsFrame(Mesh mesh) {
-        return waived.contains(Demand.FRAME) || roomInFrame(mesh) >= 0;
+        return waived.contains(Demand.FRAME) || roomInFrame(mesh) >= -ROUNDING;
     }
 
     /**
@@ -445,7 +451,7 @@ public final class TrainLimits {
      * @param tipRadius of the wheel, m
      */
     public boolean clears(Mesh mesh, ArborRole neighbour, double tipRadius) {
-        return waived.contains(Demand.CLEARANCE) || clearance(mesh, neighbour, tipRadius) >= gap();
+        return waived.contains(Demand.CLEARANCE) || clearance(mesh, neighbour, tipRadius) >= gap() - ROUNDING;
     }
 
     /**
