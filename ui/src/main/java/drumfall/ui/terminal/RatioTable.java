@@ -22,7 +22,7 @@ final class RatioTable {
         List<String> lines = new ArrayList<>();
         lines.add(Phrases.phrase(
                 outcome.proven() ? "ratio.proved" : "ratio.stopped",
-                FigureWording.exact(query.target()),
+                target(query),
                 query.meshCount(),
                 query.wheels().least(),
                 query.wheels().most(),
@@ -33,6 +33,15 @@ final class RatioTable {
         return lines;
     }
 
+    private static String target(RatioQuery query) {
+        String exact = FigureWording.exact(query.target());
+        return exact.contains("/") ? exact + " = " + decimal(query.target().doubleValue()) : exact;
+    }
+
+    private static String decimal(double value) {
+        return String.format(Locale.ROOT, "%.9g", value);
+    }
+
     private static TextTable table(RatioQuery query, RatioOutcome outcome) {
         TextTable table = TextTable.of("ratio.columns");
         for (int i = 0; i < outcome.entries().size(); i++) {
@@ -40,7 +49,7 @@ final class RatioTable {
             table.row(
                     i + 1,
                     FigureWording.exact(entry.ratio()),
-                    String.format(Locale.ROOT, "%.9g", entry.ratio().doubleValue()),
+                    decimal(entry.ratio().doubleValue()),
                     partsPerMillion(entry.error().divide(query.target()).doubleValue()),
                     trains(entry));
         }

@@ -97,11 +97,16 @@ public final class DemandWording {
         if (figure.demand() == Demand.SECONDS_HAND) {
             return Words.BOOK.phrase("seconds.asked");
         }
-        if (figure.from().isEmpty() && figure.to().isEmpty()) {
-            return Words.BOOK.phrase(
-                    "demand." + figure.demand().name() + ".choices",
-                    entries.of(figure.demand()).toArray());
-        }
-        return figures.limits(figure);
+        return figure.from().isEmpty() && figure.to().isEmpty() ? choices(figure.demand()) : figures.limits(figure);
+    }
+
+    private String choices(Demand demand) {
+        List<String> choices = entries.of(demand);
+        boolean one = choices.size() == 1
+                ? !choices.get(0).contains(", ")
+                : choices.get(0).equals(choices.get(1));
+        return one
+                ? Words.BOOK.phrase("limit.held", choices.get(0))
+                : Words.BOOK.phrase("demand." + demand.name() + ".choices", choices.toArray());
     }
 }

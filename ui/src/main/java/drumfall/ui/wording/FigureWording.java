@@ -28,11 +28,12 @@ public record FigureWording(QuantityFormat format) {
     /** Numbers have no unit to grow into, so they keep more digits: beats an hour have four or five. */
     private static final int NUMBER_DIGITS = 6;
 
+    private static final int LIMIT_DIGITS = 4;
     private static final int MOST_DIGITS = 15;
     private static final BigInteger MILLISECONDS_PER_HOUR = BigInteger.valueOf(3_600_000);
 
     /** Beyond these no figure of a clock means anything, and its decimals would fill lines. */
-    private static final double LARGEST_SHOWN = 1e30;
+    private static final double LARGEST_SHOWN = 1e9;
 
     private static final double SMALLEST_SHOWN = 1e-30;
 
@@ -220,7 +221,15 @@ public record FigureWording(QuantityFormat format) {
                 : Words.BOOK.phrase("limit.to", limit(dimension, to.getAsDouble()));
     }
 
+    /** Limits stand as typed where six digits do; a limit typed in other units is shown with four. */
     private String limit(Dimension dimension, double value) {
-        return format(format.withSignificantDigits(NUMBER_DIGITS), dimension, value);
+        if (Math.abs(value) > LARGEST_SHOWN) {
+            return Words.BOOK.phrase("figure.beyond");
+        }
+        Quantity limit = quantity(dimension, value);
+        String whole = format.withSignificantDigits(NUMBER_DIGITS).format(limit);
+        return Quantity.parse(dimension, whole).sameValueAs(limit)
+                ? whole
+                : format.withSignificantDigits(LIMIT_DIGITS).format(limit);
     }
 }
