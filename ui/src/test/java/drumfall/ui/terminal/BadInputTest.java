@@ -57,12 +57,12 @@ class BadInputTest {
             solve @small.json --hold falls=one;           At --hold falls, "one" is no whole number
             solve @small.json --hold falls=2;             At --hold falls, 2: the falls held must be among those offered
             solve @small.json --hold below-1.wheel=90;    At --hold below-1.wheel, 90: the teeth of a wheel must be from 68 to 80
-            solve @small.json --hold below-1.leaves=0;    At --hold below-1.leaves, 0: must be at least 5
+            solve @small.json --hold below-1.leaves=0;    At --hold below-1.leaves, 0: it must be at least 5
             solve @small.json --hold below-3.wheel=70;    At --hold below-3, 3: at most 2 meshes are allowed
             solve @small.json --hold above-1.module=2mm;  At --hold above-1.module, "2mm": the module must be one of those listed
             solve @small.json --hold above-1.module=1;    At --hold above-1.module, "1": the unit is missing
             solve @small.json --hold drum=29mm;           At --hold drum, "29mm": the drum may measure from "28 mm" to "32 mm"
-            solve @small.json --hold escape-wheel=99999999999999999999; At --hold escape-wheel, 99999999999999999999: must be at most 240
+            solve @small.json --hold escape-wheel=99999999999999999999; At --hold escape-wheel, 99999999999999999999: it must be at most 240
             rate @small.json;                             Missing: TRAIN.json.
             rate @small.json @small.json;                 At /format, "drumfall-brief": the file is not in the format "drumfall-train"
             rate @small.json @no-mesh.json;               no-mesh.json: At /meshesAbove, 1: at least one of the train's 1 meshes

@@ -27,7 +27,7 @@ class InterruptionTest {
         try (BufferedReader out =
                 new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8))) {
             assertThat(out.readLine()).isEqualTo("waiting");
-            process.destroy();
+            process.toHandle().destroy();
             assertThat(out.readLine()).isEqualTo("last words");
             assertThat(process.waitFor()).isEqualTo(ExitCode.STOPPED.number());
         } finally {

@@ -94,8 +94,8 @@ class JsonFieldsTest {
 
     private static void collect(JsonNode node, String path, Set<String> paths) {
         if (node.isObject() && !path.equals("train") && !path.endsWith(".train")) {
-            node.fields()
-                    .forEachRemaining(field -> collect(
+            node.properties()
+                    .forEach(field -> collect(
                             field.getValue(), path.isEmpty() ? field.getKey() : path + "." + field.getKey(), paths));
         } else if (node.isArray() && !node.isEmpty()) {
             node.forEach(entry -> collect(entry, path + "[]", paths));
