@@ -2,14 +2,23 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.ui.app;
 
-/** Starts the program. */
+import drumfall.ui.terminal.Terminal;
+import java.awt.GraphicsEnvironment;
+
+/** Starts the program: with arguments the terminal, without a display the demonstration in the terminal. */
 public final class Main {
     private Main() {}
 
     /**
-     * Runs the terminal command.
+     * Runs the command line, or prints the demonstration where no window can open.
      *
      * @param arguments the command line
      */
-    public static void main(String[] arguments) {}
+    public static void main(String[] arguments) {
+        if (arguments.length > 0) {
+            System.exit(Terminal.runInProcess(arguments));
+        } else if (GraphicsEnvironment.isHeadless()) {
+            System.exit(Terminal.runWithoutDisplay());
+        }
+    }
 }
