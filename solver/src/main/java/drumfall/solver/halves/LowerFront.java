@@ -4,8 +4,9 @@ package drumfall.solver.halves;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.BooleanSupplier;
-import java.util.function.Predicate;
 
 /** The lower halves that no other one replaces so far. */
 final class LowerFront {
@@ -16,6 +17,7 @@ final class LowerFront {
     private final CentreOutlook outlook;
     private final DominanceTree<LowerHalf> tree;
     private final List<LowerHalf> kept = new ArrayList<>();
+    private final Set<LowerHalf> in = new TreeSet<>((a, b) -> a.compareTo(b));
 
     LowerFront(HalfRules rules, CentreOutlook outlook) {
         this.rules = rules;
@@ -34,7 +36,7 @@ final class LowerFront {
 
     /** Takes a half in unless another one replaces it or it is in already. */
     void offer(LowerHalf half) {
-        if (!replaced(half, entry -> entry.compareTo(half) <= 0)) {
+        if (!replaced(half) && in.add(half)) {
             double[] point =
                     asked(half.runningLoad, half.bindingLoad, half.need.memory(), half.centreWheelTip(), half.sums);
             point[1] = outlook.offered(half.runningLoad, half.need.memory());
@@ -56,14 +58,14 @@ final class LowerFront {
     List<LowerHalf> culled(BooleanSupplier cancelled) {
         return new ArrayList<>(kept.stream()
                 .takeWhile(half -> !cancelled.getAsBoolean())
-                .filter(half -> !replaced(half, entry -> entry.compareTo(half) < 0))
+                .filter(half -> !replaced(half))
                 .toList());
     }
 
-    private boolean replaced(LowerHalf half, Predicate<LowerHalf> standsFirst) {
+    private boolean replaced(LowerHalf half) {
         double[] point =
                 asked(half.runningLoad, half.bindingLoad, half.need.memory(), half.centreWheelTip(), half.sums);
-        return tree.covers(point, (at, entry, asked) -> surelyLess(at, entry, asked) || standsFirst.test(entry));
+        return tree.covers(point, (at, entry, asked) -> surelyLess(at, entry, asked) || entry.compareTo(half) < 0);
     }
 
     private double[] asked(double runningLoad, double bindingLoad, double memory, double tip, PartSums sums) {

@@ -55,7 +55,7 @@ final class MemoryCredit {
         this.step = Math.max(1e-12, Math.log(longest / shortest) / STEPS);
         double dilution = Math.pow(1 + constantShare, 2 * places.size());
         double slow = places.size() > 1 ? slowGain(places, longest) * (places.size() - 1) : 0;
-        for (int i = 1; i < credit.length; i++) {
+        for (int i = 1; i < credit.length && !cancelled.getAsBoolean(); i++) {
             double memory = shortest * Math.exp(step * (i - 1));
             credit[i] = credit[i - 1] + (quickGain(places, memory) + slow) * dilution;
         }

@@ -10,12 +10,14 @@ import drumfall.solver.brief.ObjectiveFigure;
 import drumfall.solver.quantity.Dimension;
 import drumfall.solver.quantity.Quantity;
 import drumfall.solver.rating.Demand;
+import drumfall.solver.rating.TrainLimits;
 import drumfall.solver.rating.TrainRater;
 import drumfall.solver.search.SearchProgress.Stage;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
@@ -55,7 +57,7 @@ final class ClashFinder {
     private final SearchListener listener;
     private final BooleanSupplier cancelled;
     private final List<HeldDemand> demands;
-    private final List<Integer> complements = new ArrayList<>();
+    private final List<Long> complements = new ArrayList<>();
     private int asked;
 
     private ClashFinder(Brief brief, SearchListener listener, BooleanSupplier cancelled) {
@@ -80,11 +82,14 @@ final class ClashFinder {
     }
 
     private Clash find() {
-        int all = (1 << demands.size()) - 1;
-        int clash = withoutSuperfluous(all);
+        long all = (1L << demands.size()) - 1;
+        long clash = withoutSuperfluous(all);
         while (true) {
-            int candidate = smallestHittingSet(all);
-            if (Integer.bitCount(candidate) >= Integer.bitCount(clash)) {
+            long candidate = smallestHittingSet(all);
+            if (cancelled.getAsBoolean()) {
+                return clash(clash, false);
+            }
+            if (Long.bitCount(candidate) >= Long.bitCount(clash)) {
                 return clash(clash, true);
             }
             switch (existence(candidate)) {
@@ -98,10 +103,10 @@ final class ClashFinder {
     }
 
     /** A clash from which no single demand can be dropped. */
-    private int withoutSuperfluous(int all) {
-        int clash = all;
+    private long withoutSuperfluous(long all) {
+        long clash = all;
         for (int i = demands.size() - 1; i >= 0; i--) {
-            int smaller = clash & ~(1 << i);
+            long smaller = clash & ~(1L << i);
             switch (existence(smaller)) {
                 case NONE -> clash = smaller;
                 case SOME -> complements.add(all & ~smaller);
@@ -114,10 +119,10 @@ final class ClashFinder {
     }
 
     /** The set grown, demand by demand, as far as trains exist. */
-    private int grown(int set, int all) {
-        int grown = set;
+    private long grown(long set, long all) {
+        long grown = set;
         for (int i = 0; i < demands.size(); i++) {
-            int larger = grown | 1 << i;
+            long larger = grown | 1L << i;
             if (larger != grown && larger != all && existence(larger) == TrainSearch.Existence.SOME) {
                 grown = larger;
             }
@@ -125,17 +130,37 @@ final class ClashFinder {
         return grown;
     }
 
-    private int smallestHittingSet(int all) {
-        return IntStream.rangeClosed(0, all)
-                .filter(set -> complements.stream().allMatch(complement -> (set & complement) != 0))
-                .boxed()
-                .min((a, b) -> Integer.bitCount(a) != Integer.bitCount(b)
-                        ? Integer.compare(Integer.bitCount(a), Integer.bitCount(b))
-                        : Integer.compare(a, b))
-                .orElseThrow();
+    /** Of the smallest sets that meet every known complement, the one with the earliest demands. */
+    private long smallestHittingSet(long all) {
+        int size = 0;
+        OptionalLong found = hittingSet(0, size);
+        while (found.isEmpty() && !cancelled.getAsBoolean()) {
+            size++;
+            found = hittingSet(0, size);
+        }
+        return found.orElse(all);
     }
 
-    private TrainSearch.Existence existence(int held) {
+    /** A set must take a demand of the first complement it misses: few branches, however many demands there are. */
+    private OptionalLong hittingSet(long set, int more) {
+        OptionalLong missed = complements.stream()
+                .mapToLong(c -> c)
+                .filter(c -> (set & c) == 0)
+                .findFirst();
+        if (missed.isEmpty()) {
+            return OptionalLong.of(set);
+        }
+        if (more == 0 || cancelled.getAsBoolean()) {
+            return OptionalLong.empty();
+        }
+        return IntStream.range(0, demands.size())
+                .filter(i -> (missed.getAsLong() >> i & 1) == 1)
+                .mapToObj(i -> hittingSet(set | 1L << i, more - 1))
+                .flatMapToLong(OptionalLong::stream)
+                .min();
+    }
+
+    private TrainSearch.Existence existence(long held) {
         asked++;
         listener.progressed(new SearchProgress(Stage.EXPLAINING, 0, 0, 1 - 1.0 / (1 + asked)));
         Set<Demand> waived = EnumSet.noneOf(Demand.class);
@@ -152,14 +177,23 @@ final class ClashFinder {
         return TrainSearch.existence(new TrainRater(brief.withLocks(locks), waived), cancelled);
     }
 
-    private Clash clash(int set, boolean smallest) {
+    private Clash clash(long set, boolean smallest) {
         List<HeldDemand> members = new ArrayList<>();
         for (int i = 0; i < demands.size(); i++) {
             if ((set >> i & 1) == 1) {
                 members.add(demands.get(i));
             }
         }
+        if (members.isEmpty() && noEscapeWheelKeepsTheArc()) {
+            members.add(new HeldDemand(Demand.ARC, Demand.ARC.pointer(), Locks.NONE));
+        }
         return new Clash(members, smallest);
+    }
+
+    /** The one demand that cannot be dropped and yet be asked for in vain: without an arc there is no weight to work out. */
+    private boolean noEscapeWheelKeepsTheArc() {
+        TrainLimits limits = new TrainRater(brief).limits();
+        return limits.escapeTeeth().stream().noneMatch(limits::arcKept);
     }
 
     private static List<HeldDemand> demandsOf(Brief brief) {
