@@ -48,9 +48,11 @@ class StripPlanTest {
     private static Stream<StripPlan> plans(int meshes, int width) {
         Train train = SampleTrains.of(meshes);
         Brief held = SampleTrains.heldBrief();
+        Optional<Train> tried = Optional.of(SampleTrains.withWheel(train, meshes - 1, 57));
         return Stream.of(
                 plan(SampleTrains.content(train), width, 230, 1),
                 plan(SampleTrains.content(train, held, Optional.empty()), width, 262, 1),
+                plan(SampleTrains.content(train, held, tried), width, 262, 1),
                 plan(SampleTrains.content(train, held, Optional.empty()), 2 * width, 520, 2));
     }
 

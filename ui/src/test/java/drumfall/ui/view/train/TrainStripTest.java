@@ -125,6 +125,25 @@ class TrainStripTest {
     }
 
     @Test
+    void a_second_digit_typed_before_the_field_has_the_focus_is_kept() throws Exception {
+        onEventThread(() -> {
+            walkTo(FIRST_WHEEL);
+            type('9');
+            type('0');
+        });
+        assertThat(editor().orElseThrow().getText()).isEqualTo("90");
+    }
+
+    @Test
+    void the_present_value_is_offered_selected_with_f2() throws Exception {
+        onEventThread(() -> {
+            walkTo(FIRST_WHEEL);
+            press(KeyEvent.VK_F2);
+        });
+        assertThat(editor().orElseThrow().getSelectedText()).isEqualTo("85");
+    }
+
+    @Test
     void escape_drops_what_is_being_typed() throws Exception {
         onEventThread(() -> {
             walkTo(FIRST_WHEEL);
