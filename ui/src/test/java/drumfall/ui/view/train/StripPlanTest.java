@@ -39,10 +39,13 @@ class StripPlanTest {
     }
 
     /** Widths a window may have, with 2 to 8 meshes, chosen, held and tried. */
-    static Stream<StripPlan> plans() {
-        return IntStream.rangeClosed(2, 8)
-                .boxed()
-                .flatMap(meshes -> Stream.of(900, 1100, 1440, 1920, 2600).flatMap(width -> plans(meshes, width)));
+    private static final List<StripPlan> PLANS = IntStream.rangeClosed(2, 8)
+            .boxed()
+            .flatMap(meshes -> Stream.of(900, 1100, 1440, 1920, 2600).flatMap(width -> plans(meshes, width)))
+            .toList();
+
+    static List<StripPlan> plans() {
+        return PLANS;
     }
 
     private static Stream<StripPlan> plans(int meshes, int width) {
