@@ -44,7 +44,7 @@ final class CentreOutlook {
     CentreOutlook(TrainRater rater, double leastLoad, double shortest, double longest, BooleanSupplier cancelled) {
         this.rules = new HalfRules(rater);
         this.leastLoad = leastLoad;
-        int most = rules.limits.meshesAboveLeft().stream()
+        int most = rules.choices.meshesAboveLeft().stream()
                 .mapToInt(count -> count)
                 .max()
                 .orElse(0);
@@ -54,11 +54,11 @@ final class CentreOutlook {
             places.add(allowed.at(new MeshPlace(MeshPlace.Side.ABOVE, number)));
         }
         this.credit = new MemoryCredit(places, constantShare(places), shortest, longest, cancelled);
-        this.bindingShare = rules.limits.meshesAboveLeft().stream()
+        this.bindingShare = rules.choices.meshesAboveLeft().stream()
                 .mapToDouble(count -> bindingShare(places.subList(0, count)))
                 .min()
                 .orElse(0);
-        int fewest = rules.limits.meshesAboveLeft().stream()
+        int fewest = rules.choices.meshesAboveLeft().stream()
                 .mapToInt(count -> count)
                 .min()
                 .orElse(0);
@@ -140,7 +140,7 @@ final class CentreOutlook {
         double least = Double.POSITIVE_INFINITY;
         double running = rules.movement.running().arbor(ArborRole.DRUM).pinionSlope();
         ArborFriction binding = rules.movement.starting().arbor(ArborRole.DRUM);
-        for (BigFraction diameter : rules.limits.drumDiametersLeft()) {
+        for (BigFraction diameter : rules.choices.drumDiametersLeft()) {
             double arm = rules.movement.lineArm(diameter.doubleValue());
             double drum = weight(rules.movement.parts().drumMass(diameter.doubleValue()));
             double gain = (arm - binding.pinionSlope()) / (arm - running);

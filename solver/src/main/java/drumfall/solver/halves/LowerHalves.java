@@ -118,7 +118,7 @@ public final class LowerHalves {
         if (choices.stream().anyMatch(List::isEmpty)) {
             return List.of();
         }
-        return rules.limits.escapeTeethLeft().stream()
+        return rules.choices.escapeTeethLeft().stream()
                 .filter(rules.limits::arcKept)
                 .map(teeth -> new EscapeSide(rules, teeth, choices, cancelled))
                 .filter(side -> Double.isFinite(side.leastLoad(choices.get(0))))

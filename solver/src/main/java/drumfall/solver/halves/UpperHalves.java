@@ -63,8 +63,8 @@ public final class UpperHalves {
                     .mapToDouble(lines::mostFelt)
                     .toArray());
         }
-        for (BigFraction diameter : rules.limits.drumDiametersLeft()) {
-            for (Reeving reeving : rules.limits.reevingsLeft()) {
+        for (BigFraction diameter : rules.choices.drumDiametersLeft()) {
+            for (Reeving reeving : rules.choices.reevingsLeft()) {
                 addDrum(diameter, rules.limits.drumRun(diameter, reeving));
             }
         }

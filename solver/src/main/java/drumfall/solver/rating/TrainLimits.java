@@ -3,8 +3,6 @@
 package drumfall.solver.rating;
 
 import drumfall.solver.brief.Brief;
-import drumfall.solver.brief.MeshLock;
-import drumfall.solver.brief.MeshPlace;
 import drumfall.solver.power.ArborRole;
 import drumfall.solver.power.Deadbeat;
 import drumfall.solver.power.FiniteArc;
@@ -18,11 +16,9 @@ import drumfall.solver.train.WheelAndPinion;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
-/** Each demand of a brief as one claim about counts and sizes, and the choices the brief leaves open. */
+/** Each demand of a brief as one claim about counts and sizes. */
 public final class TrainLimits {
     private static final BigFraction SECONDS_PER_HOUR = BigFraction.of(3600);
     private static final BigFraction ESCAPE_TURNS_PER_MINUTE = BigFraction.of(60);
@@ -39,6 +35,7 @@ public final class TrainLimits {
     private final Brief brief;
     private final Movement movement;
     private final Set<Demand> waived;
+    private final BriefChoices choices;
     private final ArborRoles roles;
     private final BigFraction hoursAtLeast;
     private final BigFraction hoursAtMost;
@@ -55,43 +52,11 @@ public final class TrainLimits {
         this.brief = brief;
         this.movement = movement;
         this.waived = Set.copyOf(waived);
+        this.choices = new BriefChoices(brief);
         this.roles = BriefMovement.roles(brief);
         this.hoursAtLeast = brief.run().atLeast().exact().divide(SECONDS_PER_HOUR);
         this.hoursAtMost = brief.run().atMost().exact().divide(SECONDS_PER_HOUR);
         this.periodRatio = FiniteArc.periodRatio(arcAsked());
-    }
-
-    /** Modules the brief offers, smallest first. */
-    public List<ToothModule> modules() {
-        return brief.teeth().modules().stream()
-                .map(module -> ToothModule.ofMetres(module.exact()))
-                .sorted()
-                .toList();
-    }
-
-    /** Drum diameters the brief offers, m, smallest first. */
-    public List<BigFraction> drumDiameters() {
-        BigFraction step = brief.drum().diameter().step().exact();
-        BigFraction to = brief.drum().diameter().to().exact();
-        return Stream.iterate(
-                        brief.drum().diameter().from().exact(), size -> size.compareTo(to) <= 0, size -> size.add(step))
-                .toList();
-    }
-
-    /** Reevings the brief offers, fewest falls first. */
-    public List<Reeving> reevings() {
-        return brief.line().falls().stream()
-                .sorted()
-                .map(falls -> Reeving.of(falls).orElseThrow())
-                .toList();
-    }
-
-    /** Escape-wheel counts the brief offers, fewest first. */
-    public List<Integer> escapeTeeth() {
-        Brief.CountSteps teeth = brief.escapement().teeth();
-        return IntStream.iterate(teeth.from(), count -> count <= teeth.to(), count -> count + teeth.step())
-                .boxed()
-                .toList();
     }
 
     /**
@@ -233,56 +198,6 @@ public final class TrainLimits {
                 ? Double.POSITIVE_INFINITY
                 : hoursAtMost.doubleValue() / drum.turns();
         return new double[] {from, to};
-    }
-
-    /** Drum diameters left by the locks, m, smallest first. */
-    public List<BigFraction> drumDiametersLeft() {
-        return drumDiameters().stream()
-                .filter(size -> brief.locks()
-                        .drumDiameter()
-                        .map(held -> held.exact().compareTo(size) == 0)
-                        .orElse(true))
-                .toList();
-    }
-
-    /** Reevings left by the locks, fewest falls first. */
-    public List<Reeving> reevingsLeft() {
-        return reevings().stream()
-                .filter(reeving -> brief.locks()
-                        .falls()
-                        .map(held -> held == reeving.falls())
-                        .orElse(true))
-                .toList();
-    }
-
-    /** Escape-wheel counts left by the locks, fewest first. */
-    public List<Integer> escapeTeethLeft() {
-        return escapeTeeth().stream()
-                .filter(count -> brief.locks().escapeTeeth().map(count::equals).orElse(true))
-                .toList();
-    }
-
-    /** Numbers of meshes above the centre left by the locks, fewest first. */
-    public List<Integer> meshesAboveLeft() {
-        return left(brief.train().above(), brief.locks().meshesAbove(), MeshPlace.Side.ABOVE);
-    }
-
-    /** Numbers of meshes below the centre left by the locks, fewest first. */
-    public List<Integer> meshesBelowLeft() {
-        return left(brief.train().below(), brief.locks().meshesBelow(), MeshPlace.Side.BELOW);
-    }
-
-    private List<Integer> left(Brief.MeshRange range, Optional<Integer> held, MeshPlace.Side side) {
-        int lastLocked = brief.locks().meshes().stream()
-                .map(MeshLock::place)
-                .filter(place -> place.side() == side)
-                .mapToInt(MeshPlace::number)
-                .max()
-                .orElse(0);
-        return IntStream.rangeClosed(range.from(), range.to())
-                .filter(count -> held.map(number -> number == count).orElse(true) && count >= lastLocked)
-                .boxed()
-                .toList();
     }
 
     /**
@@ -485,7 +400,7 @@ public final class TrainLimits {
                 : brief.weight().limit().si();
         double line = waived.contains(Demand.LINE_LOAD)
                 ? Double.POSITIVE_INFINITY
-                : reevingsLeft().stream()
+                : choices.reevingsLeft().stream()
                         .mapToDouble(reeving -> brief.line().ratedLoad().si() / loadToCarry(1, reeving))
                         .max()
                         .orElse(0);

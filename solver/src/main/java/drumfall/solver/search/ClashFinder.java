@@ -10,7 +10,6 @@ import drumfall.solver.brief.ObjectiveFigure;
 import drumfall.solver.quantity.Dimension;
 import drumfall.solver.quantity.Quantity;
 import drumfall.solver.rating.Demand;
-import drumfall.solver.rating.TrainLimits;
 import drumfall.solver.rating.TrainRater;
 import drumfall.solver.search.SearchProgress.Stage;
 import java.util.ArrayList;
@@ -192,8 +191,8 @@ final class ClashFinder {
 
     /** The one demand that cannot be dropped and yet be asked for in vain: without an arc there is no weight to work out. */
     private boolean noEscapeWheelKeepsTheArc() {
-        TrainLimits limits = new TrainRater(brief).limits();
-        return limits.escapeTeeth().stream().noneMatch(limits::arcKept);
+        TrainRater rater = new TrainRater(brief);
+        return rater.choices().escapeTeeth().stream().noneMatch(rater.limits()::arcKept);
     }
 
     private static List<HeldDemand> demandsOf(Brief brief) {

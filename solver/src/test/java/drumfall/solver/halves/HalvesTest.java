@@ -167,7 +167,7 @@ class HalvesTest {
         int above = halves.uppers().get(0).meshes().size();
         AtomicInteger counted = new AtomicInteger();
         LowerHalves.thinned(halves.rater(), below, halves.lowers(), () -> counted.incrementAndGet() < 0);
-        int escapeWheels = halves.rater().limits().escapeTeethLeft().size();
+        int escapeWheels = halves.rater().choices().escapeTeethLeft().size();
         for (int at = 1; at < counted.get(); at += 1 + counted.get() / 300) {
             int from = at;
             AtomicInteger asked = new AtomicInteger();

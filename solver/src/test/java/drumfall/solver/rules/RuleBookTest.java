@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import drumfall.solver.brief.Brief;
 import drumfall.solver.rating.Demand;
-import drumfall.solver.rating.TrainLimits;
 import drumfall.solver.rating.TrainRater;
 import drumfall.solver.samples.Briefs;
 import drumfall.solver.samples.SmallBriefs;
@@ -271,10 +270,9 @@ class RuleBookTest {
 
     private static RuleBook book(TrainRater rater, Train train) {
         int above = train.meshesAbove();
-        TrainLimits limits = rater.limits();
         Model model = new Model();
         TrainVariables variables = new TrainVariables(
-                model, rater.brief(), limits, above, train.meshes().size() - above);
+                model, rater.brief(), rater.choices(), above, train.meshes().size() - above);
         for (int i = 0; i < train.meshes().size(); i++) {
             fix(variables.wheel[i], train.meshes().get(i).toothCount());
             fix(variables.leaves[i], train.meshes().get(i).leafCount());

@@ -3,7 +3,7 @@
 package drumfall.solver.samples;
 
 import drumfall.solver.brief.Brief;
-import drumfall.solver.rating.TrainLimits;
+import drumfall.solver.rating.BriefChoices;
 import drumfall.solver.rating.TrainRater;
 import drumfall.solver.train.Mesh;
 import drumfall.solver.train.Reeving;
@@ -48,7 +48,7 @@ public final class Trains {
 
     /** Any train of the brief's choices, most of which miss some demand. */
     public static Train random(Brief brief, Random random) {
-        TrainLimits limits = new TrainRater(brief).limits();
+        BriefChoices choices = new TrainRater(brief).choices();
         int above = between(
                 random, brief.train().above().from(), brief.train().above().to());
         int below = between(
@@ -64,14 +64,14 @@ public final class Trains {
                             random,
                             brief.teeth().leaves().from(),
                             brief.teeth().leaves().to()),
-                    any(random, limits.modules())));
+                    any(random, choices.modules())));
         }
         return new Train(
                 meshes,
                 above,
-                any(random, limits.drumDiameters()),
-                any(random, limits.reevings()),
-                any(random, limits.escapeTeeth()));
+                any(random, choices.drumDiameters()),
+                any(random, choices.reevings()),
+                any(random, choices.escapeTeeth()));
     }
 
     private static List<Mesh> meshes(String line) {
