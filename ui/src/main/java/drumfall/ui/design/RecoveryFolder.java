@@ -9,6 +9,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -49,6 +51,11 @@ public record RecoveryFolder(Path folder) {
             discard(file);
         }
 
+        /** Gives the place back and leaves what was kept, to be taken up later. */
+        public void leave() {
+            hold.close();
+        }
+
         /** Forgets what was kept and gives the place back. */
         @Override
         public void close() {
@@ -85,7 +92,7 @@ public record RecoveryFolder(Path folder) {
         try (Stream<Path> files = Files.list(folder)) {
             return files.filter(file -> file.toString().endsWith(DesignFile.ENDING))
                     .filter(RecoveryFolder::abandoned)
-                    .sorted(java.util.Comparator.comparing(RecoveryFolder::changed).reversed())
+                    .sorted(Comparator.comparing(RecoveryFolder::changed).reversed())
                     .flatMap(file -> read(file).map(unsaved -> new LeftBehind(unsaved, file)).stream())
                     .toList();
         } catch (IOException | SecurityException fault) {
@@ -105,11 +112,11 @@ public record RecoveryFolder(Path folder) {
         return hold.isPresent();
     }
 
-    private static java.nio.file.attribute.FileTime changed(Path file) {
+    private static FileTime changed(Path file) {
         try {
             return Files.getLastModifiedTime(file);
         } catch (IOException gone) {
-            return java.nio.file.attribute.FileTime.fromMillis(0);
+            return FileTime.fromMillis(0);
         }
     }
 

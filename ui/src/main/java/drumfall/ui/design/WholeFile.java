@@ -20,7 +20,7 @@ import java.util.Locale;
 import java.util.Optional;
 
 /** Reads and writes texts as whole files: a file is the earlier one or the new one, never a part. */
-final class WholeFile {
+public final class WholeFile {
     /** A hundred times the longest sensible design. */
     private static final int MOST_BYTES = 4_000_000;
 
@@ -32,7 +32,7 @@ final class WholeFile {
     private WholeFile() {}
 
     /** The text of a file, or the fault as a refusal. */
-    static Read read(Path file) {
+    public static Read read(Path file) {
         String name = name(file);
         try (InputStream stream = Files.newInputStream(file)) {
             byte[] bytes = stream.readNBytes(MOST_BYTES + 1);
@@ -56,15 +56,20 @@ final class WholeFile {
         }
     }
 
-    /** What reading came to: exactly one of the two. */
-    record Read(Optional<String> text, Optional<DesignFault> fault) {
+    /**
+     * What reading came to: exactly one of the two.
+     *
+     * @param text the text
+     * @param fault why there is none
+     */
+    public record Read(Optional<String> text, Optional<DesignFault> fault) {
         static Read fault(Kind kind, String name) {
             return new Read(Optional.empty(), Optional.of(DesignFault.of(kind, name)));
         }
     }
 
     /** Writes a text; the answer is the fault, if there is one, and then the earlier file stands untouched. */
-    static Optional<DesignFault> write(Path file, String text) {
+    public static Optional<DesignFault> write(Path file, String text) {
         return write(file, text, WholeFile::toDisk);
     }
 
