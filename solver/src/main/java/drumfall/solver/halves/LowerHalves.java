@@ -74,10 +74,15 @@ public final class LowerHalves {
         }
         CentreOutlook outlook = outlook(sides);
         List<LowerHalf> halves = new ArrayList<>();
-        // One escape wheel is one piece of work with a front of its own, whichever thread takes it: the pieces and the
-        // order in which they are put together are always the same.
-        sides.parallelStream()
-                .map(side -> new LowerListing(rules, choices, side, thin, frontOf(known, outlook), cancelled).list())
+        // Each piece of work has a front of its own, whichever thread takes it: the pieces and the order in which they
+        // are put together are always the same.
+        sides.stream()
+                .flatMap(side -> IntStream.range(0, LowerListing.PARTS)
+                        .mapToObj(part ->
+                                new LowerListing(rules, choices, side, part, thin, frontOf(known, outlook), cancelled)))
+                .toList()
+                .parallelStream()
+                .map(LowerListing::list)
                 .toList()
                 .forEach(halves::addAll);
         List<LowerHalf> listed = thin ? frontOf(halves, outlook).culled() : halves;

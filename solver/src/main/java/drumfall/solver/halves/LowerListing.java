@@ -12,15 +12,19 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BooleanSupplier;
 
-/** Goes through the lower halves of one escape wheel. */
+/** Goes through the lower halves of one escape wheel that begin with one part of the choices. */
 final class LowerListing {
     /** Bounds are computed by other operations than figures; this is far above their rounding and far below any cell. */
     private static final double ROUNDING = 1e-12;
+
+    /** Parts into which the first mesh's choices are dealt out in turn, so that each part is alike. */
+    static final int PARTS = 4;
 
     private final HalfRules rules;
     private final List<List<MeshChoice>> choices;
     private final int count;
     private final EscapeSide escape;
+    private final int part;
     private final boolean thin;
     private final LowerFront front;
     private final BooleanSupplier cancelled;
@@ -35,6 +39,7 @@ final class LowerListing {
      * @param rules what both halves share
      * @param choices what may stand at each place below the centre
      * @param escape the escape wheel
+     * @param part which of the {@link #PARTS} parts of the first mesh's choices to go through, from 0
      * @param thin whether to leave out what the front replaces
      * @param front halves known, added to while thinning
      * @param cancelled asked often; once true the listing ends early
@@ -43,6 +48,7 @@ final class LowerListing {
             HalfRules rules,
             List<List<MeshChoice>> choices,
             EscapeSide escape,
+            int part,
             boolean thin,
             LowerFront front,
             BooleanSupplier cancelled) {
@@ -50,6 +56,7 @@ final class LowerListing {
         this.choices = choices;
         this.count = choices.size();
         this.escape = escape;
+        this.part = part;
         this.thin = thin;
         this.front = front;
         this.cancelled = cancelled;
@@ -58,7 +65,9 @@ final class LowerListing {
 
     /** The halves; with thinning those known before are among them. */
     List<LowerHalf> list() {
-        extend(new ArrayList<>(), 1, PartSums.NONE);
+        if (count > 1 || part == 0) {
+            extend(new ArrayList<>(), 1, PartSums.NONE);
+        }
         return thin ? front.kept() : all;
     }
 
@@ -69,7 +78,10 @@ final class LowerListing {
             }
             return;
         }
-        for (MeshChoice choice : choices.get(meshes.size())) {
+        List<MeshChoice> next = choices.get(meshes.size());
+        int stride = meshes.isEmpty() ? PARTS : 1;
+        for (int i = meshes.isEmpty() ? part : 0; i < next.size(); i += stride) {
+            MeshChoice choice = next.get(i);
             double product = ratio * choice.ratio;
             if (product > escape.mostTurns || cancelled.getAsBoolean()) {
                 return;
@@ -78,7 +90,7 @@ final class LowerListing {
                 mostFelt[meshes.size()] = choice.felt.felt(escape.longestMemory * choice.teeth * ratio / 3600);
                 meshes.add(choice);
                 PartSums with = sums.with(choice);
-                if (mayMatter(meshes, escape.tail(count - meshes.size(), product), with)) {
+                if (mayServeSeconds(meshes) && mayMatter(meshes, escape.tail(count - meshes.size(), product), with)) {
                     extend(meshes, product, with);
                 }
                 meshes.remove(meshes.size() - 1);
@@ -103,6 +115,12 @@ final class LowerListing {
                 meshes.remove(meshes.size() - 1);
             }
         }
+    }
+
+    /** A seconds hand needs a product of 60 behind an even number of meshes; is one there or still to come? */
+    private boolean mayServeSeconds(List<MeshChoice> meshes) {
+        boolean toCome = meshes.size() / 2 < count / 2;
+        return toCome || !rules.limits.asksSecondsHand() || rules.limits.secondsHandServed(counts(meshes));
     }
 
     private boolean clearsArborBefore(List<MeshChoice> meshes, MeshChoice choice) {

@@ -14,6 +14,9 @@ import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Lists the upper halves with a number of meshes that some front may need. */
 public final class UpperHalves {
+    /** One choice in so many at each place is tried first: its halves replace most others before these are worked out. */
+    private static final int SAMPLE = 7;
+
     private final HalfRules rules;
     private final int count;
     private final boolean thin;
@@ -21,6 +24,8 @@ public final class UpperHalves {
     private final UpperLines lines;
     private final boolean durationAsked;
     private final List<List<MeshChoice>> choices = new ArrayList<>();
+    private final List<double[]> mostFeltAt = new ArrayList<>();
+    private final double[] mostFelt;
     private final List<DrumChoice> drums = new ArrayList<>();
     private final DominanceTree<UpperHalf> tree;
     private final List<UpperHalf> kept = new ArrayList<>();
@@ -44,6 +49,7 @@ public final class UpperHalves {
             TrainRater rater, int count, int stride, List<LowerHalf> lower, boolean thin, BooleanSupplier cancelled) {
         this.rules = new HalfRules(rater);
         this.count = count;
+        this.mostFelt = new double[count];
         this.thin = thin;
         this.cancelled = cancelled;
         this.lines = new UpperLines(rules, lower);
@@ -52,6 +58,9 @@ public final class UpperHalves {
         MeshChoices allowed = new MeshChoices(rater);
         for (int number = 1; number <= count; number++) {
             choices.add(LowerHalves.everyFew(allowed.at(new MeshPlace(MeshPlace.Side.ABOVE, number)), stride));
+            mostFeltAt.add(choices.get(number - 1).stream()
+                    .mapToDouble(lines::mostFelt)
+                    .toArray());
         }
         for (BigFraction diameter : rules.limits.drumDiametersLeft()) {
             for (Reeving reeving : rules.limits.reevingsLeft()) {
@@ -94,10 +103,11 @@ public final class UpperHalves {
     /** The halves, those that make least of the centre's torque first. */
     public List<UpperHalf> list() {
         if (choices.stream().noneMatch(List::isEmpty) && !drums.isEmpty()) {
-            extend(
-                    new ArrayList<>(),
-                    1,
-                    PartSums.NONE.withMass(rules.movement.parts().escapeWheelMass()));
+            PartSums start = PartSums.NONE.withMass(rules.movement.parts().escapeWheelMass());
+            if (thin && count > 1) {
+                extend(new ArrayList<>(), 1, start, SAMPLE);
+            }
+            extend(new ArrayList<>(), 1, start, 1);
         }
         List<UpperHalf> halves = new ArrayList<>(
                 thin ? kept.stream().filter(half -> !replaced(half)).toList() : kept);
@@ -108,9 +118,11 @@ public final class UpperHalves {
         return halves;
     }
 
-    private void extend(List<MeshChoice> meshes, double ratio, PartSums sums) {
+    private void extend(List<MeshChoice> meshes, double ratio, PartSums sums, int stride) {
         boolean last = meshes.size() == count - 1;
-        for (MeshChoice choice : choices.get(meshes.size())) {
+        List<MeshChoice> place = choices.get(meshes.size());
+        for (int i = 0; i < place.size(); i += stride) {
+            MeshChoice choice = place.get(i);
             double product = ratio * choice.ratio;
             if (product > mostHours * (1 + 1e-9) || cancelled.getAsBoolean()) {
                 return;
@@ -118,11 +130,12 @@ public final class UpperHalves {
             if ((last && product < fewestHours * (1 - 1e-9)) || !clearsArborBefore(meshes, choice)) {
                 continue;
             }
+            mostFelt[meshes.size()] = mostFeltAt.get(meshes.size())[i];
             meshes.add(choice);
             if (last) {
                 putDrums(meshes, sums.with(choice));
             } else {
-                extend(meshes, product, sums.with(choice));
+                extend(meshes, product, sums.with(choice), stride);
             }
             meshes.remove(meshes.size() - 1);
         }
@@ -136,20 +149,63 @@ public final class UpperHalves {
 
     private void putDrums(List<MeshChoice> meshes, PartSums sums) {
         double hours = hours(meshes);
-        double[] atDrumArbor = null;
+        List<DrumChoice> fitting = new ArrayList<>();
         for (DrumChoice drum : drums) {
             if (drum.mayRun(hours)
                     && rules.limits.clears(meshes.get(0).mesh, HalfJoin.role(1, count), drum.flangeRadius())
                     && (drum.surelyRuns(hours) || runs(meshes, drum))) {
-                atDrumArbor = atDrumArbor == null ? lines.atDrumArbor(meshes) : atDrumArbor;
-                offer(new UpperHalf(
-                        meshes,
-                        drum,
-                        sums.withMass(drum.mass()),
-                        rules.rater.objectives().durationError(hours, drum.run()),
-                        lines.atLine(atDrumArbor, drum)));
+                fitting.add(drum);
             }
         }
+        if (fitting.isEmpty() || (thin && replacedAtBest(meshes, hours, sums, fitting))) {
+            return;
+        }
+        double[] atDrumArbor = lines.atDrumArbor(meshes);
+        for (DrumChoice drum : fitting) {
+            offer(half(meshes, hours, sums, drum, atDrumArbor));
+        }
+    }
+
+    private UpperHalf half(
+            List<MeshChoice> meshes, double hours, PartSums sums, DrumChoice drum, double[] atDrumArbor) {
+        return new UpperHalf(
+                meshes,
+                drum,
+                sums.withMass(drum.mass()),
+                rules.rater.objectives().durationError(hours, drum.run()),
+                lines.atLine(atDrumArbor, drum));
+    }
+
+    /** Whether each reeving's best drum, as quick and light and wide as any of them, would be replaced. */
+    private boolean replacedAtBest(List<MeshChoice> meshes, double hours, PartSums sums, List<DrumChoice> fitting) {
+        double[] least = lines.leastAtDrumArbor(meshes, mostFelt);
+        for (Reeving reeving : Reeving.values()) {
+            List<DrumChoice> same = fitting.stream()
+                    .filter(drum -> drum.run().reeving() == reeving)
+                    .toList();
+            if (!same.isEmpty() && !bestReplaced(meshes, hours, sums, same, least)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private boolean bestReplaced(
+            List<MeshChoice> meshes, double hours, PartSums sums, List<DrumChoice> same, double[] least) {
+        double[] point = null;
+        for (DrumChoice drum : same) {
+            double[] one = point(half(meshes, hours, sums, drum, least), false);
+            point = point == null ? one : smaller(point, one);
+        }
+        return tree.covers(point, (at, entry, asked) -> UpperLines.surelyLess(at, asked));
+    }
+
+    private static double[] smaller(double[] first, double[] second) {
+        double[] smaller = new double[first.length];
+        for (int i = 0; i < first.length; i++) {
+            smaller[i] = Math.min(first[i], second[i]);
+        }
+        return smaller;
     }
 
     private boolean runs(List<MeshChoice> meshes, DrumChoice drum) {
@@ -182,7 +238,8 @@ public final class UpperHalves {
     private boolean replaced(UpperHalf half) {
         return tree.covers(
                 point(half, false),
-                (point, entry, asked) -> UpperLines.surelyLess(point, asked) || entry.comesBefore(half));
+                (point, entry, asked) ->
+                        entry != half && (UpperLines.surelyLess(point, asked) || !half.comesBefore(entry)));
     }
 
     private int attributes() {

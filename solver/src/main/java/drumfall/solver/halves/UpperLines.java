@@ -77,11 +77,44 @@ final class UpperLines {
                 double passed = choice.passed(criterion, memory * choice.teeth / (3600 * hours));
                 ArborRole below = HalfJoin.role(index + 1, meshes.size());
                 ArborRole above = HalfJoin.role(index, meshes.size());
-                double next = rules.step(criterion, constant, below, choice, passed, above);
-                slope *= rules.step(criterion, 1, below, choice, passed, above)
-                        - rules.step(criterion, 0, below, choice, passed, above);
-                constant = next;
+                double empty = rules.step(criterion, 0, below, choice, passed, above);
+                double gain = rules.step(criterion, 1, below, choice, passed, above) - empty;
+                constant = empty + gain * constant;
+                slope *= gain;
             }
+            lines[2 * i] = constant;
+            lines[2 * i + 1] = slope;
+        }
+        return lines;
+    }
+
+    /** The most that a mesh lets through when running, wherever above the centre it stands. */
+    double mostFelt(MeshChoice choice) {
+        // No arbor above the centre turns quicker than its own mesh makes it, with the centre pinion an hour a turn.
+        return choice.felt.felt(memories[BANDS] * choice.leaves / 3600);
+    }
+
+    /**
+     * Lines that no memory undercuts, quick to compute.
+     *
+     * @param meshes the meshes from the drum
+     * @param mostFelt what each lets through at most when running
+     * @return like {@link #atDrumArbor}
+     */
+    double[] leastAtDrumArbor(List<MeshChoice> meshes, double[] mostFelt) {
+        double[] lines = new double[2 * (BANDS + 2)];
+        double constant = 0;
+        double slope = 1;
+        for (int index = meshes.size() - 1; index >= 0; index--) {
+            MeshChoice choice = meshes.get(index);
+            ArborRole below = HalfJoin.role(index + 1, meshes.size());
+            ArborRole above = HalfJoin.role(index, meshes.size());
+            double empty = rules.step(Criterion.RUNNING, 0, below, choice, mostFelt[index], above);
+            double one = rules.step(Criterion.RUNNING, 1, below, choice, mostFelt[index], above);
+            constant = empty + (one - empty) * constant;
+            slope *= one - empty;
+        }
+        for (int i = 0; i <= BANDS; i++) {
             lines[2 * i] = constant;
             lines[2 * i + 1] = slope;
         }

@@ -1,0 +1,26 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.plugin.api;
+
+import drumfall.plugin.api.Stability.Level;
+import drumfall.solver.brief.Brief;
+import drumfall.solver.rating.Rating;
+import java.util.Objects;
+
+/**
+ * What the maker hands over: a train, what was demanded of it, and how it stands to that.
+ *
+ * @param brief the demands
+ * @param rating the train and its figures, rated against {@code brief}; it may miss demands
+ * @param programVersion version of the program that hands over, for example {@code "0.1.0"}
+ * @since 1.0
+ */
+@Stability(level = Level.STABLE, since = "1.0")
+public record Handover(Brief brief, Rating rating, String programVersion) {
+    /** Refuses absent parts. */
+    public Handover {
+        Objects.requireNonNull(brief, "The brief of a handover must be there.");
+        Objects.requireNonNull(rating, "The rating of a handover must be there.");
+        Objects.requireNonNull(programVersion, "The programVersion of a handover must be there.");
+    }
+}

@@ -1,0 +1,91 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.plugin.outlines;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import drumfall.plugin.api.trial.TrialFolder;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Structure of a release 12 file: pairs of group code and value, sections, entities (Autodesk, <i>DXF Reference</i>). */
+class DxfTest {
+    private static final TrialFolder FOLDER = Exports.eightDays();
+
+    /** One group: code and value. */
+    private record Group(int code, String value) {}
+
+    static Stream<String> files() {
+        return FOLDER.names().stream().filter(name -> name.endsWith(".dxf"));
+    }
+
+    private static List<Group> groups(String name) {
+        List<String> lines = FOLDER.text(name).lines().toList();
+        assertThat(lines.size() % 2).isZero();
+        List<Group> groups = new ArrayList<>();
+        for (int i = 0; i < lines.size(); i += 2) {
+            groups.add(new Group(Integer.parseInt(lines.get(i).strip()), lines.get(i + 1)));
+        }
+        return groups;
+    }
+
+    @ParameterizedTest
+    @MethodSource("files")
+    void a_file_states_its_release_nests_its_sections_and_ends(String name) {
+        List<Group> groups = groups(name);
+        assertThat(groups).containsSubsequence(new Group(9, "$ACADVER"), new Group(1, "AC1009"));
+        assertThat(groups.stream()
+                        .filter(group -> group.code() == 0 && group.value().matches("SECTION|ENDSEC|EOF")))
+                .extracting(Group::value)
+                .containsExactly("SECTION", "ENDSEC", "SECTION", "ENDSEC", "SECTION", "ENDSEC", "EOF");
+        assertThat(groups.get(groups.size() - 1)).isEqualTo(new Group(0, "EOF"));
+        assertThat(FOLDER.text(name)).matches("[ -~\r\n]*");
+    }
+
+    @ParameterizedTest
+    @MethodSource("files")
+    void every_layer_used_is_in_the_table_and_every_polyline_is_closed_and_ended(String name) {
+        List<Group> groups = groups(name);
+        List<String> declared = new ArrayList<>();
+        for (int i = 1; i < groups.size(); i++) {
+            if (groups.get(i - 1).equals(new Group(0, "LAYER")) && groups.get(i).code() == 2) {
+                declared.add(groups.get(i).value());
+            }
+        }
+        assertThat(groups.stream().filter(group -> group.code() == 8).map(Group::value))
+                .isNotEmpty()
+                .allSatisfy(layer -> assertThat(declared).contains(layer));
+        long polylines =
+                groups.stream().filter(new Group(0, "POLYLINE")::equals).count();
+        assertThat(polylines).isPositive();
+        assertThat(groups.stream().filter(new Group(0, "SEQEND")::equals).count())
+                .isEqualTo(polylines);
+        assertThat(groups.stream().filter(new Group(66, "1")::equals).count()).isEqualTo(polylines);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"arbor-1-wheel.dxf, 96, 73.5", "arbor-2-pinion.dxf, 8, 7.5"})
+    void the_outline_has_its_teeth_and_its_size(String name, int teeth, double tip) {
+        List<Point> outline = vertices(groups(name));
+        assertThat(OutlineMeasure.teeth(outline)).isEqualTo(teeth);
+        assertThat(outline.stream().mapToDouble(OutlineMeasure::radius).max().orElseThrow())
+                .isCloseTo(tip, within(1e-4));
+    }
+
+    private static List<Point> vertices(List<Group> groups) {
+        List<Point> points = new ArrayList<>();
+        for (int i = 0; i < groups.size(); i++) {
+            if (groups.get(i).equals(new Group(0, "VERTEX"))) {
+                points.add(new Point(
+                        Double.parseDouble(groups.get(i + 2).value()),
+                        Double.parseDouble(groups.get(i + 3).value())));
+            }
+        }
+        return points;
+    }
+}

@@ -1,0 +1,141 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.plugin.record;
+
+import drumfall.plugin.api.Handover;
+import drumfall.solver.brief.Brief;
+import drumfall.solver.parts.PartStock;
+import drumfall.solver.power.ArborRole;
+import drumfall.solver.power.WeightWalk;
+import drumfall.solver.rating.TrainRater;
+import drumfall.solver.teeth.MeshLoss;
+import drumfall.solver.train.Mesh;
+import drumfall.solver.train.Train;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/** The printed parts of a train that depend on it: drum, wheels, pinions and escape wheel, from the drum downwards. */
+final class PartList {
+    private final Brief brief;
+    private final Train train;
+    private final PartStock stock;
+    private final MeshLoss teeth;
+
+    private PartList(Handover handover) {
+        this.brief = handover.brief();
+        this.train = handover.rating().train();
+        var movement = new TrainRater(brief).movement();
+        this.stock = movement.parts();
+        this.teeth = movement.teeth();
+    }
+
+    static List<Part> of(Handover handover) {
+        return new PartList(handover).parts();
+    }
+
+    private List<Part> parts() {
+        List<Part> parts = new ArrayList<>();
+        parts.add(drum());
+        for (int i = 0; i < train.meshes().size(); i++) {
+            parts.add(wheel(i));
+            parts.add(pinion(i));
+        }
+        parts.add(escapeWheel());
+        return parts;
+    }
+
+    private Part drum() {
+        double diameter = train.drumDiameter().doubleValue();
+        return new Part(
+                "arbor-1-drum",
+                1,
+                1,
+                OptionalInt.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Decimals.millimetres(2 * stock.drumFlangeRadius(diameter)),
+                bore(0),
+                Decimals.millimetres(stock.drumLength() + 2 * stock.drumWall()),
+                Decimals.grams(stock.drumMass(diameter)));
+    }
+
+    private Part wheel(int index) {
+        Mesh mesh = train.meshes().get(index);
+        double module = mesh.module().metres();
+        int count = mesh.toothCount();
+        return gear(
+                index,
+                "wheel",
+                mesh,
+                count,
+                2 * module * teeth.wheelTipRadius(count, mesh.leafCount()),
+                stock.wheelThickness(),
+                stock.wheelMass(module * count / 2));
+    }
+
+    private Part pinion(int index) {
+        Mesh mesh = train.meshes().get(index);
+        double module = mesh.module().metres();
+        int count = mesh.leafCount();
+        return gear(
+                index + 1,
+                "pinion",
+                mesh,
+                count,
+                2 * module * teeth.pinionTipRadius(mesh.toothCount(), count),
+                stock.pinionLength(),
+                stock.pinionMass(module * count / 2));
+    }
+
+    private Part gear(int arbor, String kind, Mesh mesh, int count, double tip, double width, long mass) {
+        BigDecimal module = new BigDecimal(mesh.module().toString());
+        return new Part(
+                name(arbor, kind),
+                1,
+                arbor + 1,
+                OptionalInt.of(count),
+                Optional.of(module),
+                Optional.of(Decimals.plain(module.multiply(BigDecimal.valueOf(count)))),
+                Decimals.millimetres(tip),
+                bore(arbor),
+                Decimals.millimetres(width),
+                Decimals.grams(mass));
+    }
+
+    private Part escapeWheel() {
+        int arbor = train.meshes().size();
+        return new Part(
+                name(arbor, "escape-wheel"),
+                1,
+                arbor + 1,
+                OptionalInt.of(train.escapeTeeth()),
+                Optional.empty(),
+                Optional.empty(),
+                Decimals.millimetres(2 * stock.escapeWheelRadius()),
+                bore(arbor),
+                Decimals.millimetres(stock.wheelThickness()),
+                Decimals.grams(stock.escapeWheelMass()));
+    }
+
+    /** Joined without a formatter, which would write digits as the locale does. */
+    private static String name(int arbor, String kind) {
+        return "arbor-" + (arbor + 1) + "-" + kind;
+    }
+
+    private BigDecimal bore(int arbor) {
+        return Decimals.millimetres(
+                rod(WeightWalk.role(train, arbor)).diameter().si());
+    }
+
+    private Brief.ArborBuild rod(ArborRole role) {
+        return switch (role) {
+            case DRUM -> brief.arbors().drum();
+            case CENTRE -> brief.arbors().centre();
+            case INTERMEDIATE -> brief.arbors().intermediate();
+            case ESCAPE -> brief.arbors().escape();
+        };
+    }
+}

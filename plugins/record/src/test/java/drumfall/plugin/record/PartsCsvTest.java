@@ -1,0 +1,72 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.plugin.record;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import drumfall.plugin.api.ExportProgress;
+import drumfall.plugin.api.Handover;
+import drumfall.plugin.api.trial.TrialFolder;
+import drumfall.plugin.api.trial.TrialHandover;
+import java.io.IOException;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Lines end in CR LF, cells with commas, quotes or line breaks are quoted: RFC 4180, section 2. */
+class PartsCsvTest {
+    private static List<String> lines() throws IOException {
+        TrialFolder folder = new TrialFolder();
+        new TrainRecordExporter().export(TrialHandover.eightDays(), folder, ExportProgress.unwatched());
+        String text = folder.text(TrainRecordExporter.PARTS);
+        assertThat(text).endsWith("\r\n");
+        return List.of(text.split("\r\n"));
+    }
+
+    /**
+     * Pitch diameter m z and tip diameter m (z + 2) by ISO 53 and ISO 54; bores and widths as typed in the trial brief;
+     * the drum over its flanges is 52 mm and three lines of 1.5 mm on either side.
+     */
+    @Test
+    void the_parts_of_the_eight_day_clock() throws IOException {
+        assertThat(lines().stream().map(line -> line.substring(0, line.lastIndexOf(','))))
+                .containsExactly(
+                        "part,count,arbor,teeth,module_mm,pitch_diameter_mm,tip_diameter_mm,bore_mm,width_mm",
+                        "arbor-1-drum,1,1,,,,61,6,53",
+                        "arbor-1-wheel,1,1,96,1.5,144,147,6,6",
+                        "arbor-2-pinion,1,2,8,1.5,12,15,4,12",
+                        "arbor-2-wheel,1,2,64,1,64,66,4,6",
+                        "arbor-3-pinion,1,3,8,1,8,10,3,12",
+                        "arbor-3-wheel,1,3,60,1,60,62,3,6",
+                        "arbor-4-pinion,1,4,8,1,8,10,3,12",
+                        "arbor-4-escape-wheel,1,4,30,,,60,3,6");
+    }
+
+    /** Each mass is rounded to a milligram, so nine of them differ from the whole by less than nine half milligrams. */
+    @Test
+    void the_masses_add_up_to_the_filament_of_the_rating() throws IOException {
+        Handover handover = TrialHandover.eightDays();
+        double grams = lines().stream()
+                .skip(1)
+                .mapToDouble(line -> Double.parseDouble(line.substring(line.lastIndexOf(',') + 1)))
+                .sum();
+        assertThat(grams).isCloseTo(1000 * handover.rating().filamentMass(), within(0.0045));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '\u0001',
+            value = {"plain|plain", "a,b|\"a,b\"", "say \"so\"|\"say \"\"so\"\"\""})
+    void a_cell_is_quoted_only_where_it_must_be(String cell, String quoted) {
+        assertThat(PartsCsv.quoted(cell)).isEqualTo(quoted);
+    }
+
+    @Test
+    void a_cell_with_a_line_break_is_quoted() {
+        assertThat(Stream.of("a\nb", "a\rb").map(PartsCsv::quoted)).containsExactly("\"a\nb\"", "\"a\rb\"");
+    }
+}

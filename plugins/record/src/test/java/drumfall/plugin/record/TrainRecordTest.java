@@ -1,0 +1,190 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.plugin.record;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import drumfall.plugin.api.ExportProgress;
+import drumfall.plugin.api.Handover;
+import drumfall.plugin.api.trial.TrialFolder;
+import drumfall.plugin.api.trial.TrialHandover;
+import drumfall.solver.brief.BriefReader;
+import drumfall.solver.rating.DemandFigure;
+import drumfall.solver.train.Mesh;
+import drumfall.solver.train.Reeving;
+import drumfall.solver.train.ToothModule;
+import drumfall.solver.train.Train;
+import java.io.IOException;
+import java.util.List;
+import java.util.Locale;
+import org.apache.commons.numbers.fraction.BigFraction;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class TrainRecordTest {
+    private static TrialFolder export(Handover handover) throws IOException {
+        TrialFolder folder = new TrialFolder();
+        new TrainRecordExporter().export(handover, folder, ExportProgress.unwatched());
+        return folder;
+    }
+
+    private static JsonNode record(Handover handover) throws IOException {
+        return new ObjectMapper().readTree(export(handover).text(TrainRecordExporter.RECORD));
+    }
+
+    @Test
+    void two_files_are_written() throws IOException {
+        assertThat(export(TrialHandover.eightDays()).names()).containsExactly("parts.csv", "train.json");
+    }
+
+    @Test
+    void the_same_handover_gives_the_same_bytes_in_any_locale() throws IOException {
+        TrialFolder first = export(TrialHandover.eightDays());
+        Locale before = Locale.getDefault();
+        try {
+            Locale.setDefault(Locale.forLanguageTag("ar-EG-u-nu-arab"));
+            TrialFolder second = export(TrialHandover.eightDays());
+            for (String name : first.names()) {
+                assertThat(second.bytes(name)).isEqualTo(first.bytes(name));
+            }
+        } finally {
+            Locale.setDefault(before);
+        }
+    }
+
+    /** Values typed in for the trial clock: 96/8 m1.5 | 64/8 m1 · 60/8 m1 · E30, drum 52 mm, weight on a pulley. */
+    @ParameterizedTest
+    @CsvSource({
+        "/format, drumfall-train-record",
+        "/version, 1",
+        "/program/version, 0.0.0-trial",
+        "/name, 'Eight days, seconds pendulum'",
+        "/feasible, true",
+        "/placement, not yet placed",
+        "/train/meshesAbove, 1",
+        "/train/meshesBelow, 2",
+        "/train/drumDiameter_m, 0.052",
+        "/train/falls, 2",
+        "/train/escapeTeeth, 30",
+        "/train/meshes/0/place, above-1",
+        "/train/meshes/0/toothCount, 96",
+        "/train/meshes/0/leafCount, 8",
+        "/train/meshes/0/module_mm, 1.5",
+        "/train/meshes/0/centreDistance_mm, 78",
+        "/train/meshes/0/wheelTurn_h, 12",
+        "/train/meshes/2/place, below-2",
+        "/train/meshes/2/pinionArbor, 4",
+        "/train/meshes/2/wheelTurn_h, 1/8",
+        "/train/meshes/2/pinionTurn_h, 1/60",
+        "/figures/beatsPerHour, 3600",
+        "/figures/beat_s, 1.0",
+        "/objectives/0/figure, recommended-weight",
+        "/objectives/0/resolution, 1 %",
+        "/objectives/2/value, 3.0",
+        "/brief/run/atLeast, 8 d",
+        "/brief/escapement/kind, deadbeat",
+        "/brief/teeth/modules/1, 1.25 mm",
+        "/brief/line/falls/1, 2",
+        "/brief/beat/secondsHand, true",
+        "/brief/objectives/1/figure, filament-mass",
+        "/parts/2/part, arbor-2-pinion",
+        "/parts/2/teeth, 8"
+    })
+    void every_figure_stands_under_its_name(String pointer, String value) throws IOException {
+        assertThat(record(TrialHandover.eightDays()).at(pointer).asText()).isEqualTo(value);
+    }
+
+    @Test
+    void figures_are_those_of_the_rating_bit_by_bit() throws IOException {
+        Handover handover = TrialHandover.eightDays();
+        JsonNode figures = record(handover).path("figures");
+        assertThat(figures.path("recommendedWeight_kg").doubleValue())
+                .isEqualTo(handover.rating().recommendedWeight());
+        assertThat(figures.path("leastWeightRoughest_kg").doubleValue())
+                .isEqualTo(handover.rating().leastRoughest());
+        assertThat(figures.path("pendulumLength_m").doubleValue())
+                .isEqualTo(handover.rating().pendulumLength());
+        assertThat(figures.path("filamentMass_kg").doubleValue())
+                .isEqualTo(handover.rating().filamentMass());
+    }
+
+    @Test
+    void the_brief_cut_out_of_the_record_opens_as_the_same_brief() throws IOException {
+        Handover handover = TrialHandover.eightDays();
+        assertThat(BriefReader.read(record(handover).path("brief")).accepted()).contains(handover.brief());
+    }
+
+    @Test
+    void every_demand_stands_with_figure_and_limits() throws IOException {
+        Handover handover = TrialHandover.eightDays();
+        JsonNode written = record(handover).path("demands");
+        List<DemandFigure> demands = handover.rating().demands();
+        assertThat(written).hasSameSizeAs(demands);
+        for (int i = 0; i < demands.size(); i++) {
+            JsonNode entry = written.get(i);
+            DemandFigure demand = demands.get(i);
+            assertThat(entry.path("demand").asText())
+                    .isEqualTo(demand.demand().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+            assertThat(entry.path("pointer").asText()).isEqualTo(demand.demand().pointer());
+            assertThat(entry.path("place").asText()).isEqualTo(demand.place());
+            assertThat(entry.path("met").booleanValue()).isEqualTo(demand.met());
+            assertThat(numberStartingWith(entry, "figure")).isEqualTo(demand.figure());
+            demand.from()
+                    .ifPresent(from ->
+                            assertThat(numberStartingWith(entry, "from")).isEqualTo(from));
+            demand.to()
+                    .ifPresent(to -> assertThat(numberStartingWith(entry, "to")).isEqualTo(to));
+        }
+    }
+
+    private static double numberStartingWith(JsonNode entry, String name) {
+        return entry.properties().stream()
+                .filter(field -> field.getKey().matches(name + "(_[A-Za-z]+)?"))
+                .findFirst()
+                .orElseThrow()
+                .getValue()
+                .doubleValue();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"run-at-least, figure_s", "weight-limit, to_kg", "line-load, to_N", "arc, from_rad", "frame, figure_m"})
+    void a_demand_states_its_unit(String demand, String field) throws IOException {
+        for (JsonNode entry : record(TrialHandover.eightDays()).path("demands")) {
+            if (entry.path("demand").asText().equals(demand)) {
+                assertThat(entry.has(field)).as(entry.toString()).isTrue();
+                return;
+            }
+        }
+        throw new AssertionError("The demand " + demand + " is not in the record.");
+    }
+
+    /** With 240 teeth a beat turns the wheel by less than its drop: nothing is left to drive the pendulum. */
+    @Test
+    void where_no_weight_drives_the_train_the_weight_is_null() throws IOException {
+        Train train = TrialHandover.eightDays().rating().train();
+        Train idle = new Train(train.meshes(), 1, train.drumDiameter(), train.reeving(), 240);
+        JsonNode record = record(TrialHandover.of(idle));
+        assertThat(record.path("feasible").booleanValue()).isFalse();
+        assertThat(record.at("/figures/recommendedWeight_kg").isNull()).isTrue();
+    }
+
+    @Test
+    void a_module_and_a_turn_keep_every_digit() throws IOException {
+        Train odd = new Train(
+                List.of(
+                        Mesh.of(97, 9, ToothModule.ofMillimetres("1.058333")),
+                        Mesh.of(61, 7, ToothModule.ofMillimetres("0.9"))),
+                1,
+                BigFraction.of(1, 30),
+                Reeving.SINGLE,
+                31);
+        JsonNode meshes = record(TrialHandover.of(odd)).at("/train/meshes");
+        assertThat(meshes.at("/0/module_mm").decimalValue()).isEqualByComparingTo("1.058333");
+        assertThat(meshes.at("/0/wheelTurn_h").asText()).isEqualTo("97/9");
+        assertThat(meshes.at("/1/pinionTurn_h").asText()).isEqualTo("7/61");
+        assertThat(meshes.at("/0/hunts").booleanValue()).isTrue();
+    }
+}

@@ -1,0 +1,69 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.solver.search;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import drumfall.solver.brief.Brief;
+import drumfall.solver.rating.Rating;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+
+/**
+ * The search against plain loops over every train, which share only the rating. Cells and the trains that stand for them
+ * are compared whole; figures are equal to the last bit, so no tolerance is needed.
+ */
+class SearchAgainstPlainLoopsTest {
+    private static final boolean FULL = "full".equals(System.getProperty("drumfall.samples"));
+
+    @TestFactory
+    Stream<DynamicTest> the_front_is_that_of_plain_loops() {
+        return SmallBriefs.some(FULL ? 1000 : 50, 1).stream()
+                .map(brief -> DynamicTest.dynamicTest(describe(brief), () -> sameFront(brief, SearchSettings.USUAL)));
+    }
+
+    @TestFactory
+    Stream<DynamicTest> the_front_is_the_same_with_halves_listed_but_not_thinned() {
+        return SmallBriefs.some(FULL ? 100 : 10, 2000).stream()
+                .map(brief -> DynamicTest.dynamicTest(
+                        describe(brief), () -> sameFront(brief, new SearchSettings(true, false))));
+    }
+
+    @TestFactory
+    Stream<DynamicTest> the_front_is_the_same_without_any_shortcut() {
+        return SmallBriefs.some(FULL ? 50 : 6, 3000).stream()
+                .map(brief -> DynamicTest.dynamicTest(
+                        describe(brief), () -> sameFront(brief, new SearchSettings(false, false))));
+    }
+
+    @Test
+    void the_sample_holds_briefs_with_many_trains_with_few_and_with_none() {
+        List<Integer> sizes = SmallBriefs.some(50, 1).stream()
+                .map(brief -> TrainSearch.run(brief, SearchListener.SILENT, () -> false)
+                        .front()
+                        .size())
+                .toList();
+        assertThat(sizes).filteredOn(size -> size == 0).hasSizeBetween(5, 35);
+        assertThat(sizes).filteredOn(size -> size > 0).hasSizeGreaterThan(15);
+        assertThat(sizes).filteredOn(size -> size > 5).hasSizeGreaterThan(4);
+    }
+
+    private static void sameFront(Brief brief, SearchSettings settings) {
+        SearchOutcome outcome = TrainSearch.run(brief, SearchListener.SILENT, () -> false, settings);
+        List<Rating> expected = PlainLoops.front(brief);
+        assertThat(outcome.heading()).isEqualTo(expected.isEmpty() ? "no train exists" : "proved complete");
+        assertThat(outcome.front().stream().map(Rating::cell).toList())
+                .isEqualTo(expected.stream().map(Rating::cell).toList());
+        assertThat(outcome.front().stream().map(Rating::train).toList())
+                .isEqualTo(expected.stream().map(Rating::train).toList());
+    }
+
+    private static String describe(Brief brief) {
+        return brief.objectives().stream()
+                        .map(objective -> objective.figure().word())
+                        .toList() + " locks " + brief.locks();
+    }
+}

@@ -1,0 +1,153 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.solver.search;
+
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import drumfall.solver.brief.Brief;
+import drumfall.solver.brief.BriefReader;
+import drumfall.solver.brief.BriefWriter;
+import drumfall.solver.brief.BundledBriefs;
+import drumfall.solver.brief.Locks;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+
+/** Seeded small briefs: few counts, wide or narrow demands around a random train, any objectives, sometimes locks. */
+final class SmallBriefs {
+    private static final ObjectMapper JSON = new ObjectMapper();
+
+    private final Random random;
+    private int wheelFrom;
+    private int leavesFrom;
+    private int modules;
+    private int below;
+    private int escapeFrom;
+
+    private SmallBriefs(long seed) {
+        this.random = new Random(seed);
+    }
+
+    /** The brief of a seed; seeds whose random brief contradicts itself give an empty answer. */
+    static Optional<Brief> of(long seed) {
+        return new SmallBriefs(seed).brief();
+    }
+
+    /** So many briefs from consecutive seeds. */
+    static List<Brief> some(int count, long firstSeed) {
+        List<Brief> briefs = new ArrayList<>();
+        for (long seed = firstSeed; briefs.size() < count; seed++) {
+            of(seed).ifPresent(briefs::add);
+        }
+        return briefs;
+    }
+
+    private Optional<Brief> brief() {
+        ObjectNode tree = BriefWriter.tree(BundledBriefs.demo());
+        choices(tree);
+        demands(tree);
+        objectives(tree);
+        return BriefReader.read(tree).accepted().map(this::withLocks);
+    }
+
+    private void choices(ObjectNode tree) {
+        wheelFrom = 36 + random.nextInt(30);
+        leavesFrom = 7 + random.nextInt(4);
+        modules = 1 + random.nextInt(2);
+        below = 1 + random.nextInt(2);
+        escapeFrom = 15 + random.nextInt(10);
+        put(tree, "/teeth/wheelTeeth", "from", wheelFrom);
+        put(tree, "/teeth/wheelTeeth", "to", wheelFrom + 2);
+        put(tree, "/teeth/leaves", "from", leavesFrom);
+        put(tree, "/teeth/leaves", "to", leavesFrom + 1);
+        ArrayNode sizes = ((ObjectNode) tree.at("/teeth")).putArray("modules");
+        sizes.add("1 mm");
+        if (modules == 2) {
+            sizes.add("1.25 mm");
+        }
+        put(tree, "/train/above", "from", 1);
+        put(tree, "/train/above", "to", below == 1 && random.nextBoolean() ? 2 : 1);
+        put(tree, "/train/below", "from", random.nextBoolean() ? 1 : below);
+        put(tree, "/train/below", "to", below);
+        put(tree, "/escapement/teeth", "from", escapeFrom);
+        put(tree, "/escapement/teeth", "to", escapeFrom + 3);
+        put(tree, "/escapement/teeth", "step", 3);
+        put(tree, "/drum/diameter", "from", "30 mm");
+        put(tree, "/drum/diameter", "to", "36 mm");
+        put(tree, "/drum/diameter", "step", "6 mm");
+        put(tree, "/drum", "length", "60 mm");
+        put(tree, "/frame", "depth", "90 mm");
+    }
+
+    /** Demands are set around what a random train of the choices would do. */
+    private void demands(ObjectNode tree) {
+        double ratio = (wheelFrom + 1) / (leavesFrom + 0.5);
+        double beats = 2 * (escapeFrom + 1.5) * Math.pow(ratio, below);
+        double half = 1 + random.nextDouble() * 0.3;
+        ObjectNode beat = (ObjectNode) tree.at("/beat");
+        beat.remove("pendulumLength");
+        beat.putObject("beatsPerHour")
+                .put("from", Long.toString(Math.max(100, Math.round(beats / half))))
+                .put("to", Long.toString(Math.max(101, Math.round(beats * half))));
+        double days = ratio * 1.25 / (Math.PI * 0.0345) / 24 * (random.nextBoolean() ? 1 : 2);
+        double around = 1.02 + random.nextDouble();
+        put(tree, "/run", "atLeast", "%.4f d".formatted(days / around));
+        put(tree, "/run", "wanted", "%.4f d".formatted(days));
+        put(tree, "/run", "atMost", "%.4f d".formatted(days * around));
+        put(tree, "/weight", "limit", "%.3f kg".formatted(4 * Math.exp(random.nextDouble() * 4.5)));
+        put(tree, "/line", "ratedLoad", "20000 N");
+        put(tree, "/frame", "width", (random.nextInt(5) == 0 ? 75 : 200) + " mm");
+        put(tree, "/frame", "height", (random.nextInt(5) == 0 ? 100 : 300) + " mm");
+    }
+
+    private void objectives(ObjectNode tree) {
+        List<String[]> all = new ArrayList<>(List.of(
+                new String[] {"recommended-weight", random.nextBoolean() ? "0.3 %" : "20 g"},
+                new String[] {"filament-mass", random.nextBoolean() ? "0.5 g" : "2 %"},
+                new String[] {"largest-wheel", "0.5 mm"},
+                new String[] {"centre-distances", "0.5 mm"},
+                new String[] {"meshes", ""},
+                new String[] {"modules", ""},
+                new String[] {"duration-error", "1 h"}));
+        Collections.shuffle(all, random);
+        ArrayNode list = tree.putArray("objectives");
+        for (String[] objective : all.subList(0, 1 + random.nextInt(4))) {
+            ObjectNode entry = list.addObject().put("figure", objective[0]);
+            if (!objective[1].isEmpty()) {
+                entry.put("resolution", objective[1]);
+            }
+        }
+    }
+
+    private Brief withLocks(Brief brief) {
+        if (random.nextInt(3) != 0) {
+            return brief;
+        }
+        ObjectNode tree = BriefWriter.tree(brief.withLocks(Locks.NONE));
+        ObjectNode locks = (ObjectNode) tree.get("locks");
+        if (random.nextBoolean()) {
+            locks.putArray("meshes")
+                    .addObject()
+                    .put("wheel", wheelFrom + random.nextInt(3))
+                    .set("place", JSON.createObjectNode().put("side", "below").put("number", 1));
+        }
+        if (random.nextBoolean()) {
+            locks.put("escapeTeeth", escapeFrom + 3 * random.nextInt(2));
+        }
+        if (random.nextBoolean()) {
+            locks.put("falls", 1 + random.nextInt(2));
+        }
+        return BriefReader.read(tree).accepted().orElse(brief);
+    }
+
+    private static void put(ObjectNode tree, String pointer, String field, String value) {
+        ((ObjectNode) tree.at(pointer)).put(field, value);
+    }
+
+    private static void put(ObjectNode tree, String pointer, String field, int value) {
+        ((ObjectNode) tree.at(pointer)).put(field, value);
+    }
+}

@@ -1,0 +1,42 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.ui.plugin;
+
+import java.util.List;
+
+/**
+ * The parent of every plugin's class loader: it shows the JDK, the plugin api, the solver's records and the fractions
+ * they are made of, and hides everything else on the program's class path, resources included.
+ */
+final class ApiOnlyLoader extends ClassLoader {
+    /** Packages a {@code Handover} leads to; the rules and the search are not among them. */
+    private static final List<String> SHOWN = List.of(
+            "drumfall.plugin.api",
+            "drumfall.solver.quantity",
+            "drumfall.solver.sheet",
+            "drumfall.solver.ratio",
+            "drumfall.solver.train",
+            "drumfall.solver.teeth",
+            "drumfall.solver.parts",
+            "drumfall.solver.power",
+            "drumfall.solver.brief",
+            "drumfall.solver.rating",
+            "org.apache.commons.numbers.fraction");
+
+    private final ClassLoader program;
+
+    ApiOnlyLoader(ClassLoader program) {
+        super("plugin api", ClassLoader.getPlatformClassLoader());
+        this.program = program;
+    }
+
+    /** Asked only for what the JDK does not have. */
+    @Override
+    protected Class<?> findClass(String name) throws ClassNotFoundException {
+        int dot = name.lastIndexOf('.');
+        if (dot > 0 && SHOWN.contains(name.substring(0, dot))) {
+            return program.loadClass(name);
+        }
+        throw new ClassNotFoundException(name);
+    }
+}

@@ -1,0 +1,136 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.ui.plugin;
+
+import drumfall.plugin.api.ExportProgress;
+import drumfall.plugin.api.Handover;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/**
+ * The plugins found in some folders: what they are, what is wrong with them, and exports with them.
+ *
+ * <p>Whatever a plugin does ends up as a {@link PluginFault}, never as an exception. Methods may be called from any
+ * thread; loading and exporting wait for plugins and belong off the event thread. One export runs at a time.
+ */
+public final class PluginHost implements AutoCloseable {
+    private final PluginLimits limits;
+    private final List<LoadedPlugin> report;
+    private final List<JarLoading> loadings;
+    private final List<LoadedExporter> exporters;
+    private final Map<String, Thread> hanging = new HashMap<>();
+
+    private PluginHost(PluginScan scan, PluginLimits limits) {
+        this.limits = limits;
+        this.report = List.copyOf(scan.report());
+        this.loadings = List.copyOf(scan.loadings());
+        this.exporters = loadings.stream()
+                .flatMap(loading -> loading.exporters().stream())
+                .toList();
+    }
+
+    /**
+     * Loads the plugins of folders; an id goes to the exporter found first.
+     *
+     * @param folders in order; those that do not exist are passed over
+     */
+    public static PluginHost load(List<PluginFolder> folders) {
+        return load(folders, PluginLimits.ORDINARY);
+    }
+
+    /**
+     * Loads the plugins of folders within limits of time.
+     *
+     * @param folders in order; those that do not exist are passed over
+     * @param limits how long a plugin may take
+     */
+    public static PluginHost load(List<PluginFolder> folders, PluginLimits limits) {
+        PluginScan scan = new PluginScan(limits);
+        folders.forEach(scan::scan);
+        return new PluginHost(scan, limits);
+    }
+
+    /** Every jar found, in the order of folders and then of file names, with its exporters and faults. */
+    public List<LoadedPlugin> report() {
+        return report;
+    }
+
+    /** The exporters that can be used, in the order found. */
+    public List<ExporterEntry> exporters() {
+        return exporters.stream().map(LoadedExporter::entry).toList();
+    }
+
+    /**
+     * Exports within the ordinary limit.
+     *
+     * @param id the exporter
+     * @param handover what to export
+     * @param target folder in which the export's own folder, named after the id, is made or replaced
+     * @param progress told how far it is, asked whether to stop
+     */
+    public ExportOutcome export(String id, Handover handover, Path target, ExportProgress progress) {
+        return export(id, handover, target, limits.exporting(), progress);
+    }
+
+    /**
+     * Exports: afterwards either the new export is whole in {@code target/id}, or whatever was there is as it was.
+     *
+     * @param id the exporter
+     * @param handover what to export
+     * @param target folder in which the export's own folder, named after the id, is made or replaced; made if need be
+     * @param limit how long the exporter may take, positive
+     * @param progress told how far it is on the exporter's thread, asked on several threads whether to stop
+     */
+    public ExportOutcome export(String id, Handover handover, Path target, Duration limit, ExportProgress progress) {
+        return export(id, handover, target, limit, progress, Files::newOutputStream);
+    }
+
+    synchronized ExportOutcome export(
+            String id,
+            Handover handover,
+            Path target,
+            Duration limit,
+            ExportProgress progress,
+            StagedFolder.Opener opener) {
+        PluginLimits.requirePositive("exporting", limit);
+        Optional<LoadedExporter> exporter = exporters.stream()
+                .filter(candidate -> candidate.entry().id().equals(id))
+                .findFirst();
+        if (exporter.isEmpty()) {
+            return new ExportOutcome.Failed(PluginFault.of(FaultKind.UNKNOWN_EXPORTER, id, ids()));
+        }
+        if (Optional.ofNullable(hanging.get(id)).filter(Thread::isAlive).isPresent()) {
+            return new ExportOutcome.Failed(
+                    PluginFault.of(FaultKind.STILL_HANGING, exporter.get().jar()));
+        }
+        ExportRun run = new ExportRun(exporter.get(), target.toAbsolutePath().normalize(), limit, opener);
+        ExportOutcome outcome = run.run(handover, progress);
+        run.leftBehind().ifPresent(thread -> hanging.put(id, thread));
+        return outcome;
+    }
+
+    private String ids() {
+        return exporters.isEmpty()
+                ? FaultText.word("exporters.none")
+                : exporters.stream().map(candidate -> candidate.entry().id()).collect(Collectors.joining(", "));
+    }
+
+    /** Lets go of the jars; exporters must not be used afterwards. */
+    @Override
+    public void close() {
+        for (JarLoading loading : loadings) {
+            try {
+                loading.close();
+            } catch (IOException kept) {
+                System.getLogger(PluginHost.class.getName()).log(System.Logger.Level.DEBUG, "A jar stays open.", kept);
+            }
+        }
+    }
+}
