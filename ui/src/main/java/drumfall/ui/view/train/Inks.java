@@ -1,0 +1,78 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.ui.view.train;
+
+import java.awt.Color;
+import javax.swing.UIManager;
+
+/**
+ * The inks of a drawing on one paper.
+ *
+ * @param paper what is drawn on
+ * @param line the main ink
+ */
+record Inks(Color paper, Color line) {
+    /** Share of paper in units and captions; more would fall below a contrast of 4.5. */
+    private static final double LIGHTER = 0.28;
+
+    private static final double HAIRLINE = 0.45;
+    private static final double WASH = 0.86;
+
+    /** Half of the full brightness; a paper below it counts as dark. */
+    private static final double MIDDLE = 0.5;
+
+    /** The inks of the look and feel in use. */
+    static Inks current() {
+        return new Inks(colour("Table.background", Color.WHITE), colour("Table.foreground", Color.BLACK));
+    }
+
+    private static Color colour(String key, Color whenUnstyled) {
+        Color found = UIManager.getColor(key);
+        return found == null ? whenUnstyled : found;
+    }
+
+    boolean dark() {
+        double brightness = 0.299 * paper.getRed() + 0.587 * paper.getGreen() + 0.114 * paper.getBlue();
+        return brightness / 255 < MIDDLE;
+    }
+
+    /** Units and captions. */
+    Color lighter() {
+        return mixed(line, LIGHTER);
+    }
+
+    /** Hairlines: pitch circles, dimension lines. */
+    Color hairline() {
+        return mixed(line, HAIRLINE);
+    }
+
+    /** The face of solid parts. */
+    Color wash() {
+        return mixed(line, WASH);
+    }
+
+    /** A part's face, a shade off the paper. */
+    Color face() {
+        return mixed(line, 0.95);
+    }
+
+    Color role(Role role) {
+        return role.colour(dark());
+    }
+
+    /** A pale area in a role's colour. */
+    Color wash(Role role) {
+        return mixed(role(role), 0.80);
+    }
+
+    private Color mixed(Color ink, double share) {
+        return new Color(
+                mixed(ink.getRed(), paper.getRed(), share),
+                mixed(ink.getGreen(), paper.getGreen(), share),
+                mixed(ink.getBlue(), paper.getBlue(), share));
+    }
+
+    private static int mixed(int ink, int paper, double share) {
+        return (int) Math.round(ink * (1 - share) + paper * share);
+    }
+}

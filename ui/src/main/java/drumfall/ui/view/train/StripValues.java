@@ -1,0 +1,84 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.ui.view.train;
+
+import drumfall.solver.brief.Locks;
+import drumfall.solver.brief.MeshLock;
+import drumfall.solver.brief.MeshPlace;
+import drumfall.solver.train.Mesh;
+import drumfall.solver.train.Train;
+import drumfall.ui.presenter.StripFigure;
+import drumfall.ui.presenter.StripFigure.Kind;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+
+/** The figures of a train that can be set, in the order of the way of the power. */
+final class StripValues {
+    private StripValues() {}
+
+    /**
+     * The figures of a train and their values.
+     *
+     * @param train the train
+     * @param figures how they are written
+     * @return in reading order from the weight
+     */
+    static Map<StripFigure, Figure> of(Train train, Figures figures) {
+        Map<StripFigure, Figure> values = new LinkedHashMap<>();
+        values.put(StripFigure.of(Kind.FALLS), Figure.count(train.reeving().falls()));
+        values.put(StripFigure.of(Kind.DRUM), figures.exactLength(train.drumDiameter()));
+        values.put(StripFigure.of(Kind.MESHES_ABOVE), Figure.count(train.meshesAbove()));
+        for (int i = 0; i < train.meshes().size(); i++) {
+            if (i == train.meshesAbove()) {
+                values.put(
+                        StripFigure.of(Kind.MESHES_BELOW),
+                        Figure.count(train.below().size()));
+            }
+            mesh(train.meshes().get(i), MeshPlace.of(i, train.meshesAbove()), figures, values);
+        }
+        values.put(StripFigure.of(Kind.ESCAPE_TEETH), Figure.count(train.escapeTeeth()));
+        return values;
+    }
+
+    private static void mesh(Mesh mesh, MeshPlace place, Figures figures, Map<StripFigure, Figure> values) {
+        values.put(StripFigure.of(Kind.WHEEL, place), Figure.count(mesh.toothCount()));
+        values.put(StripFigure.of(Kind.LEAVES, place), Figure.count(mesh.leafCount()));
+        values.put(StripFigure.of(Kind.MODULE, place), module(mesh, figures));
+    }
+
+    /** A module is a name as much as a size: it stays in millimetres, as published series give it. */
+    private static Figure module(Mesh mesh, Figures figures) {
+        return new Figure(mesh.module().toString(), "");
+    }
+
+    /**
+     * Whether the maker holds a figure.
+     *
+     * @param locks what is held
+     * @param figure the figure
+     */
+    static boolean held(Locks locks, StripFigure figure) {
+        Optional<MeshLock> mesh = figure.place().flatMap(locks::at);
+        return switch (figure.kind()) {
+            case WHEEL -> mesh.flatMap(MeshLock::wheel).isPresent();
+            case LEAVES -> mesh.flatMap(MeshLock::leaves).isPresent();
+            case MODULE -> mesh.flatMap(MeshLock::module).isPresent();
+            case DRUM -> locks.drumDiameter().isPresent();
+            case FALLS -> locks.falls().isPresent();
+            case ESCAPE_TEETH -> locks.escapeTeeth().isPresent();
+            case MESHES_ABOVE -> locks.meshesAbove().isPresent();
+            case MESHES_BELOW -> locks.meshesBelow().isPresent();
+        };
+    }
+
+    /**
+     * Number of a mesh from the drum, from 1.
+     *
+     * @param place the mesh
+     * @param meshesAbove meshes above the centre
+     */
+    static int number(MeshPlace place, int meshesAbove) {
+        return place.side() == MeshPlace.Side.ABOVE ? place.number() : meshesAbove + place.number();
+    }
+}
