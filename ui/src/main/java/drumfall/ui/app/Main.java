@@ -2,14 +2,20 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.ui.app;
 
-/** Starts the program. */
+import java.awt.GraphicsEnvironment;
+
+/** Starts the program: with arguments the terminal, otherwise the window. */
 public final class Main {
     private Main() {}
 
     /**
-     * Runs the terminal command.
+     * Runs the command line or opens the window.
      *
      * @param arguments the command line
      */
-    public static void main(String[] arguments) {}
+    public static void main(String[] arguments) {
+        if (arguments.length == 0 && !GraphicsEnvironment.isHeadless()) {
+            WindowProgram.open();
+        }
+    }
 }

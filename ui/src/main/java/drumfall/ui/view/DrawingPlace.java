@@ -13,6 +13,7 @@ import drumfall.ui.presenter.Workspace;
 import drumfall.ui.view.look.Parts;
 import drumfall.ui.view.look.SignIcon.Sign;
 import drumfall.ui.view.train.TrainDrawing;
+import java.awt.Rectangle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -81,19 +82,24 @@ final class DrawingPlace implements Place {
     }
 
     private FigureButton figure(Figure figure, float share) {
-        FigureButton button = new FigureButton(figure, share, this::openCard);
+        FigureButton button = new FigureButton(
+                figure, share, pressed -> openCard(figure, pressed, new Rectangle(pressed.getSize())));
         figures.add(button);
         return button;
     }
 
-    private void openCard(FigureButton button) {
+    /**
+     * Opens the card of a figure of the chosen train.
+     *
+     * @param figure the figure
+     * @param beside the component that shows it
+     * @param at where in that component
+     */
+    void openCard(Figure figure, JComponent beside, Rectangle at) {
         workspace
                 .chosen()
-                .ifPresent(rating -> where.open(
-                        place.getRootPane(),
-                        button,
-                        new WhereFrom(rating, workspace.brief(), workspace.units()),
-                        button.figure()));
+                .map(rating -> new WhereFrom(rating, workspace.brief(), workspace.units()))
+                .ifPresent(figures -> where.open(beside, at, figures, figure));
     }
 
     private void changed(Aspect aspect) {

@@ -15,6 +15,7 @@ import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Point;
+import java.awt.Rectangle;
 import java.awt.event.ActionEvent;
 import java.util.function.Consumer;
 import javax.swing.AbstractAction;
@@ -22,7 +23,6 @@ import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLayeredPane;
 import javax.swing.JPanel;
-import javax.swing.JRootPane;
 import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
@@ -50,16 +50,16 @@ final class WhereSheet extends JPanel {
         });
     }
 
-    /** Opens the card of a figure beside the component that shows it. */
-    void open(JRootPane root, Component beside, WhereFrom all, Figure figure) {
+    /** Opens the card of a figure below the part of a component that shows it, or above it where there is no room. */
+    void open(JComponent beside, Rectangle part, WhereFrom all, Figure figure) {
         figures = all;
         opener = beside;
-        JLayeredPane layers = root.getLayeredPane();
+        JLayeredPane layers = beside.getRootPane().getLayeredPane();
         if (getParent() != layers) {
             layers.add(this, JLayeredPane.POPUP_LAYER);
         }
         fill(figure);
-        Point at = SwingUtilities.convertPoint(beside, 0, beside.getHeight(), layers);
+        Point at = SwingUtilities.convertPoint(beside, part.x, part.y + part.height, layers);
         int x = Math.max(0, Math.min(at.x, layers.getWidth() - getWidth() - Look.scaled(8)));
         int y = Math.max(0, Math.min(at.y, layers.getHeight() - getHeight() - Look.scaled(8)));
         setLocation(x, y);
