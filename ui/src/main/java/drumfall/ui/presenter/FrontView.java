@@ -60,7 +60,7 @@ public record FrontView(
         }
         int problems = workspace.draft().problems().size();
         return problems > 0
-                ? plain(Body.EMPTY, Texts.of("front.refused", problems), Texts.of("front.refused.next"))
+                ? plain(Body.EMPTY, counted("front.refused", problems), Texts.of("front.refused.next"))
                 : plain(Body.EMPTY, Texts.of("front.empty"), Texts.of("front.empty.next"));
     }
 
@@ -71,7 +71,7 @@ public record FrontView(
     private static FrontView of(Front front, Workspace workspace) {
         boolean earlier = workspace.frontIsEarlier();
         int found = earlier ? workspace.search().found() : 0;
-        String heading = Texts.of("front." + front.standing().name(), front.ratings().size());
+        String heading = counted("front." + front.standing().name(), front.ratings().size());
         if (front.standing() == Front.Standing.NO_TRAIN) {
             return noTrain(front, heading, earlier, found);
         }
@@ -88,6 +88,10 @@ public record FrontView(
                     found);
         }
         return new FrontView(Body.TRAINS, heading, "", "", List.of(), earlier, found);
+    }
+
+    private static String counted(String key, int count) {
+        return count == 1 && Texts.has(key + ".one") ? Texts.of(key + ".one") : Texts.of(key, count);
     }
 
     private static FrontView noTrain(Front front, String heading, boolean earlier, int found) {

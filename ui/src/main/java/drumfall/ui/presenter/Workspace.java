@@ -31,7 +31,7 @@ public final class Workspace implements TrainStripActions {
     private Optional<Train> pointedTrain = Optional.empty();
     private UnitSystem units = UnitSystem.METRIC;
     private News news = News.NONE;
-    /** Until the maker has chosen, the first train of the front is chosen. */
+    /** Until the maker has chosen, held or tried something, the first train of the front is chosen. */
     private boolean choiceIsOurs = true;
 
     /**
@@ -296,6 +296,7 @@ public final class Workspace implements TrainStripActions {
 
     @Override
     public void toggleLock(StripFigure figure) {
+        choiceIsOurs = choiceIsOurs && chosen().isEmpty();
         Locks locks = draft().locks();
         if (LockEdits.holds(locks, figure)) {
             edit(Texts.of("step.release", Names.of(figure)), draft().withLocks(LockEdits.releasing(locks, figure)), Optional.empty());
@@ -340,6 +341,7 @@ public final class Workspace implements TrainStripActions {
         if (base.isEmpty()) {
             return;
         }
+        choiceIsOurs = false;
         Train tried = TrialTrains.with(base.get(), figure, typed);
         if (chosen().map(Rating::train).equals(Optional.of(tried))) {
             dropTrial();

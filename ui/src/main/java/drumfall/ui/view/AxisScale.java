@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.ui.view;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -14,6 +16,9 @@ import java.util.List;
  * @param to pixel at the end
  */
 record AxisScale(double low, double high, double from, double to) {
+    /** Takes off what binary arithmetic adds to a round mark. */
+    private static final MathContext TEN_DIGITS = new MathContext(10);
+
     private static final double MARGIN = 0.06;
 
     /** A scale that holds all values with a little air at both ends. */
@@ -21,7 +26,7 @@ record AxisScale(double low, double high, double from, double to) {
         double least = values.stream().mapToDouble(Double::doubleValue).min().orElse(0);
         double most = values.stream().mapToDouble(Double::doubleValue).max().orElse(1);
         double span = most > least ? most - least : Math.max(Math.abs(most), 1e-9) * 0.1;
-        return new AxisScale(least - span * MARGIN, Math.max(most, least + span * 0) + span * MARGIN, from, to);
+        return new AxisScale(least - span * MARGIN, most + span * MARGIN, from, to);
     }
 
     double pixel(double value) {
@@ -33,7 +38,7 @@ record AxisScale(double low, double high, double from, double to) {
         double step = roundStep((high - low) / unit / Math.max(1, about));
         List<Double> marks = new ArrayList<>();
         for (long i = (long) Math.ceil(low / unit / step); i * step * unit <= high; i++) {
-            marks.add(i * step * unit);
+            marks.add(BigDecimal.valueOf(i * step * unit).round(TEN_DIGITS).doubleValue());
         }
         return marks;
     }

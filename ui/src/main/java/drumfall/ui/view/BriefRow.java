@@ -41,7 +41,7 @@ final class BriefRow extends JPanel {
      * @param sealed is called when the maker is done with an entry
      */
     BriefRow(SheetRow row, BriefEdits edits, Runnable sealed) {
-        super(new MigLayout("insets 0, gap 4lp 2lp, hidemode 3, wrap 2", "[120lp!][grow,fill,0:0:]", "[]"));
+        super(new MigLayout("insets 0, gap 4lp 2lp, hidemode 3, wrap 2", "[134lp!][grow,fill,0:0:]", "[]"));
         this.row = row;
         this.edits = edits;
         this.sealed = sealed;

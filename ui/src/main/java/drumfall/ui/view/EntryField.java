@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.ui.view;
 
+import java.awt.Rectangle;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.util.function.Consumer;
@@ -80,6 +81,14 @@ final class EntryField extends JTextField {
             setText(text);
             setCaretPosition(0);
             showing = false;
+        }
+    }
+
+    /** Only a field that is typed in brings itself into view; showing another brief does not move the sheet. */
+    @Override
+    public void scrollRectToVisible(Rectangle part) {
+        if (isFocusOwner()) {
+            super.scrollRectToVisible(part);
         }
     }
 

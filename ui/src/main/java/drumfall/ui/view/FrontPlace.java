@@ -82,7 +82,8 @@ final class FrontPlace implements Place {
         JScrollPane scroll = new JScrollPane(table);
         scroll.setBorder(BorderFactory.createEmptyBorder());
         JSplitPane split = new JSplitPane(JSplitPane.VERTICAL_SPLIT, scatter, scroll);
-        split.setResizeWeight(0.48);
+        scroll.setMinimumSize(new java.awt.Dimension(0, 0));
+        split.setResizeWeight(0.4);
         split.setBorder(BorderFactory.createEmptyBorder());
         split.setContinuousLayout(true);
         body.add(split, TRAINS);

@@ -7,6 +7,7 @@ import drumfall.solver.quantity.UnitSystem;
 import drumfall.solver.rating.Rating;
 import drumfall.solver.train.Train;
 import drumfall.ui.presenter.FrontColumn;
+import drumfall.ui.presenter.ShownFigure;
 import drumfall.ui.presenter.Texts;
 import drumfall.ui.presenter.Workspace;
 import drumfall.ui.view.look.Digits;
@@ -56,6 +57,8 @@ final class FrontScatter extends JComponent {
         setFocusable(true);
         Parts.named(this, Texts.of("front.chart.name"));
         ToolTipManager.sharedInstance().registerComponent(this);
+        setPreferredSize(new java.awt.Dimension(Look.scaled(500), Look.scaled(230)));
+        setMinimumSize(new java.awt.Dimension(Look.scaled(200), Look.scaled(110)));
         listenToPointer();
         bind("RIGHT", 1);
         bind("LEFT", -1);
@@ -253,7 +256,7 @@ final class FrontScatter extends JComponent {
     }
 
     private String number(FrontColumn column, double mark) {
-        return column.shown(mark, workspace.units()).text();
+        return ShownFigure.of(column.dimension(), mark, workspace.units()).text();
     }
 
     private void paintDots(Graphics2D pen) {

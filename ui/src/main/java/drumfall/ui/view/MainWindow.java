@@ -94,7 +94,7 @@ public final class MainWindow extends JFrame {
     private static JSplitPane arranged(Place brief, Place front, Place drawing, Place strip) {
         JSplitPane middle = split(JSplitPane.HORIZONTAL_SPLIT, front.component(), drawing.component(), 0.52);
         JSplitPane upper = split(JSplitPane.HORIZONTAL_SPLIT, brief.component(), middle, 0);
-        upper.setDividerLocation(Look.scaled(330));
+        upper.setDividerLocation(Look.scaled(340));
         JSplitPane all = split(JSplitPane.VERTICAL_SPLIT, upper, strip.component(), 1);
         brief.component().setMinimumSize(new Dimension(Look.scaled(260), 0));
         front.component().setMinimumSize(new Dimension(Look.scaled(300), 0));

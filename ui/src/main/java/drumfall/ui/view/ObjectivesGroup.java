@@ -26,7 +26,7 @@ final class ObjectivesGroup extends JPanel {
     private record Line(JCheckBox box, EntryField resolution, JButton first) {}
 
     ObjectivesGroup(BriefEdits edits, Runnable sealed) {
-        super(new MigLayout("insets 0, gap 4lp 1lp, hidemode 3, wrap 3", "[grow,fill,0:0:][64lp!][48lp!]", ""));
+        super(new MigLayout("insets 0, gap 4lp 1lp, hidemode 3, wrap 3", "[grow,fill,0:0:][60lp!][58lp!]", ""));
         this.edits = edits;
         setOpaque(false);
         for (ObjectiveFigure figure : ObjectiveFigure.values()) {

@@ -5,6 +5,7 @@ package drumfall.ui.view.look;
 import java.awt.Color;
 import java.awt.Font;
 import java.awt.Graphics;
+import java.awt.Rectangle;
 import java.util.function.Supplier;
 import javax.swing.AbstractButton;
 import javax.swing.JButton;
@@ -77,6 +78,10 @@ public final class Parts {
             getAccessibleContext().setAccessibleName(text);
         }
 
+        /** A new text moves nothing. */
+        @Override
+        public void scrollRectToVisible(Rectangle part) {}
+
         @Override
         public void updateUI() {
             super.updateUI();
@@ -96,6 +101,7 @@ public final class Parts {
             }
         };
         button.putClientProperty("JButton.buttonType", "borderless");
+        button.setMargin(new java.awt.Insets(1, 3, 1, 3));
         button.addActionListener(event -> action.run());
         return named(button, text);
     }
