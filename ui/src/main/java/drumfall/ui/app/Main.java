@@ -5,12 +5,12 @@ package drumfall.ui.app;
 import drumfall.ui.terminal.Terminal;
 import java.awt.GraphicsEnvironment;
 
-/** Starts the program: with arguments the terminal, without a display the demonstration in the terminal. */
+/** Starts the program: with arguments the terminal, otherwise the window, or without a display the demonstration. */
 public final class Main {
     private Main() {}
 
     /**
-     * Runs the command line, or prints the demonstration where no window can open.
+     * Runs the command line, opens the window, or prints the demonstration where no window can open.
      *
      * @param arguments the command line
      */
@@ -19,6 +19,8 @@ public final class Main {
             System.exit(Terminal.runInProcess(arguments));
         } else if (GraphicsEnvironment.isHeadless()) {
             System.exit(Terminal.runWithoutDisplay());
+        } else {
+            WindowProgram.open();
         }
     }
 }

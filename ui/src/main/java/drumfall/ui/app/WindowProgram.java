@@ -1,0 +1,107 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.ui.app;
+
+import drumfall.solver.brief.Brief;
+import drumfall.solver.brief.BundledBriefs;
+import drumfall.solver.search.TrainSearch;
+import drumfall.ui.design.Design;
+import drumfall.ui.design.RecoveryFolder;
+import drumfall.ui.plugin.PluginFolder;
+import drumfall.ui.plugin.PluginFolders;
+import drumfall.ui.presenter.Exports;
+import drumfall.ui.presenter.FileDesk;
+import drumfall.ui.presenter.Settings;
+import drumfall.ui.presenter.Workspace;
+import drumfall.ui.view.FileChoice;
+import drumfall.ui.view.MainWindow;
+import drumfall.ui.view.look.Look;
+import drumfall.ui.work.SearchDesk;
+import drumfall.ui.work.Searcher;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import javax.swing.SwingUtilities;
+
+/**
+ * The program with its window; made and used on the event thread.
+ *
+ * @param workspace the shared state
+ * @param files the design's file
+ * @param exports plugins
+ * @param window the window
+ */
+public record WindowProgram(Workspace workspace, FileDesk files, Exports exports, MainWindow window) {
+    /**
+     * What the program starts with; tests put their own in place.
+     *
+     * @param brief the brief on the first sheet
+     * @param searcher finds fronts
+     * @param folders where things are remembered
+     * @param plugins where plugins are looked for
+     * @param asks asks for files; empty for the usual dialogs
+     */
+    record Start(
+            Brief brief, Searcher searcher, Folders folders, List<PluginFolder> plugins, Optional<FileChoice> asks) {
+        /** Copies the list. */
+        Start {
+            plugins = List.copyOf(plugins);
+        }
+
+        static Start usual() {
+            return new Start(
+                    BundledBriefs.demo(),
+                    TrainSearch::run,
+                    Folders.usual(),
+                    PluginFolders.ofThisProgram(),
+                    Optional.empty());
+        }
+    }
+
+    /** Opens the window on the demonstration, searching; called from any thread. */
+    static void open() {
+        SwingUtilities.invokeLater(() -> {
+            WindowProgram program = made(Start.usual());
+            program.window().setVisible(true);
+            program.window().offerLeftBehind();
+            program.workspace().solve();
+        });
+    }
+
+    /** The program, its window not yet visible. */
+    static WindowProgram made(Start start) {
+        Settings settings = new Settings(start.folders().settings());
+        Look.apply(
+                settings.get("dark").filter("true"::equals).isPresent(),
+                settings.number("size").orElse(100));
+        SearchDesk desk = new SearchDesk(SwingUtilities::invokeLater, start.searcher());
+        ExecutorService disk = Executors.newSingleThreadExecutor(task -> daemon(task, "files"));
+        ExecutorService exporting = Executors.newSingleThreadExecutor(task -> daemon(task, "export"));
+        Workspace workspace = new Workspace(Design.of(start.brief()), start.brief(), desk);
+        FileDesk files = new FileDesk(
+                workspace,
+                disk,
+                SwingUtilities::invokeLater,
+                settings,
+                new RecoveryFolder(start.folders().recovery()));
+        Exports exports =
+                new Exports(workspace, exporting, SwingUtilities::invokeLater, start.plugins(), Version.text());
+        MainWindow window = new MainWindow(workspace, files, exports, settings, Version.text(), start.asks(), () -> {
+            desk.close();
+            files.close();
+            exports.close();
+            disk.shutdown();
+            exporting.shutdown();
+        });
+        exports.load(() -> {});
+        return new WindowProgram(workspace, files, exports, window);
+    }
+
+    /** Saving ends before the program does: the file thread is not cut off. */
+    private static Thread daemon(Runnable task, String name) {
+        Thread thread = new Thread(task, name);
+        thread.setDaemon(!name.equals("files"));
+        return thread;
+    }
+}

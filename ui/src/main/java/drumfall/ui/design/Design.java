@@ -1,0 +1,42 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.ui.design;
+
+import drumfall.solver.brief.Brief;
+import drumfall.solver.train.Train;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * A design: what is demanded and held, and the train chosen for it.
+ *
+ * @param draft the brief as typed, with its locks
+ * @param chosen the chosen train, if there is one yet
+ */
+public record Design(BriefDraft draft, Optional<Train> chosen) {
+    /** Checks that both are there. */
+    public Design {
+        Objects.requireNonNull(draft);
+        Objects.requireNonNull(chosen);
+    }
+
+    /** A design that begins with a brief in order and no train. */
+    public static Design of(Brief brief) {
+        return new Design(BriefDraft.of(brief), Optional.empty());
+    }
+
+    /** The design's name: its brief's. */
+    public String name() {
+        return draft.name();
+    }
+
+    /** The same design with another brief. */
+    public Design with(BriefDraft changed) {
+        return new Design(changed, chosen);
+    }
+
+    /** The same design with another train. */
+    public Design choosing(Train train) {
+        return new Design(draft, Optional.of(train));
+    }
+}

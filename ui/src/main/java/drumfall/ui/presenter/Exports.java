@@ -1,0 +1,145 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.ui.presenter;
+
+import drumfall.plugin.api.ExportProgress;
+import drumfall.plugin.api.Handover;
+import drumfall.solver.rating.Rating;
+import drumfall.ui.plugin.ExportOutcome;
+import drumfall.ui.plugin.ExporterEntry;
+import drumfall.ui.plugin.LoadedPlugin;
+import drumfall.ui.plugin.PluginFolder;
+import drumfall.ui.plugin.PluginHost;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Executor;
+
+/** The exporters that plugins bring, and the handing over of the chosen train to one of them. */
+public final class Exports implements AutoCloseable {
+    private final Workspace workspace;
+    private final Executor work;
+    private final Executor events;
+    private final List<PluginFolder> folders;
+    private final String version;
+    private volatile boolean stopped;
+    private volatile Optional<PluginHost> host = Optional.empty();
+    private boolean running;
+
+    /**
+     * Exports of a workspace's train; no plugin is loaded yet.
+     *
+     * @param workspace the workspace
+     * @param work runs what waits for plugins
+     * @param events runs what comes of it on the workspace's thread
+     * @param folders where plugins are looked for
+     * @param version the program's version
+     */
+    public Exports(Workspace workspace, Executor work, Executor events, List<PluginFolder> folders, String version) {
+        this.workspace = workspace;
+        this.work = work;
+        this.events = events;
+        this.folders = List.copyOf(folders);
+        this.version = version;
+    }
+
+    /**
+     * Loads the plugins.
+     *
+     * @param loaded is run when they are
+     */
+    public void load(Runnable loaded) {
+        work.execute(() -> {
+            host = Optional.of(PluginHost.load(folders));
+            events.execute(loaded);
+        });
+    }
+
+    /** Whether plugins are loaded yet. */
+    public boolean loaded() {
+        return host.isPresent();
+    }
+
+    /** The exporters that can be used. */
+    public List<ExporterEntry> exporters() {
+        return host.map(PluginHost::exporters).orElse(List.of());
+    }
+
+    /** Every plugin found, with what is wrong with it. */
+    public List<LoadedPlugin> report() {
+        return host.map(PluginHost::report).orElse(List.of());
+    }
+
+    /** Folders that plugins are looked for in. */
+    public List<PluginFolder> folders() {
+        return folders;
+    }
+
+    /** Whether an export runs. */
+    public boolean running() {
+        return running;
+    }
+
+    /** Asks the running export to stop. */
+    public void stop() {
+        stopped = true;
+    }
+
+    /**
+     * Hands the chosen train over.
+     *
+     * @param exporter to whom
+     * @param target folder in which the exporter's own folder is made or replaced
+     */
+    public void export(ExporterEntry exporter, Path target) {
+        Optional<Rating> chosen = workspace.chosen();
+        if (chosen.isEmpty() || host.isEmpty()) {
+            workspace.setNews(News.trouble(Texts.of("news.export.nothing")));
+            return;
+        }
+        Handover handover = new Handover(workspace.brief(), chosen.get(), version);
+        running = true;
+        stopped = false;
+        workspace.setNews(News.told(Texts.of("news.exporting", exporter.title())));
+        work.execute(() -> {
+            ExportOutcome outcome = host.get().export(exporter.id(), handover, target, new Stopping());
+            events.execute(() -> ended(exporter, outcome));
+        });
+    }
+
+    /** Stops an export when the maker says so. */
+    private final class Stopping implements ExportProgress {
+        @Override
+        public void at(double share, String doing) {
+            events.execute(() -> {
+                if (running) {
+                    workspace.setNews(News.told(Texts.of("news.exporting.doing", doing)));
+                }
+            });
+        }
+
+        @Override
+        public boolean cancelled() {
+            return stopped;
+        }
+    }
+
+    private void ended(ExporterEntry exporter, ExportOutcome outcome) {
+        running = false;
+        if (outcome instanceof ExportOutcome.Written written) {
+            workspace.setNews(News.told(
+                    Texts.of("news.exported", exporter.title(), written.files().size(), written.folder())));
+        } else if (outcome instanceof ExportOutcome.Failed failed) {
+            workspace.setNews(News.trouble(failed.fault().sentence()));
+        } else {
+            workspace.setNews(News.told(Texts.of("news.export.cancelled")));
+        }
+    }
+
+    /** Lets go of the plugins. */
+    @Override
+    public void close() {
+        stop();
+        host.ifPresent(PluginHost::close);
+    }
+}

@@ -1,0 +1,114 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.ui.presenter;
+
+import drumfall.solver.brief.Brief;
+import drumfall.solver.brief.ObjectiveFigure;
+import drumfall.solver.quantity.Dimension;
+import drumfall.solver.quantity.UnitSystem;
+import drumfall.solver.rating.Rating;
+import drumfall.solver.rating.TrainRater;
+import drumfall.ui.presenter.ShownFigure.Rounding;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+
+/** A column of the front's table; those with figures can also be an axis of the scatter. */
+public enum FrontColumn {
+    /** Least running weight with its reserve. */
+    RECOMMENDED_WEIGHT(Dimension.MASS, Rounding.UP, Rating::recommendedWeight),
+    /** Material in the printed parts. */
+    FILAMENT(Dimension.MASS, Rounding.NEAREST, Rating::filamentMass),
+    /** Tip diameter of the largest wheel. */
+    LARGEST_WHEEL(Dimension.LENGTH, Rounding.NEAREST, ObjectiveFigure.LARGEST_WHEEL),
+    /** Sum of all centre distances. */
+    CENTRE_DISTANCES(Dimension.LENGTH, Rounding.NEAREST, ObjectiveFigure.CENTRE_DISTANCES),
+    /** How long a winding lasts. */
+    DURATION(
+            Dimension.TIME,
+            Rounding.DOWN,
+            rating -> rating.durationRoundedDown().doubleValue() * 3600),
+    /** Difference between the duration and the one wanted. */
+    DURATION_ERROR(Dimension.TIME, Rounding.NEAREST, ObjectiveFigure.DURATION_ERROR),
+    /** Beats an hour. */
+    BEATS_PER_HOUR(
+            Dimension.NUMBER,
+            Rounding.NEAREST,
+            rating -> rating.train().going().beatsPerHour().doubleValue()),
+    /** Length of the simple pendulum. */
+    PENDULUM_LENGTH(Dimension.LENGTH, Rounding.NEAREST, Rating::pendulumLength),
+    /** Least running weight. */
+    LEAST_WEIGHT(Dimension.MASS, Rounding.UP, rating -> rating.weight().leastWeight()),
+    /** Number of meshes. */
+    MESHES(Dimension.NUMBER, Rounding.NEAREST, rating -> rating.train().meshes().size()),
+    /** Number of different modules. */
+    MODULES(Dimension.NUMBER, Rounding.NEAREST, ObjectiveFigure.MODULES),
+    /** Diameter of the drum. */
+    DRUM(
+            Dimension.LENGTH,
+            Rounding.NEAREST,
+            rating -> rating.train().drumDiameter().doubleValue()),
+    /** Falls of line. */
+    FALLS(Dimension.NUMBER, Rounding.NEAREST, rating -> rating.train().reeving().falls()),
+    /** Teeth of the escape wheel. */
+    ESCAPE_TEETH(Dimension.NUMBER, Rounding.NEAREST, rating -> rating.train().escapeTeeth());
+
+    private final Dimension dimension;
+    private final Rounding rounding;
+
+    @SuppressWarnings("ImmutableEnumChecker") // a pure function
+    private final Figure figure;
+
+    private interface Figure {
+        double of(Rating rating, TrainRater rater);
+    }
+
+    FrontColumn(Dimension dimension, Rounding rounding, ToDoubleFunction<Rating> figure) {
+        this.dimension = dimension;
+        this.rounding = rounding;
+        this.figure = (rating, rater) -> figure.applyAsDouble(rating);
+    }
+
+    FrontColumn(Dimension dimension, Rounding rounding, ObjectiveFigure objective) {
+        this.dimension = dimension;
+        this.rounding = rounding;
+        this.figure =
+                (rating, rater) -> rater.objectives().value(objective, rating.train(), rating.recommendedWeight());
+    }
+
+    /** What it is called. */
+    public String title() {
+        return Texts.of("column." + name());
+    }
+
+    /** What its figures measure. */
+    public Dimension dimension() {
+        return dimension;
+    }
+
+    /** Its figure of a train, SI units. */
+    public double value(Rating rating, TrainRater rater) {
+        return figure.of(rating, rater);
+    }
+
+    /** A figure of this column as it is shown. */
+    public ShownFigure shown(double value, UnitSystem units) {
+        return ShownFigure.of(dimension, value, units, rounding);
+    }
+
+    /** The columns shown at first: the objectives and the duration. */
+    public static List<FrontColumn> usual(Brief brief) {
+        List<FrontColumn> columns = new ArrayList<>(brief.objectives().stream()
+                .map(objective -> of(objective.figure()))
+                .toList());
+        if (!columns.contains(DURATION)) {
+            columns.add(DURATION);
+        }
+        return columns;
+    }
+
+    /** The column of an objective. */
+    public static FrontColumn of(ObjectiveFigure objective) {
+        return objective == ObjectiveFigure.FILAMENT_MASS ? FILAMENT : valueOf(objective.name());
+    }
+}

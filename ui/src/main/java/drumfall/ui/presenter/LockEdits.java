@@ -1,0 +1,184 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.ui.presenter;
+
+import drumfall.solver.brief.Locks;
+import drumfall.solver.brief.MeshLock;
+import drumfall.solver.brief.MeshPlace;
+import drumfall.solver.quantity.Dimension;
+import drumfall.solver.quantity.Quantity;
+import drumfall.solver.train.Mesh;
+import drumfall.solver.train.ToothModule;
+import drumfall.solver.train.Train;
+import drumfall.ui.presenter.StripFigure.Kind;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** Holds figures of a train fast and lets them go. */
+public final class LockEdits {
+    private LockEdits() {}
+
+    /** Every figure that is held, from the drum to the escape wheel. */
+    public static List<StripFigure> held(Locks locks) {
+        List<StripFigure> figures = new ArrayList<>();
+        locks.falls().ifPresent(held -> figures.add(StripFigure.of(Kind.FALLS)));
+        locks.drumDiameter().ifPresent(held -> figures.add(StripFigure.of(Kind.DRUM)));
+        locks.meshesAbove().ifPresent(held -> figures.add(StripFigure.of(Kind.MESHES_ABOVE)));
+        for (MeshLock lock : locks.meshes()) {
+            lock.wheel().ifPresent(held -> figures.add(StripFigure.of(Kind.WHEEL, lock.place())));
+            lock.leaves().ifPresent(held -> figures.add(StripFigure.of(Kind.LEAVES, lock.place())));
+            lock.module().ifPresent(held -> figures.add(StripFigure.of(Kind.MODULE, lock.place())));
+        }
+        locks.meshesBelow().ifPresent(held -> figures.add(StripFigure.of(Kind.MESHES_BELOW)));
+        locks.escapeTeeth().ifPresent(held -> figures.add(StripFigure.of(Kind.ESCAPE_TEETH)));
+        return figures;
+    }
+
+    /** Whether a figure is held. */
+    public static boolean holds(Locks locks, StripFigure figure) {
+        return held(locks).contains(figure);
+    }
+
+    /** The value at which a figure is held, as text; empty if it is not. */
+    public static Optional<String> heldValue(Locks locks, StripFigure figure) {
+        return switch (figure.kind()) {
+            case WHEEL -> lock(locks, figure).flatMap(MeshLock::wheel).map(String::valueOf);
+            case LEAVES -> lock(locks, figure).flatMap(MeshLock::leaves).map(String::valueOf);
+            case MODULE -> lock(locks, figure).flatMap(MeshLock::module).map(Quantity::text);
+            case DRUM -> locks.drumDiameter().map(Quantity::text);
+            case FALLS -> locks.falls().map(String::valueOf);
+            case ESCAPE_TEETH -> locks.escapeTeeth().map(String::valueOf);
+            case MESHES_ABOVE -> locks.meshesAbove().map(String::valueOf);
+            case MESHES_BELOW -> locks.meshesBelow().map(String::valueOf);
+        };
+    }
+
+    private static Optional<MeshLock> lock(Locks locks, StripFigure figure) {
+        return figure.place().flatMap(locks::at);
+    }
+
+    /**
+     * The locks with a figure held at a train's value.
+     *
+     * @param locks what is held so far
+     * @param figure what to hold
+     * @param train gives the value; the locks stay as they are if it has no such figure
+     */
+    static Locks holding(Locks locks, StripFigure figure, Train train) {
+        Optional<Mesh> mesh = figure.place().flatMap(place -> meshAt(train, place));
+        if (figure.kind().placed() && mesh.isEmpty()) {
+            return locks;
+        }
+        return switch (figure.kind()) {
+            case WHEEL -> withMesh(locks, figure, lock -> wheel(lock, mesh.map(Mesh::toothCount)));
+            case LEAVES -> withMesh(locks, figure, lock -> leaves(lock, mesh.map(Mesh::leafCount)));
+            case MODULE ->
+                withMesh(
+                        locks,
+                        figure,
+                        lock -> module(lock, mesh.map(Mesh::module).map(LockEdits::length)));
+            case DRUM -> withDrum(locks, Optional.of(drum(train)));
+            case FALLS -> withFalls(locks, Optional.of(train.reeving().falls()));
+            case ESCAPE_TEETH -> withEscape(locks, Optional.of(train.escapeTeeth()));
+            case MESHES_ABOVE -> withMeshes(locks, Optional.of(train.meshesAbove()), locks.meshesBelow());
+            case MESHES_BELOW ->
+                withMeshes(locks, locks.meshesAbove(), Optional.of(train.below().size()));
+        };
+    }
+
+    /**
+     * The locks with a figure let go.
+     *
+     * @param locks what is held so far
+     * @param figure what to let go
+     */
+    static Locks releasing(Locks locks, StripFigure figure) {
+        return switch (figure.kind()) {
+            case WHEEL -> withMesh(locks, figure, lock -> wheel(lock, Optional.empty()));
+            case LEAVES -> withMesh(locks, figure, lock -> leaves(lock, Optional.empty()));
+            case MODULE -> withMesh(locks, figure, lock -> module(lock, Optional.empty()));
+            case DRUM -> withDrum(locks, Optional.empty());
+            case FALLS -> withFalls(locks, Optional.empty());
+            case ESCAPE_TEETH -> withEscape(locks, Optional.empty());
+            case MESHES_ABOVE -> withMeshes(locks, Optional.empty(), locks.meshesBelow());
+            case MESHES_BELOW -> withMeshes(locks, locks.meshesAbove(), Optional.empty());
+        };
+    }
+
+    /** The locks with a number of meshes held that the chosen train need not have. */
+    static Locks withMeshes(Locks locks, Optional<Integer> above, Optional<Integer> below) {
+        return new Locks(locks.meshes(), above, below, locks.drumDiameter(), locks.falls(), locks.escapeTeeth());
+    }
+
+    private static Locks withDrum(Locks locks, Optional<Quantity> drum) {
+        return new Locks(
+                locks.meshes(), locks.meshesAbove(), locks.meshesBelow(), drum, locks.falls(), locks.escapeTeeth());
+    }
+
+    private static Locks withFalls(Locks locks, Optional<Integer> falls) {
+        return new Locks(
+                locks.meshes(),
+                locks.meshesAbove(),
+                locks.meshesBelow(),
+                locks.drumDiameter(),
+                falls,
+                locks.escapeTeeth());
+    }
+
+    private static Locks withEscape(Locks locks, Optional<Integer> teeth) {
+        return new Locks(
+                locks.meshes(), locks.meshesAbove(), locks.meshesBelow(), locks.drumDiameter(), locks.falls(), teeth);
+    }
+
+    private interface MeshChange {
+        MeshLock on(MeshLock lock);
+    }
+
+    private static Locks withMesh(Locks locks, StripFigure figure, MeshChange change) {
+        MeshPlace place = figure.place().orElseThrow();
+        MeshLock open = new MeshLock(place, Optional.empty(), Optional.empty(), Optional.empty());
+        MeshLock changed = change.on(locks.at(place).orElse(open));
+        List<MeshLock> meshes = new ArrayList<>(locks.meshes());
+        meshes.removeIf(lock -> lock.place().equals(place));
+        if (!changed.equals(open)) {
+            meshes.add(changed);
+        }
+        meshes.sort(Comparator.comparing((MeshLock lock) -> lock.place().side())
+                .thenComparing(lock -> lock.place().number()));
+        return new Locks(
+                meshes,
+                locks.meshesAbove(),
+                locks.meshesBelow(),
+                locks.drumDiameter(),
+                locks.falls(),
+                locks.escapeTeeth());
+    }
+
+    private static MeshLock wheel(MeshLock lock, Optional<Integer> count) {
+        return new MeshLock(lock.place(), count, lock.leaves(), lock.module());
+    }
+
+    private static MeshLock leaves(MeshLock lock, Optional<Integer> count) {
+        return new MeshLock(lock.place(), lock.wheel(), count, lock.module());
+    }
+
+    private static MeshLock module(MeshLock lock, Optional<Quantity> size) {
+        return new MeshLock(lock.place(), lock.wheel(), lock.leaves(), size);
+    }
+
+    private static Quantity length(ToothModule module) {
+        return Quantity.parse(Dimension.LENGTH, module + " mm");
+    }
+
+    private static Quantity drum(Train train) {
+        return Quantity.of(train.drumDiameter().multiply(1000), Dimension.LENGTH.unit("mm"));
+    }
+
+    /** The mesh at a place, if the train has so many meshes on that side. */
+    static Optional<Mesh> meshAt(Train train, MeshPlace place) {
+        List<Mesh> side = place.side() == MeshPlace.Side.ABOVE ? train.above() : train.below();
+        return place.number() <= side.size() ? Optional.of(side.get(place.number() - 1)) : Optional.empty();
+    }
+}

@@ -1,0 +1,32 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.ui.presenter;
+
+import drumfall.solver.brief.MeshPlace;
+
+/** What figures and places are called. */
+public final class Names {
+    private Names() {}
+
+    /** A figure of the strip in words. */
+    public static String of(StripFigure figure) {
+        return figure.place()
+                .map(place -> Texts.of("figure." + figure.kind().name(), of(place)))
+                .orElseGet(() -> Texts.of("figure." + figure.kind().name()));
+    }
+
+    /** A mesh in words. */
+    public static String of(MeshPlace place) {
+        return Texts.of("place." + place.side().name(), place.number());
+    }
+
+    /** A place as a rating names it, in words; unknown ones stay as they are. */
+    public static String place(String place) {
+        if (place.matches("(above|below)-\\d+.*")) {
+            String side = place.startsWith("above") ? "ABOVE" : "BELOW";
+            String number = place.substring(6).replaceAll("\\D.*", "");
+            return Texts.of("place." + side, number) + place.substring(6 + number.length());
+        }
+        return place;
+    }
+}

@@ -1,0 +1,32 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.ui.presenter;
+
+import java.util.List;
+
+/**
+ * One row of the brief's sheet: a label and the entries that belong together, such as both ends of a range.
+ *
+ * @param pointer JSON pointer of the entry, or of the group around the entries
+ * @param lines the entries, one to three
+ */
+public record SheetRow(String pointer, List<SheetLine> lines) {
+    /** Copies the list. */
+    public SheetRow {
+        lines = List.copyOf(lines);
+    }
+
+    /** What the row is called. */
+    public String label() {
+        return Texts.of(key(pointer));
+    }
+
+    /** What one entry of the row is called when it is spoken of alone. */
+    public String label(SheetLine line) {
+        return lines.size() == 1 ? label() : Texts.of("entry.named", label(), Texts.of("entry." + line.name()));
+    }
+
+    static String key(String pointer) {
+        return "field" + pointer.replace('/', '.');
+    }
+}

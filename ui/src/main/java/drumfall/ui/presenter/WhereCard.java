@@ -1,0 +1,34 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.ui.presenter;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Where a figure comes from.
+ *
+ * @param figure the figure
+ * @param value its value
+ * @param formula in the field's symbols
+ * @param inputs the values put in
+ * @param source where the formula is to be found
+ */
+public record WhereCard(Figure figure, ShownFigure value, String formula, List<Input> inputs, String source) {
+    /** Copies the list. */
+    public WhereCard {
+        inputs = List.copyOf(inputs);
+    }
+
+    /**
+     * A value put in.
+     *
+     * @param symbol its symbol in the formula
+     * @param meaning what it is
+     * @param value as shown
+     * @param figure the figure it is, which has a card of its own
+     * @param pointer the place of the brief it was typed in
+     */
+    public record Input(
+            String symbol, String meaning, String value, Optional<Figure> figure, Optional<String> pointer) {}
+}

@@ -1,0 +1,152 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.ui.view;
+
+import drumfall.solver.rating.DemandFigure;
+import drumfall.solver.rating.Rating;
+import drumfall.ui.presenter.Aspect;
+import drumfall.ui.presenter.DemandMarks;
+import drumfall.ui.presenter.Figure;
+import drumfall.ui.presenter.Texts;
+import drumfall.ui.presenter.WhereFrom;
+import drumfall.ui.presenter.Workspace;
+import drumfall.ui.view.look.Parts;
+import drumfall.ui.view.look.SignIcon.Sign;
+import drumfall.ui.view.train.TrainDrawing;
+import java.awt.Rectangle;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import net.miginfocom.swing.MigLayout;
+
+/** The drawing of the chosen train, its figures, and beside the weight what to mind. */
+final class DrawingPlace implements Place {
+    private static final List<Figure> SMALL = List.of(
+            Figure.DURATION,
+            Figure.BEATS_PER_HOUR,
+            Figure.PENDULUM_LENGTH,
+            Figure.DRUM_TURNS,
+            Figure.LINE_LENGTH,
+            Figure.FILAMENT);
+
+    private final Workspace workspace;
+    private final WhereSheet where;
+    private final TrainDrawing drawing;
+    private final List<FigureButton> figures = new ArrayList<>();
+    private final JLabel verdict = Parts.remark("");
+    private final NoteLine missed = new NoteLine();
+    private final JPanel place = new JPanel(new MigLayout(
+            "insets 8lp 10lp 8lp 10lp, gap 6lp, wrap 1, hidemode 3", "[grow,fill,0:0:]", "[][][][grow,fill,0:0:]"));
+
+    /**
+     * The place.
+     *
+     * @param workspace the shared state
+     * @param toBrief goes to a place of the brief
+     * @param cautions opens all cautions
+     */
+    DrawingPlace(Workspace workspace, Consumer<String> toBrief, Runnable cautions) {
+        this.workspace = workspace;
+        this.where = new WhereSheet(toBrief);
+        this.drawing = new TrainDrawing(workspace::pointAtArbor);
+        drawing.setName("drawing");
+        place.setName("drawing.place");
+        build(cautions);
+        workspace.listen(this::changed);
+        refresh();
+    }
+
+    private void build(Runnable cautions) {
+        JPanel weight = new JPanel(new MigLayout("insets 0, gap 8lp", "[][grow,fill,0:0:]", "[]"));
+        weight.add(figure(Figure.RECOMMENDED_WEIGHT, 1.9f));
+        JPanel words = new JPanel(new MigLayout("insets 0, gap 2lp, wrap 1", "[grow,fill,0:0:]", "[]"));
+        words.add(Parts.subheading(Texts.of("cautions.title")));
+        words.add(Parts.lines(Texts.of("cautions.short")), "wmin 0");
+        JButton more = Parts.link(Texts.of("cautions.more"), cautions);
+        words.add(more, "growx 0");
+        weight.add(words, "growx, wmin 0");
+        place.add(weight, "growx, wmin 0");
+        JPanel row = new JPanel(new MigLayout("insets 0, gap 2lp, wrap 6", "", ""));
+        SMALL.forEach(figure -> row.add(figure(figure, 1.15f)));
+        place.add(row, "growx, wmin 0");
+        JPanel verdicts = new JPanel(new MigLayout("insets 0, hidemode 3, wrap 1", "[grow,fill,0:0:]", ""));
+        verdicts.add(verdict, "wmin 0");
+        verdicts.add(missed, "wmin 0");
+        place.add(verdicts, "growx, wmin 0");
+        place.add(drawing, "grow, wmin 0, hmin 0");
+    }
+
+    private FigureButton figure(Figure figure, float share) {
+        FigureButton button =
+                new FigureButton(figure, share, pressed -> openCard(figure, pressed, new Rectangle(pressed.getSize())));
+        figures.add(button);
+        return button;
+    }
+
+    /**
+     * Opens the card of a figure of the chosen train.
+     *
+     * @param figure the figure
+     * @param beside the component that shows it
+     * @param at where in that component
+     */
+    void openCard(Figure figure, JComponent beside, Rectangle at) {
+        workspace
+                .chosen()
+                .map(rating -> new WhereFrom(rating, workspace.brief(), workspace.units()))
+                .ifPresent(figures -> where.open(beside, at, figures, figure));
+    }
+
+    private void changed(Aspect aspect) {
+        switch (aspect) {
+            case CHOICE, UNITS, BRIEF -> refresh();
+            case HIGHLIGHT -> draw();
+            default -> {}
+        }
+    }
+
+    private void refresh() {
+        where.close();
+        Optional<Rating> chosen = workspace.chosen();
+        Optional<WhereFrom> values = chosen.map(rating -> new WhereFrom(rating, workspace.brief(), workspace.units()));
+        figures.forEach(button -> button.show(
+                values.map(known -> known.value(button.figure())).orElse(drumfall.ui.presenter.ShownFigure.NONE)));
+        List<DemandFigure> misses =
+                chosen.map(rating -> rating.missed().toList()).orElse(List.of());
+        verdict.setVisible(misses.isEmpty());
+        verdict.setText(
+                chosen.isPresent()
+                        ? Texts.of("drawing.met", Texts.of("drawing.placement"))
+                        : Texts.of("drawing.none") + " " + Texts.of("drawing.none.next"));
+        if (misses.isEmpty()) {
+            missed.clear();
+        } else {
+            String words = String.join("; ", misses.stream().map(this::words).toList());
+            missed.show(Sign.CROSS, Texts.of("drawing.missed", words));
+        }
+        draw();
+    }
+
+    private String words(DemandFigure figure) {
+        return DemandMarks.missed(figure, workspace.units());
+    }
+
+    private void draw() {
+        drawing.show(workspace.chosen(), workspace.brief(), workspace.highlight(), workspace.units());
+    }
+
+    @Override
+    public JComponent component() {
+        return place;
+    }
+
+    @Override
+    public void takeFocus() {
+        figures.get(0).requestFocusInWindow();
+    }
+}

@@ -1,0 +1,217 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.ui.view;
+
+import drumfall.solver.quantity.UnitSystem;
+import drumfall.ui.design.RecoveryFolder.LeftBehind;
+import drumfall.ui.presenter.Aspect;
+import drumfall.ui.presenter.Exports;
+import drumfall.ui.presenter.FileDesk;
+import drumfall.ui.presenter.Settings;
+import drumfall.ui.presenter.Texts;
+import drumfall.ui.presenter.Workspace;
+import drumfall.ui.view.look.Look;
+import java.awt.BorderLayout;
+import java.awt.Component;
+import java.awt.Dimension;
+import java.awt.KeyboardFocusManager;
+import java.awt.event.WindowAdapter;
+import java.awt.event.WindowEvent;
+import java.util.List;
+import javax.swing.BorderFactory;
+import javax.swing.JFrame;
+import javax.swing.JSplitPane;
+import javax.swing.SwingUtilities;
+
+/** The window: brief on the left, front and drawing beside it, the train strip along the foot. */
+public final class MainWindow extends JFrame {
+    private static final int LEAST_WIDTH = 900;
+    private static final int LEAST_HEIGHT = 600;
+    private static final int USUAL_WIDTH = 1440;
+    private static final int USUAL_HEIGHT = 900;
+    private static final int STEP = 10;
+    private static final int USUAL_SIZE = 100;
+
+    private final transient Workspace workspace;
+    private final transient FileDesk files;
+    private final transient Settings settings;
+    private final transient Runnable closed;
+    private final transient List<Place> places;
+    private final transient Commands commands;
+    private final transient Pages pages;
+    private final NewsBar news;
+
+    /**
+     * The window, not yet visible.
+     *
+     * @param workspace the shared state
+     * @param files the design's file
+     * @param exports plugins and handing over
+     * @param settings what is remembered
+     * @param version the program's version
+     * @param asks asks for files and folders; empty for the usual dialogs
+     * @param closed ends the program's work once the window is closed
+     */
+    public MainWindow(
+            Workspace workspace,
+            FileDesk files,
+            Exports exports,
+            Settings settings,
+            String version,
+            java.util.Optional<FileChoice> asks,
+            Runnable closed) {
+        this.workspace = workspace;
+        this.files = files;
+        this.settings = settings;
+        this.closed = closed;
+        setName("main");
+        this.pages = new Pages(this, exports, version);
+        FileChoice choice = asks.orElseGet(() -> new FileDialogs(this));
+        this.commands = new Commands(workspace, files, choice);
+        addWindowCommands();
+        BriefPlace brief = new BriefPlace(workspace);
+        FrontPlace front = new FrontPlace(workspace, brief::goTo);
+        DrawingPlace drawing = new DrawingPlace(workspace, brief::goTo, pages::cautions);
+        StripPlace strip = new StripPlace(workspace, drawing::openCard);
+        this.places = List.of(brief, front, drawing, strip);
+        this.news = new NewsBar(workspace);
+        add(arranged(brief, front, drawing, strip));
+        add(news, BorderLayout.SOUTH);
+        setJMenuBar(new MenuBar(commands, files, exports, choice));
+        setMinimumSize(new Dimension(LEAST_WIDTH, LEAST_HEIGHT));
+        setDefaultCloseOperation(DO_NOTHING_ON_CLOSE);
+        addWindowListener(new WindowAdapter() {
+            @Override
+            public void windowClosing(WindowEvent event) {
+                quit();
+            }
+        });
+        workspace.listen(this::changed);
+        restore();
+        retitle();
+    }
+
+    private static JSplitPane arranged(Place brief, Place front, Place drawing, Place strip) {
+        JSplitPane middle = split(JSplitPane.HORIZONTAL_SPLIT, front.component(), drawing.component(), 0.52);
+        JSplitPane upper = split(JSplitPane.HORIZONTAL_SPLIT, brief.component(), middle, 0);
+        upper.setDividerLocation(Look.scaled(340));
+        JSplitPane all = split(JSplitPane.VERTICAL_SPLIT, upper, strip.component(), 1);
+        brief.component().setMinimumSize(new Dimension(Look.scaled(260), 0));
+        front.component().setMinimumSize(new Dimension(Look.scaled(300), 0));
+        drawing.component().setMinimumSize(new Dimension(Look.scaled(260), 0));
+        front.component().setPreferredSize(new Dimension(Look.scaled(580), Look.scaled(560)));
+        drawing.component().setPreferredSize(new Dimension(Look.scaled(520), Look.scaled(560)));
+        return all;
+    }
+
+    private static JSplitPane split(int orientation, Component first, Component second, double weight) {
+        JSplitPane split = new JSplitPane(orientation, true, first, second);
+        split.setResizeWeight(weight);
+        split.setBorder(BorderFactory.createEmptyBorder());
+        return split;
+    }
+
+    private void addWindowCommands() {
+        commands.add(new Command("quit", this::quit));
+        commands.add(new Command("dark", () -> look(!Look.dark(), percent())).on(Look::dark));
+        commands.add(
+                new Command("larger", () -> look(Look.dark(), percent() + STEP)).when(() -> percent() < Look.LARGEST));
+        commands.add(new Command("smaller", () -> look(Look.dark(), percent() - STEP))
+                .when(() -> percent() > Look.SMALLEST));
+        commands.add(new Command("usual", () -> look(Look.dark(), USUAL_SIZE)));
+        commands.add(new Command("nextplace", () -> go(1)));
+        commands.add(new Command("previousplace", () -> go(-1)));
+        commands.add(new Command("plugins", pages::plugins));
+        commands.add(new Command("about", pages::about));
+        commands.add(new Command("cautions", pages::cautions));
+    }
+
+    private int percent() {
+        return settings.number("size").orElse(USUAL_SIZE);
+    }
+
+    private void look(boolean dark, int percent) {
+        int size = Math.max(Look.SMALLEST, Math.min(Look.LARGEST, percent));
+        settings.put("dark", dark);
+        settings.put("size", size);
+        Look.apply(dark, size);
+        commands.refresh();
+    }
+
+    private void go(int step) {
+        Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+        int current = 0;
+        for (int i = 0; i < places.size(); i++) {
+            if (owner != null
+                    && SwingUtilities.isDescendingFrom(owner, places.get(i).component())) {
+                current = i + 1;
+            }
+        }
+        int next = Math.floorMod(current - 1 + step, places.size());
+        places.get(current == 0 && step < 0 ? places.size() - 1 : next).takeFocus();
+    }
+
+    private void restore() {
+        workspace.setUnits(
+                settings.get("units").filter("IMPERIAL"::equals).isPresent() ? UnitSystem.IMPERIAL : UnitSystem.METRIC);
+        setSize(
+                settings.number("width").orElse(USUAL_WIDTH),
+                settings.number("height").orElse(USUAL_HEIGHT));
+        settings.number("left")
+                .ifPresent(left -> setLocation(left, settings.number("top").orElse(0)));
+        if (!onScreen()) {
+            setLocationRelativeTo(null);
+        }
+    }
+
+    private boolean onScreen() {
+        return settings.number("left").isPresent()
+                && java.util.Arrays.stream(java.awt.GraphicsEnvironment.getLocalGraphicsEnvironment()
+                                .getScreenDevices())
+                        .anyMatch(screen ->
+                                screen.getDefaultConfiguration().getBounds().contains(getLocation()));
+    }
+
+    private void remember() {
+        settings.put("left", getX());
+        settings.put("top", getY());
+        settings.put("width", getWidth());
+        settings.put("height", getHeight());
+        settings.put("units", workspace.units());
+    }
+
+    private void changed(Aspect aspect) {
+        if (aspect != Aspect.HIGHLIGHT && aspect != Aspect.NEWS) {
+            commands.refresh();
+        }
+        if (aspect == Aspect.DESIGN) {
+            retitle();
+        }
+    }
+
+    private void retitle() {
+        String name = workspace.design().name().isBlank()
+                ? Texts.of("app.unnamed")
+                : workspace.design().name();
+        setTitle(Texts.of("app.title", name, files.changed() ? Texts.of("app.changed") : ""));
+    }
+
+    /** Offers unsaved work that was kept from an earlier day, if there is any. */
+    public void offerLeftBehind() {
+        files.leftBehind().stream().findFirst().ifPresent(this::offer);
+    }
+
+    private void offer(LeftBehind work) {
+        news.offer(
+                Texts.of("recovery.offer", work.unsaved().design().name()),
+                List.of(
+                        new NewsBar.Choice(Texts.of("recovery.take"), () -> files.bringBack(work)),
+                        new NewsBar.Choice(Texts.of("recovery.forget"), () -> files.forget(work))));
+    }
+
+    private void quit() {
+        remember();
+        dispose();
+        closed.run();
+    }
+}
