@@ -8,6 +8,7 @@ import static drumfall.solver.quantity.Dimension.FORCE;
 import static drumfall.solver.quantity.Dimension.LENGTH;
 import static drumfall.solver.quantity.Dimension.MASS;
 import static drumfall.solver.quantity.Dimension.NUMBER;
+import static drumfall.solver.quantity.Dimension.STRESS;
 import static drumfall.solver.quantity.Dimension.TIME;
 import static drumfall.solver.quantity.Dimension.TORQUE;
 
@@ -364,15 +365,21 @@ public record Brief(
 
     /** Tooth forms that can be asked for. */
     public enum ToothForm {
-        /** Full-depth involute teeth. */
-        INVOLUTE
+        /** Involute teeth; pressure angle, shifts and addenda are chosen for each mesh. */
+        INVOLUTE,
+        /** The clockmaker's form: radial leaves with a rounded top, epicycloidal wheel teeth. */
+        CYCLOIDAL,
+        /** Lantern pinions of round pins and the wheels that drive them. */
+        LANTERN
     }
 
     /**
      * Teeth allowed.
      *
      * @param form tooth form
-     * @param pressureAngle of an involute form
+     * @param pressureAngle of an involute form; chosen among 20, 22.5 and 25 degrees for each mesh if it is absent
+     * @param thinning taken off every tooth along its pitch circle for backlash, a band
+     * @param centreError by how much a printed centre distance may be off, either way
      * @param wheelTeeth counts a wheel may have
      * @param leaves counts a pinion may have
      * @param modules sizes a mesh may have
@@ -380,8 +387,13 @@ public record Brief(
     public record Teeth(
             ToothForm form,
 
-            @Measure(value = ANGLE, from = "10 deg", to = "35 deg")
-            Quantity pressureAngle,
+            @Measure(value = ANGLE, from = "12 deg", to = "34 deg")
+            Optional<Quantity> pressureAngle,
+
+            ThinningBand thinning,
+
+            @Measure(value = LENGTH, from = "0 mm", to = "2 mm")
+            Quantity centreError,
 
             WheelRange wheelTeeth,
             LeafRange leaves,
@@ -393,6 +405,19 @@ public record Brief(
             modules = List.copyOf(modules);
         }
     }
+
+    /**
+     * A band of thinning, both flanks of a tooth together.
+     *
+     * @param low the least to expect of the printed tooth
+     * @param high the most to expect
+     */
+    public record ThinningBand(
+            @Measure(value = LENGTH, from = "0 mm", to = "2 mm")
+            Quantity low,
+
+            @Measure(value = LENGTH, from = "0 mm", to = "2 mm")
+            Quantity high) {}
 
     /**
      * A range of wheel counts.
@@ -554,12 +579,16 @@ public record Brief(
      *
      * @param name of the material
      * @param density of the printed part
+     * @param allowable bending stress that a tooth may bear for years
      */
     public record Material(
             String name,
 
             @Measure(value = DENSITY, from = "100 kg/m3", to = "20000 kg/m3")
-            Quantity density) {}
+            Quantity density,
+
+            @Measure(value = STRESS, over = "0 MPa", to = "1000 MPa")
+            Quantity allowable) {}
 
     /**
      * Friction, each a band from low to high; figures are computed at the middle of each band and at both ends.

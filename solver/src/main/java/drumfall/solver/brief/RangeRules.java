@@ -104,6 +104,11 @@ final class RangeRules {
                 .flatMap(problems -> problems);
     }
 
+    static Stream<SheetProblem> thinningInOrder(Brief brief) {
+        Brief.ThinningBand band = brief.teeth().thinning();
+        return Clash.ends("/teeth/thinning", "low", band.low(), "high", band.high());
+    }
+
     private static Stream<SheetProblem> band(String where, Brief.FrictionBand band) {
         return Clash.ends("/friction/" + where, "low", band.low(), "high", band.high());
     }

@@ -90,6 +90,18 @@ public final class HalfJoin {
     }
 
     /**
+     * The teeth of both halves bear the weight, decided to the last bit as in the rating.
+     *
+     * @param upper from the drum to the centre
+     * @param lower from the centre to the escape wheel
+     * @param recommendedWeight kg
+     */
+    public boolean teethBear(UpperHalf upper, LowerHalf lower, double recommendedWeight) {
+        double torque = rules.limits.teeth().centreTorque(recommendedWeight, upper.centrePull);
+        return rules.limits.teeth().bear(torque, Math.min(upper.borne, lower.borne));
+    }
+
+    /**
      * Values of the asked objectives in the brief's order, to the last bit those of the rating.
      *
      * @param upper from the drum to the centre

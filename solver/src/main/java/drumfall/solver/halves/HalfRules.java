@@ -28,11 +28,15 @@ final class HalfRules {
     final Set<ObjectiveFigure> asked = EnumSet.noneOf(ObjectiveFigure.class);
     final int moduleCount;
 
+    /** Torque on the centre arbor that no weight allowed exceeds; teeth that bear it bear everything. */
+    final double mostCentreTorque;
+
     HalfRules(TrainRater rater) {
         this.rater = rater;
         this.movement = rater.movement();
         this.limits = rater.limits();
         this.choices = rater.choices();
+        this.mostCentreTorque = limits.mostCentreTorque();
         this.moduleCount = choices.modules().size();
         rater.objectives().asked().forEach(objective -> asked.add(objective.figure()));
     }

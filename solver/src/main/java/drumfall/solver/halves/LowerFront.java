@@ -10,8 +10,12 @@ import java.util.function.BooleanSupplier;
 
 /** The lower halves that no other one replaces so far. */
 final class LowerFront {
-    /** Running torque, the same with its memory's credit, deciding binding torque, centre wheel's tip; objectives follow. */
-    private static final int FIXED_ATTRIBUTES = 4;
+    /**
+     * Running torque, the same with its memory's credit, deciding binding torque, centre wheel's tip, torque borne, as far
+     * as any weight allowed brings so much; objectives follow. A half that bears no less and makes no more weight stands
+     * wherever the other one does: beside the same upper half the torque to be borne rises with the weight alone.
+     */
+    private static final int FIXED_ATTRIBUTES = 5;
 
     private final HalfRules rules;
     private final CentreOutlook outlook;
@@ -29,16 +33,15 @@ final class LowerFront {
      * Whether a half that needs at least so much and remembers at most so long is surely not wanted: too much for any
      * weight, or replaced.
      */
-    boolean unwanted(double runningLoad, double bindingLoad, double memory, double tip, PartSums sums) {
+    boolean unwanted(double runningLoad, double bindingLoad, double memory, double tip, double borne, PartSums sums) {
         return runningLoad > outlook.mostTorque()
-                || tree.covers(asked(runningLoad, bindingLoad, memory, tip, sums), LowerFront::surelyLess);
+                || tree.covers(asked(runningLoad, bindingLoad, memory, tip, borne, sums), LowerFront::surelyLess);
     }
 
     /** Takes a half in unless another one replaces it or it is in already. */
     void offer(LowerHalf half) {
         if (!replaced(half) && in.add(half)) {
-            double[] point =
-                    asked(half.runningLoad, half.bindingLoad, half.need.memory(), half.centreWheelTip(), half.sums);
+            double[] point = asked(half);
             point[1] = outlook.offered(half.runningLoad, half.need.memory());
             tree.add(point, half);
             kept.add(half);
@@ -63,17 +66,23 @@ final class LowerFront {
     }
 
     private boolean replaced(LowerHalf half) {
-        double[] point =
-                asked(half.runningLoad, half.bindingLoad, half.need.memory(), half.centreWheelTip(), half.sums);
+        double[] point = asked(half);
         return tree.covers(point, (at, entry, asked) -> surelyLess(at, entry, asked) || entry.compareTo(half) < 0);
     }
 
-    private double[] asked(double runningLoad, double bindingLoad, double memory, double tip, PartSums sums) {
+    private double[] asked(LowerHalf half) {
+        return asked(
+                half.runningLoad, half.bindingLoad, half.need.memory(), half.centreWheelTip(), half.borne, half.sums);
+    }
+
+    private double[] asked(
+            double runningLoad, double bindingLoad, double memory, double tip, double borne, PartSums sums) {
         double[] point = new double[FIXED_ATTRIBUTES + rules.objectiveAttributes()];
         point[0] = runningLoad;
         point[1] = outlook.asked(runningLoad, memory);
         point[2] = outlook.deciding(runningLoad, bindingLoad);
         point[3] = tip;
+        point[4] = -Math.min(borne, rules.mostCentreTorque);
         rules.writeObjectives(point, FIXED_ATTRIBUTES, sums);
         return point;
     }

@@ -14,6 +14,9 @@ public final class LowerHalf implements Comparable<LowerHalf> {
     final EscapeNeed need;
     final double runningLoad;
     final double bindingLoad;
+    /** Torque on the centre arbor that its teeth bear, N m. */
+    final double borne;
+
     final PartSums sums;
     private final long[] key;
 
@@ -23,12 +26,14 @@ public final class LowerHalf implements Comparable<LowerHalf> {
             EscapeNeed need,
             double runningLoad,
             double bindingLoad,
+            double borne,
             PartSums sums) {
         this.meshes = List.copyOf(meshes);
         this.escapeTeeth = escapeTeeth;
         this.need = need;
         this.runningLoad = runningLoad;
         this.bindingLoad = bindingLoad;
+        this.borne = borne;
         this.sums = sums;
         this.key = LongStream.concat(
                         meshes.stream()

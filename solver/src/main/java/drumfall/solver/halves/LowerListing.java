@@ -146,6 +146,7 @@ final class LowerListing {
                 atBest(meshes, Criterion.BINDING, ArborRole.INTERMEDIATE, tail.binding()),
                 escape.longestMemory,
                 meshes.get(0).tipRadius,
+                borne(meshes),
                 sums.with(tail.sums()));
     }
 
@@ -188,6 +189,7 @@ final class LowerListing {
                 atBest(meshes, Criterion.BINDING, ArborRole.ESCAPE, escape.load(Criterion.BINDING, need.torque())),
                 need.memory(),
                 meshes.get(0).tipRadius,
+                borne(meshes),
                 sums);
     }
 
@@ -197,7 +199,7 @@ final class LowerListing {
         if (Double.isInfinite(running) || Double.isInfinite(binding)) {
             return;
         }
-        LowerHalf half = new LowerHalf(meshes, escape.teeth, need, running, binding, sums);
+        LowerHalf half = new LowerHalf(meshes, escape.teeth, need, running, binding, borne(meshes), sums);
         if (thin) {
             front.offer(half);
         } else {
@@ -220,6 +222,19 @@ final class LowerListing {
             below = role(i);
         }
         return load;
+    }
+
+    /** Torque on the centre arbor that the meshes so far bear; more of them never bear more. */
+    private static double borne(List<MeshChoice> meshes) {
+        double least = Double.POSITIVE_INFINITY;
+        long leaves = 1;
+        long teeth = 1;
+        for (MeshChoice choice : meshes) {
+            least = Math.min(least, choice.borne / ((double) leaves / teeth));
+            leaves *= choice.leaves;
+            teeth *= choice.teeth;
+        }
+        return least;
     }
 
     private static List<WheelAndPinion> counts(List<MeshChoice> meshes) {

@@ -6,6 +6,7 @@ import drumfall.solver.power.Criterion;
 import drumfall.solver.power.Movement;
 import drumfall.solver.power.WeightWalk;
 import drumfall.solver.rating.Objectives;
+import drumfall.solver.rating.TrainRater;
 import drumfall.solver.teeth.EfficiencyCurve;
 import drumfall.solver.train.Mesh;
 
@@ -26,7 +27,11 @@ public final class MeshChoice {
     final double bestFelt;
     final double binding;
 
-    MeshChoice(Mesh mesh, int moduleNumber, WeightWalk walk) {
+    /** Torque on the wheel's arbor that the teeth bear, N m. */
+    final double borne;
+
+    MeshChoice(Mesh mesh, int moduleNumber, TrainRater rater) {
+        WeightWalk walk = rater.walk();
         Movement movement = walk.movement();
         double module = mesh.module().metres();
         this.mesh = mesh;
@@ -34,16 +39,16 @@ public final class MeshChoice {
         this.teeth = mesh.toothCount();
         this.leaves = mesh.leafCount();
         this.ratio = (double) teeth / leaves;
-        this.wheelArm = movement.forceArm(teeth, module);
-        this.pinionArm = movement.forceArm(leaves, module);
+        this.wheelArm = movement.wheelArm(mesh);
+        this.pinionArm = movement.pinionArm(mesh);
         this.wheelMass = movement.parts().wheelMass(module * teeth / 2);
         this.pinionMass = movement.parts().pinionMass(module * leaves / 2);
-        this.tipRadius = 2 * movement.teeth().wheelTipRadius(teeth, leaves) * module / 2;
+        this.tipRadius = movement.wheelTipRadius(mesh);
         this.centreDistance = Objectives.centreDistance(mesh);
-        this.felt = walk.efficiencies().curve(Criterion.RUNNING, teeth, leaves);
+        this.borne = rater.limits().teeth().borne(mesh, 1);
+        this.felt = walk.efficiencies().curve(Criterion.RUNNING, mesh);
         this.bestFelt = felt.mean();
-        this.binding =
-                walk.efficiencies().curve(Criterion.BINDING, teeth, leaves).worst();
+        this.binding = walk.efficiencies().curve(Criterion.BINDING, mesh).worst();
     }
 
     /** The mesh. */

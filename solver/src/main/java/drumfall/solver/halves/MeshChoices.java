@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** Everything that may stand at a place by the demands on one mesh alone. */
 public final class MeshChoices {
@@ -36,6 +37,7 @@ public final class MeshChoices {
         Optional<MeshLock> lock = rater.brief().locks().at(place);
         Brief.Teeth teeth = rater.brief().teeth();
         List<MeshChoice> choices = new ArrayList<>();
+        tabulate(teeth, lock);
         for (int z = teeth.wheelTeeth().from(); z <= teeth.wheelTeeth().to(); z++) {
             for (int p = teeth.leaves().from(); p <= teeth.leaves().to(); p++) {
                 addModules(z, p, lock, choices);
@@ -47,12 +49,27 @@ public final class MeshChoices {
         return choices;
     }
 
+    /** Finds the teeth of all pairs on all processors; what is found is kept by the teeth themselves. */
+    private void tabulate(Brief.Teeth teeth, Optional<MeshLock> lock) {
+        List<ToothModule> modules = rater.choices().modules();
+        ToothModule largest = modules.get(modules.size() - 1);
+        IntStream.rangeClosed(teeth.wheelTeeth().from(), teeth.wheelTeeth().to())
+                .boxed()
+                .flatMap(z -> IntStream.rangeClosed(
+                                teeth.leaves().from(), teeth.leaves().to())
+                        .mapToObj(p -> Mesh.of(z, p, largest)))
+                .filter(mesh -> rater.limits().stepsUp(mesh.counts()) && heldCounts(mesh, lock))
+                .toList()
+                .parallelStream()
+                .forEach(mesh -> rater.limits().teeth().print(mesh));
+    }
+
     private void addModules(int z, int p, Optional<MeshLock> lock, List<MeshChoice> choices) {
         List<ToothModule> modules = rater.choices().modules();
         for (int i = 0; i < modules.size(); i++) {
             Mesh mesh = Mesh.of(z, p, modules.get(i));
             if (held(mesh, lock) && allowed(mesh)) {
-                choices.add(new MeshChoice(mesh, i, rater.walk()));
+                choices.add(new MeshChoice(mesh, i, rater));
             }
         }
     }
@@ -60,21 +77,24 @@ public final class MeshChoices {
     private boolean allowed(Mesh mesh) {
         TrainLimits limits = rater.limits();
         return limits.stepsUp(mesh.counts())
-                && limits.toothPrints(mesh.module())
+                && limits.teeth().print(mesh)
                 && limits.fitsBed(mesh)
                 && limits.fitsFrame(mesh);
     }
 
     private static boolean held(Mesh mesh, Optional<MeshLock> lock) {
-        return lock.isEmpty()
-                || (lock.get().wheel().map(held -> held == mesh.toothCount()).orElse(true)
-                        && lock.get()
-                                .leaves()
-                                .map(held -> held == mesh.leafCount())
-                                .orElse(true)
-                        && lock.get()
-                                .module()
-                                .map(held -> ToothModule.ofMetres(held.exact()).equals(mesh.module()))
-                                .orElse(true));
+        return heldCounts(mesh, lock)
+                && lock.flatMap(MeshLock::module)
+                        .map(held -> ToothModule.ofMetres(held.exact()).equals(mesh.module()))
+                        .orElse(true);
+    }
+
+    private static boolean heldCounts(Mesh mesh, Optional<MeshLock> lock) {
+        return lock.flatMap(MeshLock::wheel)
+                        .map(held -> held == mesh.toothCount())
+                        .orElse(true)
+                && lock.flatMap(MeshLock::leaves)
+                        .map(held -> held == mesh.leafCount())
+                        .orElse(true);
     }
 }

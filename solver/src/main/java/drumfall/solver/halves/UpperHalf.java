@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.solver.halves;
 
+import drumfall.solver.rating.ToothLimits;
 import drumfall.solver.train.Reeving;
 import java.util.Arrays;
 import java.util.List;
@@ -18,12 +19,24 @@ public final class UpperHalf implements Comparable<UpperHalf> {
     final double lineArm;
     final long drumMass;
     final double[] hoursPerTurn;
+    /** Torque on the centre arbor for each newton of the weight if nothing rubs, m. */
+    final double centrePull;
+
+    /** Torque on the centre arbor that its teeth bear, N m. */
+    final double borne;
+
     /** Weight as lines of the torque at the centre, see {@link UpperLines}. */
     final double[] lines;
 
     private final long[] key;
 
-    UpperHalf(List<MeshChoice> meshes, DrumChoice drum, PartSums sums, double durationError, double[] lines) {
+    UpperHalf(
+            List<MeshChoice> meshes,
+            DrumChoice drum,
+            PartSums sums,
+            double durationError,
+            double[] lines,
+            ToothLimits teeth) {
         this.meshes = List.copyOf(meshes);
         this.drumDiameter = drum.diameter();
         this.reeving = drum.run().reeving();
@@ -33,6 +46,8 @@ public final class UpperHalf implements Comparable<UpperHalf> {
         this.drumMass = drum.mass();
         this.lines = lines;
         this.hoursPerTurn = hours(meshes);
+        this.centrePull = teeth.centrePull(lineArm, reeving, hoursPerTurn[0]);
+        this.borne = borne(meshes, hoursPerTurn);
         this.key = key(meshes, drumDiameter, reeving);
     }
 
@@ -46,6 +61,14 @@ public final class UpperHalf implements Comparable<UpperHalf> {
             hours[i] = (double) teeth / leaves;
         }
         return hours;
+    }
+
+    private static double borne(List<MeshChoice> meshes, double[] hours) {
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < hours.length; i++) {
+            least = Math.min(least, meshes.get(i).borne / hours[i]);
+        }
+        return least;
     }
 
     private static long[] key(List<MeshChoice> meshes, BigFraction drumDiameter, Reeving reeving) {

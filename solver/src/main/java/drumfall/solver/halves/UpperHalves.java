@@ -24,6 +24,8 @@ public final class UpperHalves {
     private final BooleanSupplier cancelled;
     private final UpperLines lines;
     private final boolean durationAsked;
+    private final boolean lowerMayBreak;
+    private final double heaviest;
     private final List<List<MeshChoice>> choices = new ArrayList<>();
     private final List<double[]> mostFeltAt = new ArrayList<>();
     private final double[] mostFelt;
@@ -54,6 +56,8 @@ public final class UpperHalves {
         this.thin = thin;
         this.cancelled = cancelled;
         this.lines = new UpperLines(rules, lower);
+        this.lowerMayBreak = lower.stream().anyMatch(half -> half.borne < rules.mostCentreTorque);
+        this.heaviest = rules.limits.heaviestRecommendedWeight();
         this.durationAsked = rules.asked.contains(ObjectiveFigure.DURATION_ERROR);
         this.tree = new DominanceTree<>(attributes());
         MeshChoices allowed = new MeshChoices(rater);
@@ -178,7 +182,8 @@ public final class UpperHalves {
                 drum,
                 sums.withMass(drum.mass()),
                 rules.rater.objectives().durationError(hours, drum.run()),
-                lines.atLine(atDrumArbor, drum));
+                lines.atLine(atDrumArbor, drum),
+                rules.limits.teeth());
     }
 
     /** Whether each reeving's best drum, as quick and light and wide as any of them, would be replaced. */
@@ -252,14 +257,20 @@ public final class UpperHalves {
     }
 
     private int attributes() {
-        return UpperLines.attributes() + 1 + (durationAsked ? 1 : 0) + rules.objectiveAttributes();
+        return UpperLines.attributes() + 3 + (durationAsked ? 1 : 0) + rules.objectiveAttributes();
     }
 
+    /**
+     * A half that makes no more weight, bears the teeth's share of no less weight and, if teeth below may break, pulls no
+     * harder at the centre for each newton, stands wherever the other one does.
+     */
     private double[] point(UpperHalf half, boolean offered) {
         double[] point = new double[attributes()];
         lines.write(half.lines, offered, point);
         int next = UpperLines.attributes();
         point[next++] = -rules.limits.clearance(half.lastMesh().mesh, HalfJoin.role(count - 1, count), 0);
+        point[next++] = -Math.min(rules.limits.teeth().weightFor(half.borne, half.centrePull), heaviest);
+        point[next++] = lowerMayBreak ? half.centrePull : 0;
         if (durationAsked) {
             point[next++] = half.durationError;
         }

@@ -3,49 +3,43 @@
 package drumfall.solver.power;
 
 import drumfall.solver.teeth.EfficiencyCurve;
-import java.util.Map;
-import java.util.concurrent.ConcurrentHashMap;
+import drumfall.solver.train.Mesh;
 
-/** The efficiency curves of a movement's meshes, each computed once; the module scales out. */
+/** The efficiency curves of a movement's meshes; the teeth keep what was once computed. */
 public final class MeshEfficiencies {
+    private static final EfficiencyCurve NOTHING = EfficiencyCurve.of(0);
+
     private final Movement movement;
-    private final Map<Integer, EfficiencyCurve> running = new ConcurrentHashMap<>();
-    private final Map<Integer, EfficiencyCurve> starting = new ConcurrentHashMap<>();
 
     /**
-     * An empty table.
+     * The curves of a movement.
      *
-     * @param movement gives tooth form and friction
+     * @param movement gives teeth and friction
      */
     public MeshEfficiencies(Movement movement) {
         this.movement = movement;
     }
 
     /**
-     * The curve of one pair of counts.
+     * The curve of a mesh; without teeth it passes nothing.
      *
      * @param criterion which friction
-     * @param toothCount teeth of the wheel
-     * @param leafCount leaves of the pinion
+     * @param mesh the mesh
      */
-    public EfficiencyCurve curve(Criterion criterion, int toothCount, int leafCount) {
-        Map<Integer, EfficiencyCurve> curves = criterion == Criterion.RUNNING ? running : starting;
-        return curves.computeIfAbsent(
-                toothCount << 16 | leafCount,
-                key -> movement.teeth()
-                        .curve(toothCount, leafCount, movement.regime(criterion).toothFriction()));
+    public EfficiencyCurve curve(Criterion criterion, Mesh mesh) {
+        double friction = movement.regime(criterion).toothFriction();
+        return movement.teeth(mesh).map(teeth -> teeth.curve(friction)).orElse(NOTHING);
     }
 
     /**
      * What the criterion lets through of a mesh.
      *
      * @param criterion felt through the pendulum's memory when running, the worst phase when binding
-     * @param toothCount teeth of the wheel
-     * @param leafCount leaves of the pinion
+     * @param mesh the mesh
      * @param pitchesRemembered pendulum's memory over the time of one pitch
      */
-    public double passed(Criterion criterion, int toothCount, int leafCount, double pitchesRemembered) {
-        EfficiencyCurve curve = curve(criterion, toothCount, leafCount);
+    public double passed(Criterion criterion, Mesh mesh, double pitchesRemembered) {
+        EfficiencyCurve curve = curve(criterion, mesh);
         return criterion == Criterion.RUNNING ? curve.felt(pitchesRemembered) : curve.worst();
     }
 }

@@ -4,7 +4,10 @@ package drumfall.solver.power;
 
 import drumfall.solver.parts.PartStock;
 import drumfall.solver.teeth.MeshLoss;
+import drumfall.solver.teeth.MeshTeeth;
+import drumfall.solver.train.Mesh;
 import drumfall.solver.train.Reeving;
+import java.util.Optional;
 
 /**
  * All that the walk from the escape wheel to the weight needs besides the train itself.
@@ -84,14 +87,52 @@ public record Movement(
     }
 
     /**
-     * Arm of the mesh force about the axis of a gear.
+     * The teeth of a mesh; empty if none can be printed, and then the mesh passes nothing.
      *
-     * @param count teeth or leaves
-     * @param module m
-     * @return m
+     * @param mesh the mesh
      */
-    public double forceArm(int count, double module) {
-        return teeth.forceArm(count) * module;
+    public Optional<MeshTeeth> teeth(Mesh mesh) {
+        return teeth.teeth(mesh.toothCount(), mesh.leafCount(), mesh.module());
+    }
+
+    /**
+     * Arm of the mesh force about the wheel's axis, m; that of its pitch circle if it has no teeth.
+     *
+     * @param mesh the mesh
+     */
+    public double wheelArm(Mesh mesh) {
+        double arm = teeth(mesh).map(found -> found.wheel().forceArm()).orElse(mesh.toothCount() / 2.0);
+        return arm * mesh.module().metres();
+    }
+
+    /**
+     * Arm of the mesh force about the pinion's axis, m; that of its pitch circle if it has no teeth.
+     *
+     * @param mesh the mesh
+     */
+    public double pinionArm(Mesh mesh) {
+        double arm = teeth(mesh).map(found -> found.pinion().forceArm()).orElse(mesh.leafCount() / 2.0);
+        return arm * mesh.module().metres();
+    }
+
+    /**
+     * Radius of the wheel to its tips, m; of its pitch circle if it has no teeth.
+     *
+     * @param mesh the mesh
+     */
+    public double wheelTipRadius(Mesh mesh) {
+        double tip = teeth(mesh).map(found -> found.wheel().tipRadius()).orElse(mesh.toothCount() / 2.0);
+        return tip * mesh.module().metres();
+    }
+
+    /**
+     * Radius of the pinion to its tips, m; of its pitch circle if it has no teeth.
+     *
+     * @param mesh the mesh
+     */
+    public double pinionTipRadius(Mesh mesh) {
+        double tip = teeth(mesh).map(found -> found.pinion().tipRadius()).orElse(mesh.leafCount() / 2.0);
+        return tip * mesh.module().metres();
     }
 
     /**

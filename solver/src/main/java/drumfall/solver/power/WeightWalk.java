@@ -68,9 +68,9 @@ public final class WeightWalk {
         for (int i = train.meshes().size() - 1; i >= 0; i--) {
             Mesh mesh = train.meshes().get(i);
             double passed = passed(train, need, criterion, i);
-            double given = regime.arbor(role(train, i + 1)).drive(load, pinionArm(mesh), pinionMass(mesh));
+            double given = regime.arbor(role(train, i + 1)).drive(load, movement.pinionArm(mesh), pinionMass(mesh));
             double out = given * mesh.toothCount() / (mesh.leafCount() * passed);
-            load = regime.arbor(role(train, i)).load(out, wheelArm(mesh), wheelMass(mesh));
+            load = regime.arbor(role(train, i)).load(out, movement.wheelArm(mesh), wheelMass(mesh));
             arbors.add(new ArborNeed(out, load, passed));
         }
         Collections.reverse(arbors);
@@ -80,10 +80,7 @@ public final class WeightWalk {
     private double passed(Train train, EscapeNeed need, Criterion criterion, int index) {
         Mesh mesh = train.meshes().get(index);
         return efficiencies.passed(
-                criterion,
-                mesh.toothCount(),
-                mesh.leafCount(),
-                pitchesRemembered(need, train.hoursPerTurn(index), mesh.toothCount()));
+                criterion, mesh, pitchesRemembered(need, train.hoursPerTurn(index), mesh.toothCount()));
     }
 
     private double tension(Train train, Regime regime, double load) {
@@ -110,14 +107,6 @@ public final class WeightWalk {
             return ArborRole.ESCAPE;
         }
         return arbor == train.meshesAbove() ? ArborRole.CENTRE : ArborRole.INTERMEDIATE;
-    }
-
-    private double wheelArm(Mesh mesh) {
-        return movement.forceArm(mesh.toothCount(), mesh.module().metres());
-    }
-
-    private double pinionArm(Mesh mesh) {
-        return movement.forceArm(mesh.leafCount(), mesh.module().metres());
     }
 
     private long wheelMass(Mesh mesh) {

@@ -12,7 +12,7 @@ import drumfall.solver.power.Movement;
 import drumfall.solver.power.Pendulum;
 import drumfall.solver.power.Regime;
 import drumfall.solver.power.Support;
-import drumfall.solver.teeth.InvoluteClosedForm;
+import drumfall.solver.teeth.MeshLoss;
 import java.util.EnumMap;
 import java.util.Map;
 
@@ -22,15 +22,17 @@ final class BriefMovement {
     private static final double STEEL = 7750;
 
     private final Brief brief;
+    private final MeshLoss teeth;
     private final Expectation expectation;
 
-    private BriefMovement(Brief brief, Expectation expectation) {
+    private BriefMovement(Brief brief, MeshLoss teeth, Expectation expectation) {
         this.brief = brief;
+        this.teeth = teeth;
         this.expectation = expectation;
     }
 
-    static Movement of(Brief brief, Expectation expectation) {
-        return new BriefMovement(brief, expectation).movement();
+    static Movement of(Brief brief, MeshLoss teeth, Expectation expectation) {
+        return new BriefMovement(brief, teeth, expectation).movement();
     }
 
     static ArborRoles roles(Brief brief) {
@@ -40,7 +42,7 @@ final class BriefMovement {
     private Movement movement() {
         return new Movement(
                 parts(),
-                new InvoluteClosedForm(brief.teeth().pressureAngle().si()),
+                teeth,
                 pendulum(),
                 escapement(),
                 brief.escapement().reserveArc().si(),

@@ -42,8 +42,10 @@ public enum Demand {
     ESCAPE_TEETH("/escapement/teeth", Dimension.NUMBER),
     /** The wheel can be printed in one piece. */
     PRINT_BED("/printer", Dimension.LENGTH),
-    /** The tooth is at least two nozzle widths thick at the pitch circle. */
+    /** A pair of teeth exists that runs and is nowhere thinner than two nozzle widths. */
     TOOTH_SIZE("/printer/nozzle", Dimension.LENGTH),
+    /** The teeth bear the recommended weight, the whole force on one tooth. */
+    TOOTH_BENDING("/material/allowable", Dimension.STRESS),
     /** A wheel and its pinion find room in the frame at their centre distance, whichever way they lie. */
     FRAME("/frame", Dimension.LENGTH),
     /** A wheel, a drum flange or the escape wheel clears the neighbouring arbor that crosses its plane. */

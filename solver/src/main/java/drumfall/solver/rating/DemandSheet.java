@@ -42,6 +42,7 @@ final class DemandSheet {
         for (int i = 0; i < train.meshes().size(); i++) {
             mesh(train.meshes().get(i), MeshPlace.of(i, train.meshesAbove()).toString(), figures);
         }
+        bending(train, recommendedWeight, figures);
         clearances(train, figures);
         locks(train, figures);
         figures.sort(Comparator.comparing(DemandFigure::demand));
@@ -177,10 +178,24 @@ final class DemandSheet {
         figures.add(DemandFigure.atLeast(
                 Demand.TOOTH_SIZE,
                 place,
-                limits.toothThickness(mesh.module()),
-                limits.thinnestTooth(),
-                limits.toothPrints(mesh.module())));
+                limits.teeth().section(mesh),
+                limits.teeth().thinnestSection(),
+                limits.teeth().print(mesh)));
         figures.add(DemandFigure.atLeast(Demand.FRAME, place, limits.roomInFrame(mesh), 0, limits.fitsFrame(mesh)));
+    }
+
+    private void bending(Train train, double recommended, List<DemandFigure> figures) {
+        ToothLimits teeth = limits.teeth();
+        double torque = teeth.centreTorque(recommended, limits.centrePull(train));
+        for (int i = 0; i < train.meshes().size(); i++) {
+            double borne = teeth.borne(train.meshes().get(i), train.hoursPerTurn(i));
+            figures.add(DemandFigure.atMost(
+                    Demand.TOOTH_BENDING,
+                    MeshPlace.of(i, train.meshesAbove()).toString(),
+                    teeth.stress(torque, borne),
+                    teeth.allowable(),
+                    teeth.bear(torque, borne)));
+        }
     }
 
     private void clearances(Train train, List<DemandFigure> figures) {

@@ -11,20 +11,18 @@ import drumfall.solver.quantity.Quantity;
 import drumfall.solver.train.DrumRun;
 import drumfall.solver.train.Mesh;
 import drumfall.solver.train.Reeving;
-import drumfall.solver.train.ToothModule;
+import drumfall.solver.train.Train;
 import drumfall.solver.train.WheelAndPinion;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Each demand of a brief as one claim about counts and sizes. */
 public final class TrainLimits {
     private static final BigFraction SECONDS_PER_HOUR = BigFraction.of(3600);
     private static final BigFraction ESCAPE_TURNS_PER_MINUTE = BigFraction.of(60);
-
-    /** A tooth is printed in two passes of the nozzle at least; common practice, no source. */
-    private static final int PASSES = 2;
 
     /**
      * Sizes are summed in floating point, m: a part that just fits must not miss by rounding. Far above the rounding of a few
@@ -37,6 +35,7 @@ public final class TrainLimits {
     private final Set<Demand> waived;
     private final BriefChoices choices;
     private final ArborRoles roles;
+    private final ToothLimits teeth;
     private final BigFraction hoursAtLeast;
     private final BigFraction hoursAtMost;
     private final double periodRatio;
@@ -54,9 +53,47 @@ public final class TrainLimits {
         this.waived = Set.copyOf(waived);
         this.choices = new BriefChoices(brief);
         this.roles = BriefMovement.roles(brief);
+        this.teeth = new ToothLimits(brief, movement, waived);
         this.hoursAtLeast = brief.run().atLeast().exact().divide(SECONDS_PER_HOUR);
         this.hoursAtMost = brief.run().atMost().exact().divide(SECONDS_PER_HOUR);
         this.periodRatio = FiniteArc.periodRatio(arcAsked());
+    }
+
+    /** The demands on teeth. */
+    public ToothLimits teeth() {
+        return teeth;
+    }
+
+    /** Torque on the centre arbor that no weight allowed exceeds, N m; 0 if teeth bear whatever comes. */
+    public double mostCentreTorque() {
+        return teeth.mostCentreTorque(heaviestRecommendedWeight(), shortestRun());
+    }
+
+    /**
+     * Torque on a train's centre arbor for each newton of its weight if nothing rubs, m.
+     *
+     * @param train the train
+     */
+    double centrePull(Train train) {
+        double arm = movement.lineArm(train.drumDiameter().doubleValue());
+        return teeth.centrePull(arm, train.reeving(), train.hoursPerTurn(0));
+    }
+
+    /**
+     * The teeth of every mesh of a train bear its weight.
+     *
+     * @param train the train
+     * @param recommendedWeight kg
+     */
+    public boolean teethBear(Train train, double recommendedWeight) {
+        double torque = teeth.centreTorque(recommendedWeight, centrePull(train));
+        return IntStream.range(0, train.meshes().size())
+                .allMatch(i -> teeth.bear(torque, teeth.borne(train.meshes().get(i), train.hoursPerTurn(i))));
+    }
+
+    /** The heaviest recommended weight that any train may have, kg; may be infinite. */
+    public double heaviestRecommendedWeight() {
+        return heaviestLeastWeight() * (1 + brief.weight().reserve().si());
     }
 
     /**
@@ -273,9 +310,7 @@ public final class TrainLimits {
      * @param mesh the mesh
      */
     public double wheelTipDiameter(Mesh mesh) {
-        return 2
-                * movement.teeth().wheelTipRadius(mesh.toothCount(), mesh.leafCount())
-                * mesh.module().metres();
+        return 2 * movement.wheelTipRadius(mesh);
     }
 
     /** Shorter side of the printer's bed, m. */
@@ -293,25 +328,6 @@ public final class TrainLimits {
         return waived.contains(Demand.PRINT_BED) || wheelTipDiameter(mesh) <= bed() + ROUNDING;
     }
 
-    /** Thinnest tooth at the pitch circle that the nozzle prints, m. */
-    double thinnestTooth() {
-        return PASSES * brief.printer().nozzle().si();
-    }
-
-    /** Thickness of a tooth at the pitch circle, {@code π m / 2}, m. */
-    double toothThickness(ToothModule module) {
-        return Math.PI * module.metres() / 2;
-    }
-
-    /**
-     * The tooth is at least two nozzle widths thick at the pitch circle; a necessary bound until outlines are drawn.
-     *
-     * @param module the module
-     */
-    public boolean toothPrints(ToothModule module) {
-        return waived.contains(Demand.TOOTH_SIZE) || toothThickness(module) >= thinnestTooth();
-    }
-
     /**
      * How much room a mesh leaves in the frame at its best direction, m; negative if wheel and pinion cannot both be inside.
      *
@@ -322,7 +338,7 @@ public final class TrainLimits {
      * @param mesh the mesh
      */
     double roomInFrame(Mesh mesh) {
-        double tips = wheelTipDiameter(mesh) / 2 + pinionTipRadius(mesh);
+        double tips = wheelTipDiameter(mesh) / 2 + movement.pinionTipRadius(mesh);
         double across = brief.frame().width().si() - tips;
         double upright = brief.frame().height().si() - tips;
         double wheel =
@@ -425,10 +441,5 @@ public final class TrainLimits {
     public boolean lightEnough(double weight) {
         return waived.contains(Demand.WEIGHT_LIMIT)
                 || weight <= brief.weight().limit().si();
-    }
-
-    private double pinionTipRadius(Mesh mesh) {
-        return movement.teeth().pinionTipRadius(mesh.toothCount(), mesh.leafCount())
-                * mesh.module().metres();
     }
 }

@@ -6,6 +6,7 @@ import drumfall.solver.brief.Brief;
 import drumfall.solver.power.Movement;
 import drumfall.solver.power.WeightFigure;
 import drumfall.solver.power.WeightWalk;
+import drumfall.solver.teeth.MeshLoss;
 import drumfall.solver.train.Train;
 import java.util.Arrays;
 import java.util.Set;
@@ -37,9 +38,10 @@ public final class TrainRater {
      */
     public TrainRater(Brief brief, Set<Demand> waived) {
         this.brief = brief;
-        this.middle = new WeightWalk(BriefMovement.of(brief, Expectation.MIDDLE));
-        this.smoothest = new WeightWalk(BriefMovement.of(brief, Expectation.SMOOTHEST));
-        this.roughest = new WeightWalk(BriefMovement.of(brief, Expectation.ROUGHEST));
+        MeshLoss teeth = BriefTeeth.of(brief, waived);
+        this.middle = new WeightWalk(BriefMovement.of(brief, teeth, Expectation.MIDDLE));
+        this.smoothest = new WeightWalk(BriefMovement.of(brief, teeth, Expectation.SMOOTHEST));
+        this.roughest = new WeightWalk(BriefMovement.of(brief, teeth, Expectation.ROUGHEST));
         this.limits = new TrainLimits(brief, movement(), waived);
         this.objectives = new Objectives(brief, movement(), limits);
         this.demands = new DemandSheet(brief, limits);

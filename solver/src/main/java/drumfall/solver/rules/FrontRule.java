@@ -66,7 +66,7 @@ final class FrontRule extends Propagator<IntVar> {
 
     private boolean mayImprove(UpperHalf fixed, LowerHalf half, CellFront beside) {
         double least = join.leastRecommendedWeight(fixed, half);
-        if (!join.clears(fixed, half) || !join.weightKept(fixed, least)) {
+        if (!join.clears(fixed, half) || !join.weightKept(fixed, least) || !join.teethBear(fixed, half, least)) {
             return false;
         }
         join.values(fixed, half, least, values);
@@ -76,6 +76,7 @@ final class FrontRule extends Propagator<IntVar> {
         double weight = join.recommendedWeight(fixed, half);
         join.values(fixed, half, weight, values);
         return join.weightKept(fixed, weight)
+                && join.teethBear(fixed, half, weight)
                 && front.mayImprove(values, weight)
                 && beside.mayImprove(values, weight)
                 && beside.add(rater.rate(join.train(fixed, half)));

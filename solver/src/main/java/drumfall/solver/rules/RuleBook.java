@@ -47,7 +47,7 @@ final class RuleBook {
         for (int i = 0; i < train.meshes(); i++) {
             String place = " " + MeshPlace.of(i, train.above);
             rules.put(Demand.STEPS_UP + place, stepsUp(i));
-            rules.put(Demand.TOOTH_SIZE + place, toothPrints(i));
+            rules.put(Demand.TOOTH_SIZE + place, teethPrint(i));
             rules.put(Demand.PRINT_BED + place, wheelFitsBed(i));
             rules.put(Demand.FRAME + place, meshFitsFrame(i));
         }
@@ -65,6 +65,7 @@ final class RuleBook {
         rules.put(Demand.RUN_AT_MOST.name(), runsNotTooLong());
         rules.put(Demand.SINGLE_LAYER.name(), windsInOneLayer());
         rules.put(Demand.WEIGHT_LIMIT.name(), weightKept());
+        rules.put(Demand.TOOTH_BENDING.name(), teethBear());
         locks().forEach(rules::put);
         return rules;
     }
@@ -74,9 +75,9 @@ final class RuleBook {
         return train.model.arithm(train.wheel[mesh], ">=", train.leaves[mesh]);
     }
 
-    /** {@code π m / 2 >= 2 nozzle}. */
-    Constraint toothPrints(int mesh) {
-        return claim(v -> limits.toothPrints(train.modules.get(v[0])), train.module[mesh]);
+    /** Teeth exist that print at the module and run. */
+    Constraint teethPrint(int mesh) {
+        return claim(v -> limits.teeth().print(train.mesh(v[0], v[1], v[2])), train.mesh(mesh));
     }
 
     /** {@code d_a <= bed}. */
@@ -179,13 +180,27 @@ final class RuleBook {
         return claim(v -> limits.windsInOneLayer(drumRun(v, 0)), train.drum, train.falls);
     }
 
+    /** {@code F / (b m Y) <= σ} at every mesh under the recommended weight. */
+    Constraint teethBear() {
+        return claim(
+                v -> {
+                    Train fixed = train.train(v);
+                    return limits.teethBear(fixed, recommendedWeight(fixed));
+                },
+                train.all());
+    }
+
+    private double recommendedWeight(Train fixed) {
+        WeightFigure weight = rater.walk().weigh(fixed);
+        return rater.objectives().recommended(weight.leastWeight());
+    }
+
     /** The recommended weight is light enough for the brief and for the line. */
     Constraint weightKept() {
         return claim(
                 v -> {
                     Train fixed = train.train(v);
-                    WeightFigure weight = rater.walk().weigh(fixed);
-                    double recommended = rater.objectives().recommended(weight.leastWeight());
+                    double recommended = recommendedWeight(fixed);
                     return limits.lightEnough(recommended) && limits.lineCarries(recommended, fixed.reeving());
                 },
                 train.all());

@@ -43,6 +43,7 @@ final class ClashFinder {
             Demand.SECONDS_HAND,
             Demand.PRINT_BED,
             Demand.TOOTH_SIZE,
+            Demand.TOOTH_BENDING,
             Demand.FRAME,
             Demand.CLEARANCE);
 

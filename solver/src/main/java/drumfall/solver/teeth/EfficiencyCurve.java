@@ -15,10 +15,10 @@ public final class EfficiencyCurve {
     private final double worst;
     private final double mean;
 
-    private EfficiencyCurve(double[] samples) {
+    private EfficiencyCurve(double worst, double mean, double[] samples) {
+        this.worst = worst;
+        this.mean = mean;
         this.samples = samples;
-        this.worst = Arrays.stream(samples).min().orElseThrow();
-        this.mean = Arrays.stream(samples).sum() / samples.length;
     }
 
     /**
@@ -39,7 +39,27 @@ public final class EfficiencyCurve {
                                 .formatted(sample));
             }
         }
-        return new EfficiencyCurve(samples.clone());
+        double worst = Arrays.stream(samples).min().orElseThrow();
+        double mean = Arrays.stream(samples).sum() / samples.length;
+        return new EfficiencyCurve(worst, mean, samples.clone());
+    }
+
+    /**
+     * A curve whose least value and mean are known better than its samples tell.
+     *
+     * @param worst least efficiency over the pitch, from 0 to 1
+     * @param mean work mean over the pitch, from {@code worst} to 1
+     * @param samples as for {@link #of(double...)}
+     * @throws IllegalArgumentException if a figure is out of its range
+     */
+    public static EfficiencyCurve of(double worst, double mean, double[] samples) {
+        if (!(worst >= 0 && mean >= worst && mean <= 1)) {
+            throw new IllegalArgumentException(
+                    "The mean (%s) of an efficiency curve must be from its worst (%s) to 1. Maybe they are swapped."
+                            .formatted(mean, worst));
+        }
+        EfficiencyCurve sampled = of(samples);
+        return new EfficiencyCurve(Math.min(worst, sampled.worst), mean, sampled.samples);
     }
 
     /** The least efficiency over the pitch. */

@@ -2,43 +2,30 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.solver.teeth;
 
-/**
- * What the train arithmetic, the parts and the power walk need to know of a pair of teeth; everything is for module 1
- * and scales with the module.
- */
+import drumfall.solver.train.ToothModule;
+import java.util.Optional;
+
+/** The teeth of every mesh: what the train arithmetic, the parts and the power walk need to know of them. */
 public interface MeshLoss {
     /** What this is, in a few words, shown beside every figure that rests on it. */
     String label();
 
     /**
-     * Efficiency over one pitch, the wheel driving.
+     * The teeth of a mesh, the wheel driving.
      *
      * @param toothCount teeth of the wheel
      * @param leafCount leaves of the pinion
-     * @param friction coefficient of friction at the teeth, at least 0
+     * @param module the module
+     * @return empty if no pair of this form can be printed and runs at the module
      */
-    EfficiencyCurve curve(int toothCount, int leafCount, double friction);
+    Optional<MeshTeeth> teeth(int toothCount, int leafCount, ToothModule module);
 
     /**
-     * Tip radius of the wheel over the module.
+     * The teeth that a pair of counts has as soon as its module is large enough.
      *
      * @param toothCount teeth of the wheel
-     * @param leafCount leaves of the pinion it drives
-     */
-    double wheelTipRadius(int toothCount, int leafCount);
-
-    /**
-     * Tip radius of the pinion over the module.
-     *
-     * @param toothCount teeth of the wheel that drives it
      * @param leafCount leaves of the pinion
+     * @return empty if no pair of this form runs with these counts however large it is
      */
-    double pinionTipRadius(int toothCount, int leafCount);
-
-    /**
-     * Arm of the normal force about the axis of a gear, over the module.
-     *
-     * @param count teeth or leaves
-     */
-    double forceArm(int count);
+    Optional<MeshTeeth> atAnyModule(int toothCount, int leafCount);
 }

@@ -9,6 +9,7 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 import drumfall.solver.parts.PartStock;
 import drumfall.solver.samples.Trains;
 import drumfall.solver.teeth.EfficiencyCurve;
+import drumfall.solver.teeth.FixedTeeth;
 import drumfall.solver.teeth.InvoluteClosedForm;
 import drumfall.solver.teeth.MeshLoss;
 import drumfall.solver.train.DrumRun;
@@ -151,7 +152,7 @@ class WeightWalkTest {
 
     @Test
     void a_mesh_that_binds_at_its_worst_needs_an_infinite_weight_to_start() {
-        MeshLoss binds = new Flat(EfficiencyCurve.of(0, 0.9, 0.9, 0.9));
+        MeshLoss binds = new FixedTeeth(EfficiencyCurve.of(0, 0.9, 0.9, 0.9));
 
         WeightFigure figure = new WeightWalk(movement(binds, 0.2, 0)).weigh(EIGHT_DAY);
 
@@ -217,33 +218,5 @@ class WeightWalkTest {
                         ArborRole.INTERMEDIATE, new ArborFriction(mu * 0.001, mu * 0.001, 0, Pendulum.STANDARD_GRAVITY),
                         ArborRole.CENTRE, new ArborFriction(mu * 0.0015, mu * 0.0015, hands, Pendulum.STANDARD_GRAVITY),
                         ArborRole.DRUM, new ArborFriction(bearing, bearing, drag, Pendulum.STANDARD_GRAVITY)));
-    }
-
-    /** The same curve for every pair. */
-    private record Flat(EfficiencyCurve curve) implements MeshLoss {
-        @Override
-        public String label() {
-            return "one curve";
-        }
-
-        @Override
-        public EfficiencyCurve curve(int toothCount, int leafCount, double friction) {
-            return curve;
-        }
-
-        @Override
-        public double wheelTipRadius(int toothCount, int leafCount) {
-            return toothCount / 2.0 + 1;
-        }
-
-        @Override
-        public double pinionTipRadius(int toothCount, int leafCount) {
-            return leafCount / 2.0 + 1;
-        }
-
-        @Override
-        public double forceArm(int count) {
-            return count / 2.0;
-        }
     }
 }

@@ -6,9 +6,9 @@ import drumfall.plugin.api.Handover;
 import drumfall.solver.brief.Brief;
 import drumfall.solver.parts.PartStock;
 import drumfall.solver.power.ArborRole;
+import drumfall.solver.power.Movement;
 import drumfall.solver.power.WeightWalk;
 import drumfall.solver.rating.TrainRater;
-import drumfall.solver.teeth.MeshLoss;
 import drumfall.solver.train.Mesh;
 import drumfall.solver.train.Train;
 import java.math.BigDecimal;
@@ -22,14 +22,13 @@ final class PartList {
     private final Brief brief;
     private final Train train;
     private final PartStock stock;
-    private final MeshLoss teeth;
+    private final Movement movement;
 
     private PartList(Handover handover) {
         this.brief = handover.brief();
         this.train = handover.rating().train();
-        var movement = new TrainRater(brief).movement();
+        this.movement = new TrainRater(brief).movement();
         this.stock = movement.parts();
-        this.teeth = movement.teeth();
     }
 
     static List<Part> of(Handover handover) {
@@ -71,7 +70,7 @@ final class PartList {
                 "wheel",
                 mesh,
                 count,
-                2 * module * teeth.wheelTipRadius(count, mesh.leafCount()),
+                2 * movement.wheelTipRadius(mesh),
                 stock.wheelThickness(),
                 stock.wheelMass(module * count / 2));
     }
@@ -85,7 +84,7 @@ final class PartList {
                 "pinion",
                 mesh,
                 count,
-                2 * module * teeth.pinionTipRadius(mesh.toothCount(), count),
+                2 * movement.pinionTipRadius(mesh),
                 stock.pinionLength(),
                 stock.pinionMass(module * count / 2));
     }

@@ -4,6 +4,7 @@ package drumfall.solver.teeth.contact;
 
 import drumfall.solver.teeth.form.MeshPair;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * The geometry of contact over one pitch of the driver, before friction.
@@ -92,19 +93,12 @@ public final class ContactPath {
 
     /** The greatest coefficient of friction the mesh can stand before some phase of it binds; infinite without limit. */
     public double bindingFriction() {
-        return stretches.stream()
-                .flatMap(s -> s.nodes().stream())
-                .flatMap(n -> n.contacts().stream())
-                .mapToDouble(Contact::bindingFriction)
-                .min()
-                .orElse(Double.POSITIVE_INFINITY);
+        return contacts().mapToDouble(Contact::bindingFriction).min().orElse(Double.POSITIVE_INFINITY);
     }
 
     /** The greatest departure of the speed ratio from its nominal value, as a share of it; 0 for a conjugate pair. */
     public double ripple() {
-        return stretches.stream()
-                .flatMap(s -> s.nodes().stream())
-                .flatMap(n -> n.contacts().stream())
+        return contacts()
                 .mapToDouble(c -> Math.abs(c.speedRatio() / pair.ratio() - 1))
                 .max()
                 .orElse(0);
@@ -117,6 +111,30 @@ public final class ContactPath {
                         .mapToDouble(Stretch::length)
                         .sum()
                 / driverPitch();
+    }
+
+    /** The smallest lever of the normal force about the driver's centre, modules. */
+    public double leastDriverArm() {
+        return contacts().mapToDouble(Contact::driverArm).min().orElseThrow();
+    }
+
+    /** The smallest lever of the normal force about the follower's centre, modules. */
+    public double leastFollowerArm() {
+        return contacts().mapToDouble(Contact::followerArm).min().orElseThrow();
+    }
+
+    /** The greatest distance from its centre at which the driver is touched, modules. */
+    public double highestOnDriver() {
+        return contacts().mapToDouble(Contact::driverRadius).max().orElseThrow();
+    }
+
+    /** The greatest distance from its centre at which the follower is touched, modules. */
+    public double highestOnFollower() {
+        return contacts().mapToDouble(Contact::followerRadius).max().orElseThrow();
+    }
+
+    private Stream<Contact> contacts() {
+        return stretches.stream().flatMap(s -> s.nodes().stream()).flatMap(n -> n.contacts().stream());
     }
 
     /** The room left at tips, roots and trailing flanks. */

@@ -111,10 +111,19 @@ public record ToothStrength(ToothForm form, double thinning) {
      * @param extrusion width of one extrusion, modules, &gt; 0
      */
     public boolean isPrintable(double extrusion) {
-        Flank flank = form.flank();
-        double tip = flank.tipRadius();
+        return printableSection(extrusion) >= 2 * extrusion;
+    }
+
+    /**
+     * The section that decides whether the tooth can be printed, modules: the narrowest chord from the root to the pitch
+     * circle or twice the chord at half an extrusion width below the tip, whichever is less.
+     *
+     * @param extrusion width of one extrusion, modules, &gt; 0
+     */
+    public double printableSection(double extrusion) {
+        double tip = form.flank().tipRadius();
         double toPitch = Math.max(extrusion / 2, tip - form.pitchRadius());
-        return narrowest(toPitch) >= 2 * extrusion && thickness(tip - extrusion / 2) >= extrusion;
+        return Math.min(narrowest(toPitch), 2 * thickness(tip - extrusion / 2));
     }
 
     private double turn() {

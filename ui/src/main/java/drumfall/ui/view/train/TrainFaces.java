@@ -3,8 +3,8 @@
 package drumfall.ui.view.train;
 
 import drumfall.solver.brief.Brief;
-import drumfall.solver.teeth.InvoluteClosedForm;
-import drumfall.solver.teeth.MeshLoss;
+import drumfall.solver.power.Movement;
+import drumfall.solver.rating.TrainRater;
 import drumfall.solver.train.Mesh;
 import drumfall.solver.train.Train;
 import java.util.List;
@@ -56,24 +56,24 @@ record TrainFaces(List<MeshFace> meshes, double drum, double flange, double esca
      * @param brief gives tooth form, line and escape wheel
      */
     static TrainFaces of(Train train, Brief brief) {
-        MeshLoss form = new InvoluteClosedForm(brief.teeth().pressureAngle().si());
+        Movement movement = new TrainRater(brief).movement();
         double drum = train.drumDiameter().doubleValue() / 2;
         return new TrainFaces(
-                train.meshes().stream().map(mesh -> face(mesh, form)).toList(),
+                train.meshes().stream().map(mesh -> face(mesh, movement)).toList(),
                 drum,
                 drum + FLANGE_LINES * brief.line().diameter().si(),
                 brief.escapement().wheelRadius().si(),
                 train.escapeTeeth());
     }
 
-    private static MeshFace face(Mesh mesh, MeshLoss form) {
+    private static MeshFace face(Mesh mesh, Movement movement) {
         double module = mesh.module().metres();
         return new MeshFace(
                 mesh.toothCount(),
                 mesh.leafCount(),
                 module,
-                module * form.wheelTipRadius(mesh.toothCount(), mesh.leafCount()),
-                module * form.pinionTipRadius(mesh.toothCount(), mesh.leafCount()));
+                movement.wheelTipRadius(mesh),
+                movement.pinionTipRadius(mesh));
     }
 
     double largestTip() {

@@ -8,6 +8,7 @@ import static drumfall.solver.quantity.Dimension.FORCE;
 import static drumfall.solver.quantity.Dimension.LENGTH;
 import static drumfall.solver.quantity.Dimension.MASS;
 import static drumfall.solver.quantity.Dimension.NUMBER;
+import static drumfall.solver.quantity.Dimension.STRESS;
 import static drumfall.solver.quantity.Dimension.TIME;
 import static drumfall.solver.quantity.Dimension.TORQUE;
 
@@ -42,7 +43,7 @@ final class TrialBrief {
                 new Brief.Parts(q(LENGTH, "6 mm"), q(LENGTH, "12 mm"), q(NUMBER, "0.45"), q(LENGTH, "2 mm")),
                 new Brief.Frame(q(LENGTH, "220 mm"), q(LENGTH, "320 mm"), q(LENGTH, "70 mm")),
                 new Brief.Printer(q(LENGTH, "220 mm"), q(LENGTH, "220 mm"), q(LENGTH, "0.4 mm"), q(LENGTH, "0.2 mm")),
-                new Brief.Material("PLA", q(DENSITY, "1240 kg/m3")),
+                new Brief.Material("PLA", q(DENSITY, "1240 kg/m3"), q(STRESS, "8 MPa")),
                 friction(),
                 new Brief.Hands(q(TORQUE, "0.002 N m")),
                 List.of(
@@ -89,7 +90,9 @@ final class TrialBrief {
     private static Brief.Teeth teeth() {
         return new Brief.Teeth(
                 Brief.ToothForm.INVOLUTE,
-                q(ANGLE, "20 deg"),
+                Optional.of(q(ANGLE, "20 deg")),
+                new Brief.ThinningBand(q(LENGTH, "0.05 mm"), q(LENGTH, "0.1 mm")),
+                q(LENGTH, "0.1 mm"),
                 new Brief.WheelRange(40, 120),
                 new Brief.LeafRange(8, 16),
                 List.of(q(LENGTH, "1 mm"), q(LENGTH, "1.25 mm"), q(LENGTH, "1.5 mm")));

@@ -2,6 +2,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.solver.teeth;
 
+import drumfall.solver.train.ToothModule;
+import java.util.Optional;
+
 /**
  * Friction in an involute mesh of full-depth teeth without profile shift, in closed form, one pair carrying at a time.
  *
@@ -50,6 +53,17 @@ public final class InvoluteClosedForm implements MeshLoss {
     }
 
     @Override
+    public Optional<MeshTeeth> teeth(int toothCount, int leafCount, ToothModule module) {
+        return atAnyModule(toothCount, leafCount);
+    }
+
+    @Override
+    public Optional<MeshTeeth> atAnyModule(int toothCount, int leafCount) {
+        return Optional.of(
+                FixedTeeth.of(toothCount, leafCount, cosine, friction -> curve(toothCount, leafCount, friction)));
+    }
+
+    /** Efficiency over one pitch of a pair of counts under friction. */
     public EfficiencyCurve curve(int toothCount, int leafCount, double friction) {
         double basePitch = Math.PI * cosine;
         double recess = recess(toothCount, leafCount);
@@ -60,21 +74,6 @@ public final class InvoluteClosedForm implements MeshLoss {
             samples[i] = Math.min(1, Math.max(0, efficiency(toothCount, leafCount, friction, place)));
         }
         return EfficiencyCurve.of(samples);
-    }
-
-    @Override
-    public double wheelTipRadius(int toothCount, int leafCount) {
-        return toothCount / 2.0 + ADDENDUM;
-    }
-
-    @Override
-    public double pinionTipRadius(int toothCount, int leafCount) {
-        return leafCount / 2.0 + ADDENDUM;
-    }
-
-    @Override
-    public double forceArm(int count) {
-        return count / 2.0 * cosine;
     }
 
     /**
@@ -102,7 +101,7 @@ public final class InvoluteClosedForm implements MeshLoss {
      */
     double recess(int toothCount, int leafCount) {
         double base = toothCount / 2.0 * cosine;
-        double tip = wheelTipRadius(toothCount, leafCount);
+        double tip = toothCount / 2.0 + ADDENDUM;
         double toTip = Math.sqrt(tip * tip - base * base) - toothCount / 2.0 * sine;
         return Math.min(toTip, leafCount / 2.0 * sine);
     }

@@ -1,0 +1,56 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.solver.teeth;
+
+import drumfall.solver.teeth.contact.ContactPath;
+import drumfall.solver.teeth.contact.ContactSample;
+import drumfall.solver.teeth.contact.MeshContact;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+
+/** Torque by the contact of the drawn flanks; a coefficient of friction once asked for costs nothing again. */
+final class TracedTorque implements MeshTorque {
+    private final ContactPath drawn;
+    private final List<ContactPath> band;
+    private final Map<Double, EfficiencyCurve> curves = new ConcurrentHashMap<>();
+
+    /**
+     * Torque of traced paths.
+     *
+     * @param drawn the path as drawn
+     * @param band the paths at the ends of the band of errors
+     */
+    TracedTorque(ContactPath drawn, List<ContactPath> band) {
+        this.drawn = drawn;
+        this.band = List.copyOf(band);
+    }
+
+    @Override
+    public EfficiencyCurve curve(double friction) {
+        return curves.computeIfAbsent(friction, this::trace);
+    }
+
+    @Override
+    public double worstOverBand(double friction) {
+        double worst = drawn.withFriction(friction).worstTorque();
+        for (ContactPath end : band) {
+            worst = Math.min(worst, end.withFriction(friction).worstTorque());
+        }
+        return worst;
+    }
+
+    private EfficiencyCurve trace(double friction) {
+        MeshContact contact = drawn.withFriction(friction);
+        double[] samples = contact.samples().stream()
+                .mapToDouble(ContactSample::efficiency)
+                .map(TracedTorque::share)
+                .toArray();
+        return EfficiencyCurve.of(share(contact.worst()), share(contact.mean()), samples);
+    }
+
+    /** Below 0 the mesh binds and passes nothing; without friction rounding may reach a hair above 1. */
+    private static double share(double efficiency) {
+        return Math.min(1, Math.max(0, efficiency));
+    }
+}

@@ -1,0 +1,56 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.solver.teeth;
+
+import drumfall.solver.teeth.form.BasicRack;
+import drumfall.solver.teeth.form.InvolutePair;
+import drumfall.solver.train.ToothModule;
+import java.util.Optional;
+import java.util.function.DoubleFunction;
+
+/**
+ * The same curve for every pair, and full-depth teeth whose mesh force stands at the pitch circle.
+ *
+ * @param curve what every mesh passes
+ */
+public record FixedTeeth(EfficiencyCurve curve) implements MeshLoss {
+    /** Teeth with a tip one module above the pitch circle, arms as given and the form factor 0.3. */
+    static MeshTeeth of(int toothCount, int leafCount, double armShare, DoubleFunction<EfficiencyCurve> curves) {
+        return new MeshTeeth(
+                InvolutePair.of(BasicRack.atAngle(20), toothCount, leafCount, 0, 0)
+                        .mesh(),
+                figures(toothCount, armShare),
+                figures(leafCount, armShare),
+                new MeshTeeth.PathFigures(1, 0.5, Double.POSITIVE_INFINITY),
+                new MeshTorque() {
+                    @Override
+                    public EfficiencyCurve curve(double friction) {
+                        return curves.apply(friction);
+                    }
+
+                    @Override
+                    public double worstOverBand(double friction) {
+                        return curves.apply(friction).worst();
+                    }
+                });
+    }
+
+    private static GearFigures figures(int count, double armShare) {
+        return new GearFigures(count / 2.0 + 1, count / 2.0 * armShare, 0.3);
+    }
+
+    @Override
+    public String label() {
+        return "one curve";
+    }
+
+    @Override
+    public Optional<MeshTeeth> teeth(int toothCount, int leafCount, ToothModule module) {
+        return atAnyModule(toothCount, leafCount);
+    }
+
+    @Override
+    public Optional<MeshTeeth> atAnyModule(int toothCount, int leafCount) {
+        return Optional.of(of(toothCount, leafCount, 1, friction -> curve));
+    }
+}
