@@ -98,6 +98,35 @@ public record Brief(
     }
 
     /**
+     * The same brief with other objectives.
+     *
+     * @param asked what makes one train better than another instead
+     */
+    public Brief withObjectives(List<Objective> asked) {
+        return new Brief(
+                name,
+                run,
+                fall,
+                weight,
+                line,
+                drum,
+                beat,
+                pendulum,
+                escapement,
+                teeth,
+                train,
+                arbors,
+                parts,
+                frame,
+                printer,
+                material,
+                friction,
+                hands,
+                asked,
+                locks);
+    }
+
+    /**
      * Duration of one winding.
      *
      * @param atLeast shortest duration that will do

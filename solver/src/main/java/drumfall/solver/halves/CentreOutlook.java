@@ -9,6 +9,7 @@ import drumfall.solver.power.Criterion;
 import drumfall.solver.rating.TrainRater;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BooleanSupplier;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -20,10 +21,16 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * the constant losses taken as shares of the least torque.
  */
 final class CentreOutlook {
+    private static final double SECONDS_PER_HOUR = 3600;
+
+    /** The bound is computed by other operations than the weight. */
+    private static final double ROUNDING = 1 + 1e-9;
+
     private final HalfRules rules;
     private final double leastLoad;
     private final MemoryCredit credit;
     private final double bindingShare;
+    private final double mostTorque;
 
     /**
      * The outlook over all numbers of meshes that a brief allows above the centre.
@@ -32,11 +39,12 @@ final class CentreOutlook {
      * @param leastLoad a running torque at the centre that no lower half undercuts, N m, more than 0
      * @param shortest a memory that no lower half undercuts, s
      * @param longest a memory that no lower half exceeds, s
+     * @param cancelled asked often; once true the outlook is cut short and good for nothing
      */
-    CentreOutlook(TrainRater rater, double leastLoad, double shortest, double longest) {
+    CentreOutlook(TrainRater rater, double leastLoad, double shortest, double longest, BooleanSupplier cancelled) {
         this.rules = new HalfRules(rater);
         this.leastLoad = leastLoad;
-        int most = rules.limits.meshesAboveLeft().stream()
+        int most = rules.choices.meshesAboveLeft().stream()
                 .mapToInt(count -> count)
                 .max()
                 .orElse(0);
@@ -45,11 +53,40 @@ final class CentreOutlook {
         for (int number = 1; number <= most; number++) {
             places.add(allowed.at(new MeshPlace(MeshPlace.Side.ABOVE, number)));
         }
-        this.credit = new MemoryCredit(places, constantShare(places), shortest, longest);
-        this.bindingShare = rules.limits.meshesAboveLeft().stream()
+        this.credit = new MemoryCredit(places, constantShare(places), shortest, longest, cancelled);
+        this.bindingShare = rules.choices.meshesAboveLeft().stream()
                 .mapToDouble(count -> bindingShare(places.subList(0, count)))
                 .min()
                 .orElse(0);
+        int fewest = rules.choices.meshesAboveLeft().stream()
+                .mapToInt(count -> count)
+                .min()
+                .orElse(0);
+        this.mostTorque = mostTorque(places.subList(0, fewest), longest);
+    }
+
+    /**
+     * The largest running torque at the centre that any weight the brief allows can give, N m.
+     *
+     * <p>In the shortest duration {@code H} the heaviest weight brings {@code W g F}, and the centre takes {@code 2 π X} in
+     * every hour of it; the meshes between let through no more than each can at best.
+     */
+    double mostTorque() {
+        return mostTorque;
+    }
+
+    private double mostTorque(List<List<MeshChoice>> places, double longest) {
+        double passed = 1;
+        for (List<MeshChoice> place : places) {
+            passed *= place.stream()
+                    .mapToDouble(choice -> choice.felt.felt(longest * choice.leaves / SECONDS_PER_HOUR))
+                    .max()
+                    .orElse(0);
+        }
+        double work =
+                rules.limits.heaviestLeastWeight() * rules.movement.pendulum().gravity() * rules.limits.fall();
+        double turns = rules.limits.shortestRun() / SECONDS_PER_HOUR;
+        return turns > 0 ? work * passed / (2 * Math.PI * turns) * ROUNDING : Double.POSITIVE_INFINITY;
     }
 
     /** Running torque with its memory's credit, as a half that may replace another offers it. */
@@ -103,7 +140,7 @@ final class CentreOutlook {
         double least = Double.POSITIVE_INFINITY;
         double running = rules.movement.running().arbor(ArborRole.DRUM).pinionSlope();
         ArborFriction binding = rules.movement.starting().arbor(ArborRole.DRUM);
-        for (BigFraction diameter : rules.limits.drumDiametersLeft()) {
+        for (BigFraction diameter : rules.choices.drumDiametersLeft()) {
             double arm = rules.movement.lineArm(diameter.doubleValue());
             double drum = weight(rules.movement.parts().drumMass(diameter.doubleValue()));
             double gain = (arm - binding.pinionSlope()) / (arm - running);

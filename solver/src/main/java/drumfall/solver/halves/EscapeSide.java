@@ -11,6 +11,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.BooleanSupplier;
 
 /** One escape wheel count: the beats it may keep, what it needs at least, and the least that tails above it need. */
 final class EscapeSide {
@@ -40,8 +41,9 @@ final class EscapeSide {
      * @param rules what both halves share
      * @param teeth teeth of the escape wheel
      * @param choices what may stand at each place below the centre, from the centre
+     * @param cancelled asked often; once true the bounds are cut short and good for nothing
      */
-    EscapeSide(HalfRules rules, int teeth, List<List<MeshChoice>> choices) {
+    EscapeSide(HalfRules rules, int teeth, List<List<MeshChoice>> choices, BooleanSupplier cancelled) {
         this.rules = rules;
         this.teeth = teeth;
         this.heldArc = rules.movement.heldArc(teeth);
@@ -59,10 +61,11 @@ final class EscapeSide {
                 running, load(Criterion.RUNNING, 1) - running, binding, load(Criterion.BINDING, 1) - binding));
         for (List<MeshChoice> sameModule : byModule(choices.get(choices.size() - 1))) {
             lastMeshes.add(sameModule);
-            lastTails.add(tails.get(0).withInFront(rules, sameModule, true));
+            lastTails.add(tails.get(0).withInFront(rules, sameModule, true, cancelled));
         }
         for (int length = 1; length < choices.size(); length++) {
-            tails.add(tails.get(length - 1).withInFront(rules, choices.get(choices.size() - length), length == 1));
+            tails.add(tails.get(length - 1)
+                    .withInFront(rules, choices.get(choices.size() - length), length == 1, cancelled));
         }
     }
 

@@ -6,6 +6,7 @@ import drumfall.solver.brief.ObjectiveFigure;
 import drumfall.solver.power.ArborRole;
 import drumfall.solver.power.Criterion;
 import drumfall.solver.power.Movement;
+import drumfall.solver.rating.BriefChoices;
 import drumfall.solver.rating.TrainLimits;
 import drumfall.solver.rating.TrainRater;
 import java.util.EnumSet;
@@ -23,6 +24,7 @@ final class HalfRules {
     final TrainRater rater;
     final Movement movement;
     final TrainLimits limits;
+    final BriefChoices choices;
     final Set<ObjectiveFigure> asked = EnumSet.noneOf(ObjectiveFigure.class);
     final int moduleCount;
 
@@ -30,7 +32,8 @@ final class HalfRules {
         this.rater = rater;
         this.movement = rater.movement();
         this.limits = rater.limits();
-        this.moduleCount = limits.modules().size();
+        this.choices = rater.choices();
+        this.moduleCount = choices.modules().size();
         rater.objectives().asked().forEach(objective -> asked.add(objective.figure()));
     }
 

@@ -4,6 +4,9 @@ package drumfall.solver.halves;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.BooleanSupplier;
 
 /** The lower halves that no other one replaces so far. */
 final class LowerFront {
@@ -14,6 +17,7 @@ final class LowerFront {
     private final CentreOutlook outlook;
     private final DominanceTree<LowerHalf> tree;
     private final List<LowerHalf> kept = new ArrayList<>();
+    private final Set<LowerHalf> in = new TreeSet<>((a, b) -> a.compareTo(b));
 
     LowerFront(HalfRules rules, CentreOutlook outlook) {
         this.rules = rules;
@@ -21,14 +25,18 @@ final class LowerFront {
         this.tree = new DominanceTree<>(FIXED_ATTRIBUTES + rules.objectiveAttributes());
     }
 
-    /** Whether a half that needs at least so much and remembers at most so long is surely replaced. */
-    boolean replacesAny(double runningLoad, double bindingLoad, double memory, double tip, PartSums sums) {
-        return tree.covers(asked(runningLoad, bindingLoad, memory, tip, sums), LowerFront::surelyLess);
+    /**
+     * Whether a half that needs at least so much and remembers at most so long is surely not wanted: too much for any
+     * weight, or replaced.
+     */
+    boolean unwanted(double runningLoad, double bindingLoad, double memory, double tip, PartSums sums) {
+        return runningLoad > outlook.mostTorque()
+                || tree.covers(asked(runningLoad, bindingLoad, memory, tip, sums), LowerFront::surelyLess);
     }
 
-    /** Takes a half in unless another one replaces it. */
+    /** Takes a half in unless another one replaces it or it is in already. */
     void offer(LowerHalf half) {
-        if (!replaced(half)) {
+        if (!replaced(half) && in.add(half)) {
             double[] point =
                     asked(half.runningLoad, half.bindingLoad, half.need.memory(), half.centreWheelTip(), half.sums);
             point[1] = outlook.offered(half.runningLoad, half.need.memory());
@@ -42,15 +50,22 @@ final class LowerFront {
         return List.copyOf(kept);
     }
 
-    /** The halves that are left when each has been held against all others. */
-    List<LowerHalf> culled() {
-        return new ArrayList<>(kept.stream().filter(half -> !replaced(half)).toList());
+    /**
+     * The halves that are left when each has been held against all others.
+     *
+     * @param cancelled asked often; once true the list is cut short
+     */
+    List<LowerHalf> culled(BooleanSupplier cancelled) {
+        return new ArrayList<>(kept.stream()
+                .takeWhile(half -> !cancelled.getAsBoolean())
+                .filter(half -> !replaced(half))
+                .toList());
     }
 
     private boolean replaced(LowerHalf half) {
         double[] point =
                 asked(half.runningLoad, half.bindingLoad, half.need.memory(), half.centreWheelTip(), half.sums);
-        return tree.covers(point, (at, entry, asked) -> surelyLess(at, entry, asked) || entry.comesBefore(half));
+        return tree.covers(point, (at, entry, asked) -> surelyLess(at, entry, asked) || entry.compareTo(half) < 0);
     }
 
     private double[] asked(double runningLoad, double bindingLoad, double memory, double tip, PartSums sums) {

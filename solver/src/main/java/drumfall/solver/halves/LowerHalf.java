@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.stream.LongStream;
 
 /** The part of a train from the centre arbor's wheel to the escape wheel. */
-public final class LowerHalf {
+public final class LowerHalf implements Comparable<LowerHalf> {
     final List<MeshChoice> meshes;
     final int escapeTeeth;
     final EscapeNeed need;
@@ -54,7 +54,19 @@ public final class LowerHalf {
         return meshes.get(0).tipRadius;
     }
 
-    boolean comesBefore(LowerHalf other) {
-        return Arrays.compare(key, other.key) < 0;
+    /** Compares by counts alone, see {@link drumfall.solver.rating.TrainOrder}. */
+    @Override
+    public int compareTo(LowerHalf other) {
+        return Arrays.compare(key, other.key);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof LowerHalf half && Arrays.equals(key, half.key);
+    }
+
+    @Override
+    public int hashCode() {
+        return Arrays.hashCode(key);
     }
 }

@@ -5,6 +5,7 @@ package drumfall.solver.halves;
 import drumfall.solver.brief.MeshPlace;
 import drumfall.solver.rating.TrainRater;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
@@ -37,7 +38,7 @@ public final class LowerHalves {
      * @param rater rates against the brief
      * @param count meshes from the centre to the escape wheel, at least 1
      * @param stride one choice in so many is tried
-     * @param cancelled asked often; once true the list ends early
+     * @param cancelled asked often; once true the list is cut short
      */
     public static List<LowerHalf> sample(TrainRater rater, int count, int stride, BooleanSupplier cancelled) {
         return new LowerHalves(rater, count, true, stride, List.of(), cancelled).list();
@@ -49,7 +50,7 @@ public final class LowerHalves {
      * @param rater rates against the brief
      * @param count meshes from the centre to the escape wheel, at least 1
      * @param known halves known already, which replace most others before these are worked out
-     * @param cancelled asked often; once true the list ends early
+     * @param cancelled asked often; once true the list is cut short
      */
     public static List<LowerHalf> thinned(
             TrainRater rater, int count, List<LowerHalf> known, BooleanSupplier cancelled) {
@@ -61,7 +62,7 @@ public final class LowerHalves {
      *
      * @param rater rates against the brief
      * @param count meshes from the centre to the escape wheel, at least 1
-     * @param cancelled asked often; once true the list ends early
+     * @param cancelled asked often; once true the list is cut short
      */
     public static List<LowerHalf> all(TrainRater rater, int count, BooleanSupplier cancelled) {
         return new LowerHalves(rater, count, false, 1, List.of(), cancelled).list();
@@ -69,10 +70,17 @@ public final class LowerHalves {
 
     private List<LowerHalf> list() {
         List<EscapeSide> sides = sides();
-        if (sides.isEmpty()) {
+        if (sides.isEmpty() || cancelled.getAsBoolean()) {
             return List.of();
         }
         CentreOutlook outlook = outlook(sides);
+        List<LowerHalf> listed = listed(sides, outlook);
+        listed.sort(Comparator.<LowerHalf>comparingDouble(half -> half.runningLoad)
+                .thenComparing((a, b) -> a.compareTo(b)));
+        return listed;
+    }
+
+    private List<LowerHalf> listed(List<EscapeSide> sides, CentreOutlook outlook) {
         List<LowerHalf> halves = new ArrayList<>();
         // Each piece of work has a front of its own, whichever thread takes it: the pieces and the order in which they
         // are put together are always the same.
@@ -85,16 +93,17 @@ public final class LowerHalves {
                 .map(LowerListing::list)
                 .toList()
                 .forEach(halves::addAll);
-        List<LowerHalf> listed = thin ? frontOf(halves, outlook).culled() : halves;
-        listed.sort((a, b) -> a.runningLoad != b.runningLoad
-                ? Double.compare(a.runningLoad, b.runningLoad)
-                : a.comesBefore(b) ? -1 : 1);
-        return listed;
+        return thin ? frontOf(halves, outlook).culled(cancelled) : halves;
     }
 
     private LowerFront frontOf(List<LowerHalf> halves, CentreOutlook outlook) {
         LowerFront front = new LowerFront(rules, outlook);
-        halves.forEach(front::offer);
+        for (LowerHalf half : halves) {
+            if (cancelled.getAsBoolean()) {
+                break;
+            }
+            front.offer(half);
+        }
         return front;
     }
 
@@ -109,9 +118,9 @@ public final class LowerHalves {
         if (choices.stream().anyMatch(List::isEmpty)) {
             return List.of();
         }
-        return rules.limits.escapeTeethLeft().stream()
+        return rules.choices.escapeTeethLeft().stream()
                 .filter(rules.limits::arcKept)
-                .map(teeth -> new EscapeSide(rules, teeth, choices))
+                .map(teeth -> new EscapeSide(rules, teeth, choices, cancelled))
                 .filter(side -> Double.isFinite(side.leastLoad(choices.get(0))))
                 .toList();
     }
@@ -125,6 +134,6 @@ public final class LowerHalves {
                 sides.stream().mapToDouble(side -> side.shortestMemory).min().orElseThrow();
         double longest =
                 sides.stream().mapToDouble(side -> side.longestMemory).max().orElseThrow();
-        return new CentreOutlook(rater, leastLoad, shortest, longest);
+        return new CentreOutlook(rater, leastLoad, shortest, longest, cancelled);
     }
 }

@@ -141,7 +141,7 @@ final class LowerListing {
         if (!thin || meshes.isEmpty()) {
             return true;
         }
-        return !front.replacesAny(
+        return !front.unwanted(
                 atBest(meshes, Criterion.RUNNING, ArborRole.INTERMEDIATE, tail.running()),
                 atBest(meshes, Criterion.BINDING, ArborRole.INTERMEDIATE, tail.binding()),
                 escape.longestMemory,
@@ -174,7 +174,7 @@ final class LowerListing {
             return;
         }
         EscapeNeed need = escape.heldArc.need((double) (3600 * leaves) / (2L * escape.teeth * teeth));
-        if (thin && replacedAtBest(meshes, need, sums)) {
+        if (thin && unwantedAtBest(meshes, need, sums)) {
             return;
         }
         if (rules.limits.secondsHandServed(counts(meshes))) {
@@ -182,8 +182,8 @@ final class LowerListing {
         }
     }
 
-    private boolean replacedAtBest(List<MeshChoice> meshes, EscapeNeed need, PartSums sums) {
-        return front.replacesAny(
+    private boolean unwantedAtBest(List<MeshChoice> meshes, EscapeNeed need, PartSums sums) {
+        return front.unwanted(
                 atBest(meshes, Criterion.RUNNING, ArborRole.ESCAPE, escape.load(Criterion.RUNNING, need.torque())),
                 atBest(meshes, Criterion.BINDING, ArborRole.ESCAPE, escape.load(Criterion.BINDING, need.torque())),
                 need.memory(),

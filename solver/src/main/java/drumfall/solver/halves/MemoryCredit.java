@@ -8,6 +8,7 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.BooleanSupplier;
 
 /**
  * What a longer memory of the pendulum can gain in any upper half, as a logarithm of torque at the centre.
@@ -32,6 +33,7 @@ final class MemoryCredit {
     private final double shortest;
     private final double step;
     private final double[] credit = new double[STEPS + 2];
+    private final BooleanSupplier cancelled;
 
     /**
      * The credit over a range of memories.
@@ -40,13 +42,20 @@ final class MemoryCredit {
      * @param constantShare {@code θ}
      * @param shortest a memory that no half undercuts, s
      * @param longest a memory that no half exceeds, s
+     * @param cancelled asked often; once true the credit is cut short and good for nothing
      */
-    MemoryCredit(List<List<MeshChoice>> places, double constantShare, double shortest, double longest) {
+    MemoryCredit(
+            List<List<MeshChoice>> places,
+            double constantShare,
+            double shortest,
+            double longest,
+            BooleanSupplier cancelled) {
+        this.cancelled = cancelled;
         this.shortest = shortest;
         this.step = Math.max(1e-12, Math.log(longest / shortest) / STEPS);
         double dilution = Math.pow(1 + constantShare, 2 * places.size());
         double slow = places.size() > 1 ? slowGain(places, longest) * (places.size() - 1) : 0;
-        for (int i = 1; i < credit.length; i++) {
+        for (int i = 1; i < credit.length && !cancelled.getAsBoolean(); i++) {
             double memory = shortest * Math.exp(step * (i - 1));
             credit[i] = credit[i - 1] + (quickGain(places, memory) + slow) * dilution;
         }
@@ -72,6 +81,9 @@ final class MemoryCredit {
         double gain = 0;
         for (List<MeshChoice> place : places) {
             for (MeshChoice choice : countsOf(place)) {
+                if (cancelled.getAsBoolean()) {
+                    return gain;
+                }
                 double pitches = memory * choice.leaves / SECONDS_PER_HOUR;
                 gain = Math.max(gain, gain(choice, pitches, pitches * Math.exp(step)));
             }
@@ -95,7 +107,7 @@ final class MemoryCredit {
             double quickest = longest * choice.leaves / SECONDS_PER_HOUR;
             double from = shortest * choice.leaves / SECONDS_PER_HOUR / slowest;
             double stride = Math.max(step, LEAST_STRIDE);
-            while (from < quickest) {
+            while (from < quickest && !cancelled.getAsBoolean()) {
                 gain = Math.max(gain, gain(choice, from, from * Math.exp(2 * stride)));
                 from *= Math.exp(stride);
             }

@@ -48,7 +48,7 @@ public final class MeshChoices {
     }
 
     private void addModules(int z, int p, Optional<MeshLock> lock, List<MeshChoice> choices) {
-        List<ToothModule> modules = rater.limits().modules();
+        List<ToothModule> modules = rater.choices().modules();
         for (int i = 0; i < modules.size(); i++) {
             Mesh mesh = Mesh.of(z, p, modules.get(i));
             if (held(mesh, lock) && allowed(mesh)) {

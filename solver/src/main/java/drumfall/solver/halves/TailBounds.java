@@ -6,6 +6,7 @@ import drumfall.solver.power.ArborRole;
 import drumfall.solver.power.Criterion;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.BooleanSupplier;
 
 /**
  * The least that any tail of a lower half can need, by what it still has to multiply the speed.
@@ -32,7 +33,10 @@ final class TailBounds {
     /** The tail without a mesh has ratio 1, whose logarithm may fall into either neighbour by rounding. */
     private static final int FIRST_BAND = -1;
 
+    private static final int BLOCK = 24;
+
     private final double[][] least;
+    private volatile double[][] blocks;
 
     private TailBounds(int bands) {
         this.least = new double[bands][FIGURES];
@@ -69,13 +73,17 @@ final class TailBounds {
      * @param rules steps of the walk
      * @param choices what may stand in front, at least one
      * @param last whether the mesh put in front is the last before the escape arbor
+     * @param cancelled asked often; once true the bounds are cut short and good for nothing
      */
-    TailBounds withInFront(HalfRules rules, List<MeshChoice> choices, boolean last) {
+    TailBounds withInFront(HalfRules rules, List<MeshChoice> choices, boolean last, BooleanSupplier cancelled) {
         double longest =
                 choices.stream().mapToDouble(choice -> choice.ratio).max().orElseThrow();
         TailBounds longer = new TailBounds(least.length + (int) Math.ceil(Math.log(longest) / WIDTH) + 3);
         ArborRole below = last ? ArborRole.ESCAPE : ArborRole.INTERMEDIATE;
         for (MeshChoice choice : choices) {
+            if (cancelled.getAsBoolean()) {
+                break;
+            }
             Step step = new Step(rules, choice, below);
             int shift = (int) Math.floor(Math.log(choice.ratio) / WIDTH);
             for (int band = 0; band < least.length; band++) {
@@ -101,15 +109,36 @@ final class TailBounds {
     Least between(double from, double to, EscapeSide escape, double turnsBefore) {
         int low = Math.max(0, band(from) - 1);
         int high = Math.min(least.length - 1, band(to) + 1);
-        double growth = Math.exp(WIDTH);
-        double fastest = turnsBefore * Math.exp(WIDTH * (low + FIRST_BAND + 1));
+        return high - low > 2 * BLOCK
+                ? leastOf(blocks(), low / BLOCK, high / BLOCK, WIDTH * BLOCK, escape, turnsBefore)
+                : leastOf(least, low, high, WIDTH, escape, turnsBefore);
+    }
+
+    /** Bands put together by the dozen, for ranges too wide to go through band by band. */
+    private double[][] blocks() {
+        if (blocks == null) {
+            double[][] wide = new TailBounds(least.length / BLOCK + 1).least;
+            for (int i = 0; i < least.length; i++) {
+                for (int figure = 0; figure < FIGURES; figure++) {
+                    wide[i / BLOCK][figure] = Math.min(wide[i / BLOCK][figure], least[i][figure]);
+                }
+            }
+            blocks = wide;
+        }
+        return blocks;
+    }
+
+    private static Least leastOf(
+            double[][] bands, int low, int high, double width, EscapeSide escape, double turnsBefore) {
+        double growth = Math.exp(width);
+        double fastest = turnsBefore * Math.exp(WIDTH * FIRST_BAND + width * (low + 1));
         double running = Double.POSITIVE_INFINITY;
         double binding = Double.POSITIVE_INFINITY;
         double filament = Double.POSITIVE_INFINITY;
         double tip = Double.POSITIVE_INFINITY;
         double centres = Double.POSITIVE_INFINITY;
         for (int i = low; i <= high; i++) {
-            double[] band = least[i];
+            double[] band = bands[i];
             double torque = escape.leastTorque(fastest);
             running = Math.min(running, band[RUNNING] + band[RUNNING_SLOPE] * torque);
             binding = Math.min(binding, band[BINDING] + band[BINDING_SLOPE] * torque);

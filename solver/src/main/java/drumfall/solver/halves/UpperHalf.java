@@ -9,7 +9,7 @@ import java.util.stream.LongStream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** The part of a train from the drum and its line to the centre arbor's pinion. */
-public final class UpperHalf {
+public final class UpperHalf implements Comparable<UpperHalf> {
     final List<MeshChoice> meshes;
     final BigFraction drumDiameter;
     final Reeving reeving;
@@ -78,7 +78,19 @@ public final class UpperHalf {
         return meshes.get(meshes.size() - 1);
     }
 
-    boolean comesBefore(UpperHalf other) {
-        return Arrays.compare(key, other.key) < 0;
+    /** Compares by counts alone, see {@link drumfall.solver.rating.TrainOrder}. */
+    @Override
+    public int compareTo(UpperHalf other) {
+        return Arrays.compare(key, other.key);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof UpperHalf half && Arrays.equals(key, half.key);
+    }
+
+    @Override
+    public int hashCode() {
+        return Arrays.hashCode(key);
     }
 }

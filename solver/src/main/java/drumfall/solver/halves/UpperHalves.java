@@ -8,6 +8,7 @@ import drumfall.solver.rating.TrainRater;
 import drumfall.solver.train.DrumRun;
 import drumfall.solver.train.Reeving;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.BooleanSupplier;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -62,8 +63,8 @@ public final class UpperHalves {
                     .mapToDouble(lines::mostFelt)
                     .toArray());
         }
-        for (BigFraction diameter : rules.limits.drumDiametersLeft()) {
-            for (Reeving reeving : rules.limits.reevingsLeft()) {
+        for (BigFraction diameter : rules.choices.drumDiametersLeft()) {
+            for (Reeving reeving : rules.choices.reevingsLeft()) {
                 addDrum(diameter, rules.limits.drumRun(diameter, reeving));
             }
         }
@@ -110,11 +111,15 @@ public final class UpperHalves {
             extend(new ArrayList<>(), 1, start, 1);
         }
         List<UpperHalf> halves = new ArrayList<>(
-                thin ? kept.stream().filter(half -> !replaced(half)).toList() : kept);
+                thin
+                        ? kept.stream()
+                                .takeWhile(half -> !cancelled.getAsBoolean())
+                                .filter(half -> !replaced(half, false))
+                                .toList()
+                        : kept);
         int slope = 2 * UpperLines.BANDS + 1;
-        halves.sort((a, b) -> a.lines[slope] != b.lines[slope]
-                ? Double.compare(a.lines[slope], b.lines[slope])
-                : a.comesBefore(b) ? -1 : 1);
+        halves.sort(Comparator.<UpperHalf>comparingDouble(half -> half.lines[slope])
+                .thenComparing((a, b) -> a.compareTo(b)));
         return halves;
     }
 
@@ -197,7 +202,8 @@ public final class UpperHalves {
             double[] one = point(half(meshes, hours, sums, drum, least), false);
             point = point == null ? one : smaller(point, one);
         }
-        return tree.covers(point, (at, entry, asked) -> UpperLines.surelyLess(at, asked));
+        return UpperLines.leastOf(point) > rules.limits.heaviestLeastWeight() * (1 + 1e-9)
+                || tree.covers(point, (at, entry, asked) -> UpperLines.surelyLess(at, asked));
     }
 
     private static double[] smaller(double[] first, double[] second) {
@@ -226,7 +232,9 @@ public final class UpperHalves {
     }
 
     private void offer(UpperHalf half) {
-        if (!lines.finite(half.lines) || (thin && replaced(half))) {
+        if (!lines.finite(half.lines)
+                || lines.leastWeight(half.lines) > rules.limits.heaviestLeastWeight() * (1 + 1e-9)
+                || (thin && replaced(half, true))) {
             return;
         }
         if (thin) {
@@ -235,11 +243,12 @@ public final class UpperHalves {
         kept.add(half);
     }
 
-    private boolean replaced(UpperHalf half) {
+    private boolean replaced(UpperHalf half, boolean byItself) {
         return tree.covers(
                 point(half, false),
-                (point, entry, asked) ->
-                        entry != half && (UpperLines.surelyLess(point, asked) || !half.comesBefore(entry)));
+                (point, entry, asked) -> UpperLines.surelyLess(point, asked)
+                        || entry.compareTo(half) < 0
+                        || (byItself && entry.compareTo(half) == 0));
     }
 
     private int attributes() {

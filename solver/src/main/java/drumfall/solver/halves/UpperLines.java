@@ -156,6 +156,16 @@ final class UpperLines {
         return true;
     }
 
+    /** A weight that these lines make with no lower half less than, kg. */
+    double leastWeight(double[] lines) {
+        return at(lines, BANDS, leastLoad) * (1 - ROUNDING);
+    }
+
+    /** The least weight of a point that asks, kg: the band of the longest memory, at the least torque. */
+    static double leastOf(double[] asked) {
+        return asked[2 * (BANDS - 1)];
+    }
+
     /** Number of attributes that {@link #write} writes. */
     static int attributes() {
         return 2 * BANDS + 1;
@@ -176,7 +186,7 @@ final class UpperLines {
         if (offered) {
             point[2 * BANDS] = bindingDecides(lines) ? at(lines, BANDS + 1, mostBinding) : 0;
         } else {
-            point[2 * BANDS] = at(lines, BANDS, leastLoad) * (1 - ROUNDING);
+            point[2 * BANDS] = leastWeight(lines);
         }
     }
 

@@ -82,7 +82,7 @@ public record Deadbeat(DeadbeatForm form, int teeth) {
      * @return N m, or infinity if no torque does or there is no such escapement
      */
     public double torqueFor(double semiArc, double pendulumLoss) {
-        double gain = gain(semiArc);
+        double gain = exists() ? gain(semiArc) : 0;
         return gain > 0 ? (pendulumLoss + 2 * semiArc * form.palletArborTorque()) / gain : Double.POSITIVE_INFINITY;
     }
 }

@@ -40,7 +40,7 @@ public final class HeldArc {
      * What the escape wheel needs at one beat.
      *
      * <p>The memory is {@code τ = (Q/π) · beat / (1 + 2 µ M_e r_p Q / (π r_w m g h A))}: the locking faces' friction adds
-     * to the pendulum's own damping.
+     * to the pendulum's own damping. It is 0 where no torque keeps the arc.
      *
      * @param secondsPerBeat s
      */
@@ -50,7 +50,9 @@ public final class HeldArc {
         double loss = lossPerEnergy * pendulum.energy(moment, arc);
         double torque = escapement.torqueFor(arc, loss);
         double restoring = Math.PI * escapement.form().wheelRadius() * moment * arc;
-        double memory = secondsPerBeat / lossPerEnergy / (1 + lockingPerTorque * torque / restoring);
+        double memory = Double.isInfinite(torque)
+                ? 0
+                : secondsPerBeat / lossPerEnergy / (1 + lockingPerTorque * torque / restoring);
         return new EscapeNeed(torque, arc, memory, length, loss);
     }
 }

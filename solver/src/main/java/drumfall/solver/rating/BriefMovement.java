@@ -92,9 +92,10 @@ final class BriefMovement {
 
     private ArborFriction arbor(Brief.ArborBuild build, ArborRole role, double factor) {
         double hands = role == ArborRole.CENTRE ? brief.hands().torque().si() : 0;
-        return build.kind() == Brief.ArborKind.FIXED
-                ? onFixedRod(build, hands, factor)
-                : onTurningRod(build, hands, factor);
+        if (build.kind() == Brief.ArborKind.TURNING) {
+            return onTurningRod(build, hands, factor);
+        }
+        return role == ArborRole.DRUM ? drumOnFixedRod(build, factor) : onFixedRod(build, hands, factor);
     }
 
     /** Wheel and pinion are one part whose hub runs on the rod; the hub's two ends are the supports. */
@@ -106,6 +107,20 @@ final class BriefMovement {
                 supports.slopeAt(wheel / 2),
                 supports.slopeAt(wheel + pinion / 2),
                 hands + supports.drag(),
+                Pendulum.STANDARD_GRAVITY);
+    }
+
+    /** The hub reaches through great wheel, drum and flanges; the line pulls anywhere between the flanges. */
+    private ArborFriction drumOnFixedRod(Brief.ArborBuild build, double factor) {
+        double wheel = brief.parts().wheelThickness().si();
+        double wall = brief.drum().wall().si();
+        double length = brief.drum().length().si();
+        double span = wheel + 2 * wall + length;
+        ArborSupports supports = supports(build, span, factor);
+        return new ArborFriction(
+                supports.slopeAt(wheel / 2),
+                Math.max(supports.slopeAt(wheel + wall), supports.slopeAt(span - wall)),
+                supports.drag(),
                 Pendulum.STANDARD_GRAVITY);
     }
 

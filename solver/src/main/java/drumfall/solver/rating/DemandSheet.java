@@ -25,10 +25,12 @@ final class DemandSheet {
 
     private final Brief brief;
     private final TrainLimits limits;
+    private final BriefChoices choices;
 
     DemandSheet(Brief brief, TrainLimits limits) {
         this.brief = brief;
         this.limits = limits;
+        this.choices = new BriefChoices(brief);
     }
 
     List<DemandFigure> of(Train train, double recommendedWeight) {
@@ -140,17 +142,17 @@ final class DemandSheet {
                 Demand.DRUM_SIZE,
                 WHOLE_TRAIN,
                 train.drumDiameter().doubleValue(),
-                limits.drumDiameters().stream().anyMatch(size -> size.compareTo(train.drumDiameter()) == 0)));
+                choices.drumDiameters().stream().anyMatch(size -> size.compareTo(train.drumDiameter()) == 0)));
         figures.add(DemandFigure.oneOf(
                 Demand.FALLS,
                 WHOLE_TRAIN,
                 train.reeving().falls(),
-                limits.reevings().contains(train.reeving())));
+                choices.reevings().contains(train.reeving())));
         figures.add(DemandFigure.oneOf(
                 Demand.ESCAPE_TEETH,
                 WHOLE_TRAIN,
                 train.escapeTeeth(),
-                limits.escapeTeeth().contains(train.escapeTeeth())));
+                choices.escapeTeeth().contains(train.escapeTeeth())));
     }
 
     private void mesh(Mesh mesh, String place, List<DemandFigure> figures) {
@@ -169,7 +171,7 @@ final class DemandSheet {
         figures.add(DemandFigure.atLeast(
                 Demand.STEPS_UP, place, mesh.toothCount(), mesh.leafCount(), limits.stepsUp(mesh.counts())));
         figures.add(DemandFigure.oneOf(
-                Demand.MODULE, place, mesh.module().metres(), limits.modules().contains(mesh.module())));
+                Demand.MODULE, place, mesh.module().metres(), choices.modules().contains(mesh.module())));
         figures.add(DemandFigure.atMost(
                 Demand.PRINT_BED, place, limits.wheelTipDiameter(mesh), limits.bed(), limits.fitsBed(mesh)));
         figures.add(DemandFigure.atLeast(

@@ -3,8 +3,6 @@
 package drumfall.solver.rating;
 
 import drumfall.solver.brief.Brief;
-import drumfall.solver.brief.MeshLock;
-import drumfall.solver.brief.MeshPlace;
 import drumfall.solver.power.ArborRole;
 import drumfall.solver.power.Deadbeat;
 import drumfall.solver.power.FiniteArc;
@@ -18,11 +16,9 @@ import drumfall.solver.train.WheelAndPinion;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
-/** Each demand of a brief as one claim about counts and sizes, and the choices the brief leaves open. */
+/** Each demand of a brief as one claim about counts and sizes. */
 public final class TrainLimits {
     private static final BigFraction SECONDS_PER_HOUR = BigFraction.of(3600);
     private static final BigFraction ESCAPE_TURNS_PER_MINUTE = BigFraction.of(60);
@@ -30,9 +26,16 @@ public final class TrainLimits {
     /** A tooth is printed in two passes of the nozzle at least; common practice, no source. */
     private static final int PASSES = 2;
 
+    /**
+     * Sizes are summed in floating point, m: a part that just fits must not miss by rounding. Far above the rounding of a few
+     * sums, far below anything that can be printed.
+     */
+    private static final double ROUNDING = 1e-12;
+
     private final Brief brief;
     private final Movement movement;
     private final Set<Demand> waived;
+    private final BriefChoices choices;
     private final ArborRoles roles;
     private final BigFraction hoursAtLeast;
     private final BigFraction hoursAtMost;
@@ -49,43 +52,11 @@ public final class TrainLimits {
         this.brief = brief;
         this.movement = movement;
         this.waived = Set.copyOf(waived);
+        this.choices = new BriefChoices(brief);
         this.roles = BriefMovement.roles(brief);
         this.hoursAtLeast = brief.run().atLeast().exact().divide(SECONDS_PER_HOUR);
         this.hoursAtMost = brief.run().atMost().exact().divide(SECONDS_PER_HOUR);
         this.periodRatio = FiniteArc.periodRatio(arcAsked());
-    }
-
-    /** Modules the brief offers, smallest first. */
-    public List<ToothModule> modules() {
-        return brief.teeth().modules().stream()
-                .map(module -> ToothModule.ofMetres(module.exact()))
-                .sorted()
-                .toList();
-    }
-
-    /** Drum diameters the brief offers, m, smallest first. */
-    public List<BigFraction> drumDiameters() {
-        BigFraction step = brief.drum().diameter().step().exact();
-        BigFraction to = brief.drum().diameter().to().exact();
-        return Stream.iterate(
-                        brief.drum().diameter().from().exact(), size -> size.compareTo(to) <= 0, size -> size.add(step))
-                .toList();
-    }
-
-    /** Reevings the brief offers, fewest falls first. */
-    public List<Reeving> reevings() {
-        return brief.line().falls().stream()
-                .sorted()
-                .map(falls -> Reeving.of(falls).orElseThrow())
-                .toList();
-    }
-
-    /** Escape-wheel counts the brief offers, fewest first. */
-    public List<Integer> escapeTeeth() {
-        Brief.CountSteps teeth = brief.escapement().teeth();
-        return IntStream.iterate(teeth.from(), count -> count <= teeth.to(), count -> count + teeth.step())
-                .boxed()
-                .toList();
     }
 
     /**
@@ -229,56 +200,6 @@ public final class TrainLimits {
         return new double[] {from, to};
     }
 
-    /** Drum diameters left by the locks, m, smallest first. */
-    public List<BigFraction> drumDiametersLeft() {
-        return drumDiameters().stream()
-                .filter(size -> brief.locks()
-                        .drumDiameter()
-                        .map(held -> held.exact().compareTo(size) == 0)
-                        .orElse(true))
-                .toList();
-    }
-
-    /** Reevings left by the locks, fewest falls first. */
-    public List<Reeving> reevingsLeft() {
-        return reevings().stream()
-                .filter(reeving -> brief.locks()
-                        .falls()
-                        .map(held -> held == reeving.falls())
-                        .orElse(true))
-                .toList();
-    }
-
-    /** Escape-wheel counts left by the locks, fewest first. */
-    public List<Integer> escapeTeethLeft() {
-        return escapeTeeth().stream()
-                .filter(count -> brief.locks().escapeTeeth().map(count::equals).orElse(true))
-                .toList();
-    }
-
-    /** Numbers of meshes above the centre left by the locks, fewest first. */
-    public List<Integer> meshesAboveLeft() {
-        return left(brief.train().above(), brief.locks().meshesAbove(), MeshPlace.Side.ABOVE);
-    }
-
-    /** Numbers of meshes below the centre left by the locks, fewest first. */
-    public List<Integer> meshesBelowLeft() {
-        return left(brief.train().below(), brief.locks().meshesBelow(), MeshPlace.Side.BELOW);
-    }
-
-    private List<Integer> left(Brief.MeshRange range, Optional<Integer> held, MeshPlace.Side side) {
-        int lastLocked = brief.locks().meshes().stream()
-                .map(MeshLock::place)
-                .filter(place -> place.side() == side)
-                .mapToInt(MeshPlace::number)
-                .max()
-                .orElse(0);
-        return IntStream.rangeClosed(range.from(), range.to())
-                .filter(count -> held.map(number -> number == count).orElse(true) && count >= lastLocked)
-                .boxed()
-                .toList();
-    }
-
     /**
      * An arbor below the centre turns once a minute, an even number of meshes from the centre.
      *
@@ -369,7 +290,7 @@ public final class TrainLimits {
      * @param mesh the mesh
      */
     public boolean fitsBed(Mesh mesh) {
-        return waived.contains(Demand.PRINT_BED) || wheelTipDiameter(mesh) <= bed();
+        return waived.contains(Demand.PRINT_BED) || wheelTipDiameter(mesh) <= bed() + ROUNDING;
     }
 
     /** Thinnest tooth at the pitch circle that the nozzle prints, m. */
@@ -418,7 +339,7 @@ public final class TrainLimits {
      * @param mesh the mesh
      */
     public boolean fitsFrame(Mesh mesh) {
-        return waived.contains(Demand.FRAME) || roomInFrame(mesh) >= 0;
+        return waived.contains(Demand.FRAME) || roomInFrame(mesh) >= -ROUNDING;
     }
 
     /**
@@ -445,7 +366,7 @@ public final class TrainLimits {
      * @param tipRadius of the wheel, m
      */
     public boolean clears(Mesh mesh, ArborRole neighbour, double tipRadius) {
-        return waived.contains(Demand.CLEARANCE) || clearance(mesh, neighbour, tipRadius) >= gap();
+        return waived.contains(Demand.CLEARANCE) || clearance(mesh, neighbour, tipRadius) >= gap() - ROUNDING;
     }
 
     /**
@@ -470,6 +391,30 @@ public final class TrainLimits {
     public boolean lineCarries(double weight, Reeving reeving) {
         return waived.contains(Demand.LINE_LOAD)
                 || loadToCarry(weight, reeving) <= brief.line().ratedLoad().si();
+    }
+
+    /** The heaviest least running weight that any train may have, by the limit and the line, kg; may be infinite. */
+    public double heaviestLeastWeight() {
+        double limit = waived.contains(Demand.WEIGHT_LIMIT)
+                ? Double.POSITIVE_INFINITY
+                : brief.weight().limit().si();
+        double line = waived.contains(Demand.LINE_LOAD)
+                ? Double.POSITIVE_INFINITY
+                : choices.reevingsLeft().stream()
+                        .mapToDouble(reeving -> brief.line().ratedLoad().si() / loadToCarry(1, reeving))
+                        .max()
+                        .orElse(0);
+        return Math.min(limit, line) / (1 + brief.weight().reserve().si());
+    }
+
+    /** The shortest duration that will do, s; 0 if none is asked. */
+    public double shortestRun() {
+        return waived.contains(Demand.RUN_AT_LEAST) ? 0 : brief.run().atLeast().si();
+    }
+
+    /** Height the weight may descend, m. */
+    public double fall() {
+        return brief.fall().height().si();
     }
 
     /**

@@ -65,6 +65,11 @@ public final class TrainRater {
         return limits;
     }
 
+    /** What the brief leaves open. */
+    public BriefChoices choices() {
+        return new BriefChoices(brief);
+    }
+
     /** The figures wanted small. */
     public Objectives objectives() {
         return objectives;

@@ -155,7 +155,7 @@ final class RuleBook {
         double from = Double.POSITIVE_INFINITY;
         double to = 0;
         for (BigFraction drum : train.drums) {
-            for (Reeving reeving : limits.reevings()) {
+            for (Reeving reeving : rater.choices().reevings()) {
                 double[] hours = limits.hoursPerTurn(limits.drumRun(drum, reeving));
                 from = Math.min(from, hours[0]);
                 to = Math.max(to, hours[1]);

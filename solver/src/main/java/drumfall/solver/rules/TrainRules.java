@@ -47,7 +47,7 @@ public final class TrainRules {
         this.rater = rater;
         this.front = front;
         Model model = new Model("train", Settings.init());
-        this.train = new TrainVariables(model, rater.brief(), rater.limits(), above, below);
+        this.train = new TrainVariables(model, rater.brief(), rater.choices(), above, below);
         this.rules = new RuleBook(train, rater);
         rules.defining().forEach(this::post);
         this.decisions = train.all();

@@ -3,7 +3,7 @@
 package drumfall.solver.rules;
 
 import drumfall.solver.brief.Brief;
-import drumfall.solver.rating.TrainLimits;
+import drumfall.solver.rating.BriefChoices;
 import drumfall.solver.train.Mesh;
 import drumfall.solver.train.Reeving;
 import drumfall.solver.train.ToothModule;
@@ -33,12 +33,12 @@ final class TrainVariables {
     final List<ToothModule> modules;
     final List<BigFraction> drums;
 
-    TrainVariables(Model model, Brief brief, TrainLimits limits, int above, int below) {
+    TrainVariables(Model model, Brief brief, BriefChoices choices, int above, int below) {
         this.model = model;
         this.above = above;
         this.below = below;
-        this.modules = limits.modules();
-        this.drums = limits.drumDiameters();
+        this.modules = choices.modules();
+        this.drums = choices.drumDiameters();
         int count = above + below;
         Brief.Teeth teeth = brief.teeth();
         this.wheel = model.intVarArray(
@@ -48,10 +48,10 @@ final class TrainVariables {
         this.module = model.intVarArray("module", count, 0, modules.size() - 1, false);
         this.drum = model.intVar("drum", 0, drums.size() - 1, false);
         this.falls = model.intVar(
-                "falls", limits.reevings().stream().mapToInt(Reeving::falls).toArray());
+                "falls", choices.reevings().stream().mapToInt(Reeving::falls).toArray());
         this.escape = model.intVar(
                 "escape wheel",
-                limits.escapeTeeth().stream().mapToInt(count1 -> count1).toArray());
+                choices.escapeTeeth().stream().mapToInt(Integer::intValue).toArray());
     }
 
     int meshes() {

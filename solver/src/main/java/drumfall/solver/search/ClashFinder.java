@@ -5,6 +5,10 @@ package drumfall.solver.search;
 import drumfall.solver.brief.Brief;
 import drumfall.solver.brief.Locks;
 import drumfall.solver.brief.MeshLock;
+import drumfall.solver.brief.Objective;
+import drumfall.solver.brief.ObjectiveFigure;
+import drumfall.solver.quantity.Dimension;
+import drumfall.solver.quantity.Quantity;
 import drumfall.solver.rating.Demand;
 import drumfall.solver.rating.TrainRater;
 import drumfall.solver.search.SearchProgress.Stage;
@@ -12,6 +16,7 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
@@ -41,17 +46,25 @@ final class ClashFinder {
             Demand.FRAME,
             Demand.CLEARANCE);
 
+    private static final Objective WEIGHT =
+            new Objective(ObjectiveFigure.RECOMMENDED_WEIGHT, Optional.of(Quantity.parse(Dimension.NUMBER, "10 %")));
+
+    /** A maker waits for a reason, but not for long; s in nanoseconds. */
+    private static final long TIME = 30_000_000_000L;
+
     private final Brief brief;
     private final SearchListener listener;
     private final BooleanSupplier cancelled;
     private final List<HeldDemand> demands;
-    private final List<Integer> complements = new ArrayList<>();
+    private final List<Long> complements = new ArrayList<>();
     private int asked;
 
     private ClashFinder(Brief brief, SearchListener listener, BooleanSupplier cancelled) {
-        this.brief = brief;
+        // Whether trains exist does not depend on what is wanted of them, and one objective is the quickest.
+        this.brief = brief.withObjectives(List.of(WEIGHT));
         this.listener = listener;
-        this.cancelled = cancelled;
+        long start = System.nanoTime();
+        this.cancelled = () -> cancelled.getAsBoolean() || System.nanoTime() - start > TIME;
         this.demands = demandsOf(brief);
     }
 
@@ -60,33 +73,55 @@ final class ClashFinder {
      *
      * @param brief the brief
      * @param listener is told how it goes on
-     * @param cancelled asked all the time; once true the smallest clash known to hold is given as not proven smallest
+     * @param cancelled asked all the time; once true, or when the time for it is over, the smallest clash known is given
+     *     as not proven smallest
      */
     static Clash smallestClash(Brief brief, SearchListener listener, BooleanSupplier cancelled) {
         return new ClashFinder(brief, listener, cancelled).find();
     }
 
     private Clash find() {
-        int all = (1 << demands.size()) - 1;
+        long all = (1L << demands.size()) - 1;
+        long clash = withoutSuperfluous(all);
         while (true) {
-            int candidate = smallestHittingSet(all);
+            long candidate = smallestHittingSet(all);
+            if (cancelled.getAsBoolean()) {
+                return clash(clash, false);
+            }
+            if (Long.bitCount(candidate) >= Long.bitCount(clash)) {
+                return clash(clash, true);
+            }
             switch (existence(candidate)) {
-                case NONE -> {
-                    return clash(candidate, true);
-                }
+                case NONE -> clash = candidate;
                 case SOME -> complements.add(all & ~grown(candidate, all));
                 case UNKNOWN -> {
-                    return clash(all, false);
+                    return clash(clash, false);
                 }
             }
         }
     }
 
+    /** A clash from which no single demand can be dropped. */
+    private long withoutSuperfluous(long all) {
+        long clash = all;
+        for (int i = demands.size() - 1; i >= 0; i--) {
+            long smaller = clash & ~(1L << i);
+            switch (existence(smaller)) {
+                case NONE -> clash = smaller;
+                case SOME -> complements.add(all & ~smaller);
+                case UNKNOWN -> {
+                    return clash;
+                }
+            }
+        }
+        return clash;
+    }
+
     /** The set grown, demand by demand, as far as trains exist. */
-    private int grown(int set, int all) {
-        int grown = set;
+    private long grown(long set, long all) {
+        long grown = set;
         for (int i = 0; i < demands.size(); i++) {
-            int larger = grown | 1 << i;
+            long larger = grown | 1L << i;
             if (larger != grown && larger != all && existence(larger) == TrainSearch.Existence.SOME) {
                 grown = larger;
             }
@@ -94,17 +129,37 @@ final class ClashFinder {
         return grown;
     }
 
-    private int smallestHittingSet(int all) {
-        return IntStream.rangeClosed(0, all)
-                .filter(set -> complements.stream().allMatch(complement -> (set & complement) != 0))
-                .boxed()
-                .min((a, b) -> Integer.bitCount(a) != Integer.bitCount(b)
-                        ? Integer.compare(Integer.bitCount(a), Integer.bitCount(b))
-                        : Integer.compare(a, b))
-                .orElseThrow();
+    /** Of the smallest sets that meet every known complement, the one with the earliest demands. */
+    private long smallestHittingSet(long all) {
+        int size = 0;
+        OptionalLong found = hittingSet(0, size);
+        while (found.isEmpty() && !cancelled.getAsBoolean()) {
+            size++;
+            found = hittingSet(0, size);
+        }
+        return found.orElse(all);
     }
 
-    private TrainSearch.Existence existence(int held) {
+    /** A set must take a demand of the first complement it misses: few branches, however many demands there are. */
+    private OptionalLong hittingSet(long set, int more) {
+        OptionalLong missed = complements.stream()
+                .mapToLong(c -> c)
+                .filter(c -> (set & c) == 0)
+                .findFirst();
+        if (missed.isEmpty()) {
+            return OptionalLong.of(set);
+        }
+        if (more == 0 || cancelled.getAsBoolean()) {
+            return OptionalLong.empty();
+        }
+        return IntStream.range(0, demands.size())
+                .filter(i -> (missed.getAsLong() >> i & 1) == 1)
+                .mapToObj(i -> hittingSet(set | 1L << i, more - 1))
+                .flatMapToLong(OptionalLong::stream)
+                .min();
+    }
+
+    private TrainSearch.Existence existence(long held) {
         asked++;
         listener.progressed(new SearchProgress(Stage.EXPLAINING, 0, 0, 1 - 1.0 / (1 + asked)));
         Set<Demand> waived = EnumSet.noneOf(Demand.class);
@@ -121,14 +176,23 @@ final class ClashFinder {
         return TrainSearch.existence(new TrainRater(brief.withLocks(locks), waived), cancelled);
     }
 
-    private Clash clash(int set, boolean smallest) {
+    private Clash clash(long set, boolean smallest) {
         List<HeldDemand> members = new ArrayList<>();
         for (int i = 0; i < demands.size(); i++) {
             if ((set >> i & 1) == 1) {
                 members.add(demands.get(i));
             }
         }
+        if (members.isEmpty() && noEscapeWheelKeepsTheArc()) {
+            members.add(new HeldDemand(Demand.ARC, Demand.ARC.pointer(), Locks.NONE));
+        }
         return new Clash(members, smallest);
+    }
+
+    /** The one demand that cannot be dropped and yet be asked for in vain: without an arc there is no weight to work out. */
+    private boolean noEscapeWheelKeepsTheArc() {
+        TrainRater rater = new TrainRater(brief);
+        return rater.choices().escapeTeeth().stream().noneMatch(rater.limits()::arcKept);
     }
 
     private static List<HeldDemand> demandsOf(Brief brief) {

@@ -99,7 +99,7 @@ public final class TrainSearch {
     }
 
     private boolean throughAllShapes() {
-        for (int below : rater.limits().meshesBelowLeft()) {
+        for (int below : rater.choices().meshesBelowLeft()) {
             tell(Stage.LISTING, 0, below, 0);
             if (!settings.listHalves()) {
                 if (!throughShapes(above -> search(new TrainRules(rater, above, below, front), above, below))) {
@@ -123,7 +123,7 @@ public final class TrainSearch {
     }
 
     private boolean throughShapes(IntPredicate shape) {
-        for (int above : rater.limits().meshesAboveLeft()) {
+        for (int above : rater.choices().meshesAboveLeft()) {
             if (cancelled.getAsBoolean() || !shape.test(above)) {
                 return false;
             }

@@ -24,7 +24,8 @@ public final class EfficiencyCurve {
     /**
      * A curve from its samples.
      *
-     * @param samples efficiencies at equally spaced driver angles over one pitch, each from 0 to 1, at least one
+     * @param samples efficiencies at equally spaced driver angles over one pitch, in the order in which they are passed,
+     *     each from 0 to 1, at least one
      * @throws IllegalArgumentException if there is no sample or one is outside 0 to 1
      */
     public static EfficiencyCurve of(double... samples) {

@@ -9,11 +9,11 @@ package drumfall.solver.teeth;
  * the arms of the friction force are {@code l1 = r1 sin α + s} and {@code l2 = r2 sin α - s}, those of the normal force
  * the base radii, and {@code M2/M1 = (rb2 ± µ l2) / (rb1 ± µ l1)}, plus in recess, minus in approach (moments of the
  * friction-turned force about both centres; Merritt, <i>Gears</i>, the efficiency of spur gears, from memory). The pair
- * that carries is taken as the last one engaged, over the one base pitch that ends where the wheel's tip or the limit of
- * the pinion's usable flank ends the recess.
+ * that carries is taken as the foremost, over the one base pitch that ends where the wheel's tip or the limit of the
+ * pinion's usable flank ends the recess; the pair behind it, which engages earlier in approach, is left out.
  *
- * <p>Undercut, rounding and printing errors are not in it, so it stands in only until the contact of the drawn flanks
- * is analysed.
+ * <p>Undercut, rounding and printing errors are not in it, nor that five or six leaves at 20&deg; do not reach over a
+ * whole base pitch, so it stands in only until the contact of the drawn flanks is analysed.
  */
 public final class InvoluteClosedForm implements MeshLoss {
     /** Enough for the felt average: doubling it moves no figure of the bundled briefs by 1 in 10,000. */
@@ -55,8 +55,9 @@ public final class InvoluteClosedForm implements MeshLoss {
         double recess = recess(toothCount, leafCount);
         double[] samples = new double[SAMPLES];
         for (int i = 0; i < SAMPLES; i++) {
-            double place = recess - basePitch * (i + 0.5) / SAMPLES;
-            samples[i] = Math.max(0, efficiency(toothCount, leafCount, friction, place));
+            double place = recess - basePitch * (1 - (i + 0.5) / SAMPLES);
+            // Below 0 the mesh binds; at the pitch point rounding may reach a hair above 1.
+            samples[i] = Math.min(1, Math.max(0, efficiency(toothCount, leafCount, friction, place)));
         }
         return EfficiencyCurve.of(samples);
     }
@@ -86,9 +87,11 @@ public final class InvoluteClosedForm implements MeshLoss {
      */
     double efficiency(int toothCount, int leafCount, double friction, double place) {
         double signed = Math.copySign(friction, place);
-        double driver = toothCount / 2.0 * cosine + signed * (toothCount / 2.0 * sine + place);
-        double driven = leafCount / 2.0 * cosine + signed * (leafCount / 2.0 * sine - place);
-        return driven / driver * toothCount / leafCount;
+        // Both moments times the other gear's count, so that without friction they are the same number.
+        double normal = cosine / 2 * toothCount * leafCount;
+        double driver = normal + signed * (toothCount / 2.0 * sine + place) * leafCount;
+        double driven = normal + signed * (leafCount / 2.0 * sine - place) * toothCount;
+        return driven / driver;
     }
 
     /**

@@ -2,7 +2,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.solver.train;
 
+import java.math.BigInteger;
 import java.util.List;
+import java.util.function.ToLongFunction;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -15,7 +17,8 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param escapeTeeth teeth of the escape wheel, {@code N}, at least 2; two beats a tooth
  */
 public record Train(List<Mesh> meshes, int meshesAbove, BigFraction drumDiameter, Reeving reeving, int escapeTeeth) {
-    private static final long SECONDS_PER_HOUR = 3600;
+    private static final BigInteger SECONDS_PER_HOUR = BigInteger.valueOf(3600);
+    private static final int EXACT_BITS = 53;
 
     /**
      * Copies the meshes and checks that the parts fit together.
@@ -46,28 +49,43 @@ public record Train(List<Mesh> meshes, int meshesAbove, BigFraction drumDiameter
     }
 
     /**
-     * Hours for one turn of an arbor, correctly rounded: one division of two exact products.
+     * Hours for one turn of an arbor, correctly rounded.
      *
      * @param arbor number of the arbor from the drum
      */
     public double hoursPerTurn(int arbor) {
         return arbor <= meshesAbove
-                ? (double) teeth(arbor, meshesAbove) / leaves(arbor, meshesAbove)
-                : (double) leaves(meshesAbove, arbor) / teeth(meshesAbove, arbor);
+                ? quotient(teeth(arbor, meshesAbove), leaves(arbor, meshesAbove))
+                : quotient(leaves(meshesAbove, arbor), teeth(meshesAbove, arbor));
     }
 
-    /** Seconds of one beat, correctly rounded: one division of two exact products. */
+    /** Seconds of one beat, correctly rounded. */
     public double secondsPerBeat() {
         int last = meshes.size();
-        return (double) (SECONDS_PER_HOUR * leaves(meshesAbove, last)) / (2L * escapeTeeth * teeth(meshesAbove, last));
+        return quotient(
+                leaves(meshesAbove, last).multiply(SECONDS_PER_HOUR),
+                teeth(meshesAbove, last).multiply(BigInteger.valueOf(2L * escapeTeeth)));
     }
 
-    private long teeth(int from, int to) {
-        return meshes.subList(from, to).stream().mapToLong(Mesh::toothCount).reduce(1, Math::multiplyExact);
+    /** One division of two numbers that a double holds exactly is correctly rounded; larger ones go the long way. */
+    private static double quotient(BigInteger over, BigInteger under) {
+        return Math.max(over.bitLength(), under.bitLength()) <= EXACT_BITS
+                ? over.doubleValue() / under.doubleValue()
+                : BigFraction.of(over, under).doubleValue();
     }
 
-    private long leaves(int from, int to) {
-        return meshes.subList(from, to).stream().mapToLong(Mesh::leafCount).reduce(1, Math::multiplyExact);
+    private BigInteger teeth(int from, int to) {
+        return product(meshes.subList(from, to), Mesh::toothCount);
+    }
+
+    private BigInteger leaves(int from, int to) {
+        return product(meshes.subList(from, to), Mesh::leafCount);
+    }
+
+    private static BigInteger product(List<Mesh> meshes, ToLongFunction<Mesh> count) {
+        return meshes.stream()
+                .map(mesh -> BigInteger.valueOf(count.applyAsLong(mesh)))
+                .reduce(BigInteger.ONE, BigInteger::multiply);
     }
 
     /** Meshes from the drum arbor to the centre arbor, in order. */

@@ -21,7 +21,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
 final class PlainLoops {
     private final Brief brief;
     private final TrainRater rater;
-    private final List<Rating> feasible = new ArrayList<>();
+    private final List<Rating> all = new ArrayList<>();
 
     private PlainLoops(Brief brief) {
         this.brief = brief;
@@ -30,9 +30,14 @@ final class PlainLoops {
 
     /** Every train that meets the brief. */
     static List<Rating> feasible(Brief brief) {
+        return all(brief).stream().filter(Rating::feasible).toList();
+    }
+
+    /** Every train of the brief's choices, also those that miss a demand. */
+    static List<Rating> all(Brief brief) {
         PlainLoops loops = new PlainLoops(brief);
         loops.run();
-        return loops.feasible;
+        return loops.all;
     }
 
     /** The non-dominated cells, each with its first train by the stated order, first objective first. */
@@ -100,9 +105,6 @@ final class PlainLoops {
     }
 
     private void take(Train train) {
-        Rating rating = rater.rate(train);
-        if (rating.feasible()) {
-            feasible.add(rating);
-        }
+        all.add(rater.rate(train));
     }
 }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import drumfall.solver.brief.Brief;
 import drumfall.solver.rating.Rating;
+import drumfall.solver.samples.SmallBriefs;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;

@@ -118,8 +118,8 @@ public final class DesignText {
     /** An unknown field would be lost when the design is saved again, so it is refused instead. */
     private static boolean onlyKnownFields(JsonNode tree) {
         return tree.properties().stream()
-                .allMatch(field -> java.util.Set.of("format", "version", BRIEF, CHOSEN)
-                        .contains(field.getKey()));
+                .allMatch(field ->
+                        java.util.Set.of("format", "version", BRIEF, CHOSEN).contains(field.getKey()));
     }
 
     private static DesignReading read(ObjectNode brief, Optional<JsonNode> chosen, String name) {
@@ -136,8 +136,8 @@ public final class DesignText {
         SheetResult<TrainSheet> sheet = TrainReader.read(chosen.get());
         return sheet.fold(
                 accepted -> opened(draft, accepted.train()),
-                problems ->
-                        DesignReading.refused(Kind.TRAIN_REFUSED, name, problems.get(0).sentence()));
+                problems -> DesignReading.refused(
+                        Kind.TRAIN_REFUSED, name, problems.get(0).sentence()));
     }
 
     private static DesignReading opened(BriefDraft draft, Train train) {

@@ -27,7 +27,7 @@ public record RecoveryFolder(Path folder) {
     private static final String LOCK = ".lock";
 
     /** One running program's place in the folder. */
-    public final class Slot implements AutoCloseable {
+    public static final class Slot implements AutoCloseable {
         private final Path file;
         private final FileHold hold;
 

@@ -50,7 +50,9 @@ public final class WholeFile {
                     .newDecoder()
                     .decode(ByteBuffer.wrap(bytes))
                     .toString();
-            return text.indexOf('\0') < 0 ? new Read(Optional.of(text), Optional.empty()) : Read.fault(Kind.NOT_TEXT, name);
+            return text.indexOf('\0') < 0
+                    ? new Read(Optional.of(text), Optional.empty())
+                    : Read.fault(Kind.NOT_TEXT, name);
         } catch (CharacterCodingException fault) {
             return Read.fault(Kind.NOT_TEXT, name);
         }
@@ -79,7 +81,8 @@ public final class WholeFile {
         if (!Files.isDirectory(folder)) {
             return fault(Kind.NO_FOLDER, file);
         }
-        Path part = folder.resolve("." + name(target) + "." + ProcessHandle.current().pid() + ".part");
+        Path part = folder.resolve(
+                "." + name(target) + "." + ProcessHandle.current().pid() + ".part");
         try {
             if (Files.exists(target) && !Files.isWritable(target)) {
                 return fault(Kind.READ_ONLY, file);
@@ -107,10 +110,7 @@ public final class WholeFile {
 
     private static void toDisk(Path file, byte[] bytes) throws IOException {
         try (FileChannel channel = FileChannel.open(
-                file,
-                StandardOpenOption.CREATE,
-                StandardOpenOption.TRUNCATE_EXISTING,
-                StandardOpenOption.WRITE)) {
+                file, StandardOpenOption.CREATE, StandardOpenOption.TRUNCATE_EXISTING, StandardOpenOption.WRITE)) {
             ByteBuffer buffer = ByteBuffer.wrap(bytes);
             while (buffer.hasRemaining()) {
                 channel.write(buffer);

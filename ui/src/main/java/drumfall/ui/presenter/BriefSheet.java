@@ -63,7 +63,8 @@ public final class BriefSheet {
                 .map(heading -> new SheetGroup(
                         heading.getKey(),
                         rows.stream()
-                                .filter(row -> heading.getValue().contains(row.pointer().split("/")[1]))
+                                .filter(row -> heading.getValue()
+                                        .contains(row.pointer().split("/", -1)[1]))
                                 .toList()))
                 .toList();
     }
@@ -84,7 +85,7 @@ public final class BriefSheet {
 
     /** Entries three levels deep stand side by side in one row. */
     private static String rowPointer(String pointer) {
-        String[] parts = pointer.split("/");
+        String[] parts = pointer.split("/", -1);
         return parts.length > 3 ? "/" + parts[1] + "/" + parts[2] : pointer;
     }
 }

@@ -59,13 +59,13 @@ public final class DemandMarks {
         front.flatMap(Front::clash)
                 .map(Clash::demands)
                 .orElse(List.of())
-                .forEach(held -> put(
-                        marks, held.pointer(), new Mark(Standing.CLASHES, Texts.of("mark.clashes"))));
+                .forEach(held -> put(marks, held.pointer(), new Mark(Standing.CLASHES, Texts.of("mark.clashes"))));
         return marks;
     }
 
     private static void put(Map<String, Mark> marks, String pointer, Mark mark) {
-        marks.merge(pointer, mark, (first, second) -> second.standing().compareTo(first.standing()) > 0 ? second : first);
+        marks.merge(
+                pointer, mark, (first, second) -> second.standing().compareTo(first.standing()) > 0 ? second : first);
     }
 
     private static Optional<Mark> mark(DemandFigure figure, UnitSystem units) {
@@ -73,7 +73,10 @@ public final class DemandMarks {
             return Optional.of(new Mark(Standing.MISSED, Texts.of("mark.missed", shown(figure, units))));
         }
         boolean near = near(figure, figure.from()) || near(figure, figure.to());
-        return near && figure.demand() != Demand.LOCK && figure.demand() != Demand.SECONDS_HAND && figure.demand() != Demand.MESHES
+        return near
+                        && figure.demand() != Demand.LOCK
+                        && figure.demand() != Demand.SECONDS_HAND
+                        && figure.demand() != Demand.MESHES
                 ? Optional.of(new Mark(Standing.BINDS, Texts.of("mark.binds", shown(figure, units))))
                 : Optional.empty();
     }
@@ -107,7 +110,9 @@ public final class DemandMarks {
         if (!from.isEmpty() && !to.isEmpty()) {
             return from.equals(to) ? Texts.of("limit.is", from) : Texts.of("limit.between", from, to);
         }
-        return from.isEmpty() ? (to.isEmpty() ? Texts.of("limit.choice") : Texts.of("limit.most", to)) : Texts.of("limit.least", from);
+        return from.isEmpty()
+                ? (to.isEmpty() ? Texts.of("limit.choice") : Texts.of("limit.most", to))
+                : Texts.of("limit.least", from);
     }
 
     private static String limit(DemandFigure figure, OptionalDouble limit, UnitSystem units) {
@@ -149,7 +154,8 @@ public final class DemandMarks {
                 .flatMap(row -> row.lines().stream())
                 .map(SheetLine::pointer);
         String text = String.join(
-                " – ", places.map(draft::typed).filter(value -> !value.isEmpty()).toList());
+                " – ",
+                places.map(draft::typed).filter(value -> !value.isEmpty()).toList());
         boolean flag = text.equals("true") || text.equals("false");
         return Optional.of(text).filter(value -> !value.isEmpty() && !flag);
     }

@@ -127,8 +127,8 @@ public final class Exports implements AutoCloseable {
     private void ended(ExporterEntry exporter, ExportOutcome outcome) {
         running = false;
         if (outcome instanceof ExportOutcome.Written written) {
-            workspace.setNews(News.told(Texts.of(
-                    "news.exported", exporter.title(), written.files().size(), written.folder())));
+            workspace.setNews(News.told(
+                    Texts.of("news.exported", exporter.title(), written.files().size(), written.folder())));
         } else if (outcome instanceof ExportOutcome.Failed failed) {
             workspace.setNews(News.trouble(failed.fault().sentence()));
         } else {

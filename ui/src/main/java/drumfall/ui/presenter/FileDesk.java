@@ -144,8 +144,7 @@ public final class FileDesk implements AutoCloseable {
     }
 
     private void refuse(DesignFault.Kind kind, Path chosen) {
-        workspace.setNews(News.trouble(
-                Faults.sentence(DesignFault.of(kind, String.valueOf(chosen.getFileName())))));
+        workspace.setNews(News.trouble(Faults.sentence(DesignFault.of(kind, String.valueOf(chosen.getFileName())))));
     }
 
     private void show(Design design, Optional<Path> from, FileHold held) {
@@ -180,11 +179,14 @@ public final class FileDesk implements AutoCloseable {
             refuse(DesignFault.Kind.OPEN_ELSEWHERE, target);
             return;
         }
-        write(target, () -> {
-            hold.close();
-            hold = gained.get();
-            file = Optional.of(target);
-        }, gained.get()::close);
+        write(
+                target,
+                () -> {
+                    hold.close();
+                    hold = gained.get();
+                    file = Optional.of(target);
+                },
+                gained.get()::close);
     }
 
     private void write(Path target) {

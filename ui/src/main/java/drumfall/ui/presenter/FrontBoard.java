@@ -101,8 +101,7 @@ final class FrontBoard implements SearchWatcher {
 
     @Override
     public void failed(Throwable fault) {
-        finish(Front.of(
-                asked.orElseThrow(), growing.map(Front::ratings).orElse(List.of()), Standing.FAILED));
+        finish(Front.of(asked.orElseThrow(), growing.map(Front::ratings).orElse(List.of()), Standing.FAILED));
     }
 
     private void finish(Front front) {

@@ -40,10 +40,7 @@ public enum FrontColumn {
     /** Least running weight. */
     LEAST_WEIGHT(Dimension.MASS, Rounding.UP, rating -> rating.weight().leastWeight()),
     /** Number of meshes. */
-    MESHES(
-            Dimension.NUMBER,
-            Rounding.NEAREST,
-            rating -> rating.train().meshes().size()),
+    MESHES(Dimension.NUMBER, Rounding.NEAREST, rating -> rating.train().meshes().size()),
     /** Number of different modules. */
     MODULES(Dimension.NUMBER, Rounding.NEAREST, ObjectiveFigure.MODULES),
     /** Diameter of the drum. */
@@ -52,15 +49,14 @@ public enum FrontColumn {
             Rounding.NEAREST,
             rating -> rating.train().drumDiameter().doubleValue()),
     /** Falls of line. */
-    FALLS(
-            Dimension.NUMBER,
-            Rounding.NEAREST,
-            rating -> rating.train().reeving().falls()),
+    FALLS(Dimension.NUMBER, Rounding.NEAREST, rating -> rating.train().reeving().falls()),
     /** Teeth of the escape wheel. */
     ESCAPE_TEETH(Dimension.NUMBER, Rounding.NEAREST, rating -> rating.train().escapeTeeth());
 
     private final Dimension dimension;
     private final Rounding rounding;
+
+    @SuppressWarnings("ImmutableEnumChecker") // a pure function
     private final Figure figure;
 
     private interface Figure {
@@ -76,8 +72,8 @@ public enum FrontColumn {
     FrontColumn(Dimension dimension, Rounding rounding, ObjectiveFigure objective) {
         this.dimension = dimension;
         this.rounding = rounding;
-        this.figure = (rating, rater) ->
-                rater.objectives().value(objective, rating.train(), rating.recommendedWeight());
+        this.figure =
+                (rating, rater) -> rater.objectives().value(objective, rating.train(), rating.recommendedWeight());
     }
 
     /** What it is called. */

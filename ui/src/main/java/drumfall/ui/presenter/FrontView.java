@@ -48,10 +48,7 @@ public record FrontView(
 
     /** The view of a workspace's front. */
     public static FrontView of(Workspace workspace) {
-        return workspace
-                .front()
-                .map(front -> of(front, workspace))
-                .orElseGet(() -> without(workspace));
+        return workspace.front().map(front -> of(front, workspace)).orElseGet(() -> without(workspace));
     }
 
     private static FrontView without(Workspace workspace) {
@@ -71,7 +68,8 @@ public record FrontView(
     private static FrontView of(Front front, Workspace workspace) {
         boolean earlier = workspace.frontIsEarlier();
         int found = earlier ? workspace.search().found() : 0;
-        String heading = counted("front." + front.standing().name(), front.ratings().size());
+        String heading =
+                counted("front." + front.standing().name(), front.ratings().size());
         if (front.standing() == Front.Standing.NO_TRAIN) {
             return noTrain(front, heading, earlier, found);
         }

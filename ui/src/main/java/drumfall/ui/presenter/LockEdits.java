@@ -74,7 +74,11 @@ public final class LockEdits {
         return switch (figure.kind()) {
             case WHEEL -> withMesh(locks, figure, lock -> wheel(lock, mesh.map(Mesh::toothCount)));
             case LEAVES -> withMesh(locks, figure, lock -> leaves(lock, mesh.map(Mesh::leafCount)));
-            case MODULE -> withMesh(locks, figure, lock -> module(lock, mesh.map(Mesh::module).map(LockEdits::length)));
+            case MODULE ->
+                withMesh(
+                        locks,
+                        figure,
+                        lock -> module(lock, mesh.map(Mesh::module).map(LockEdits::length)));
             case DRUM -> withDrum(locks, Optional.of(drum(train)));
             case FALLS -> withFalls(locks, Optional.of(train.reeving().falls()));
             case ESCAPE_TEETH -> withEscape(locks, Optional.of(train.escapeTeeth()));

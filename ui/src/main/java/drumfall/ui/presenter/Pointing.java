@@ -12,8 +12,7 @@ final class Pointing {
 
     /** The highlight of a figure of a train. */
     static Highlight at(Optional<StripFigure> figure, Optional<Train> train) {
-        return new Highlight(
-                figure, figure.flatMap(pointed -> train.map(known -> arborOf(pointed, known))));
+        return new Highlight(figure, figure.flatMap(pointed -> train.map(known -> arborOf(pointed, known))));
     }
 
     private static int arborOf(StripFigure figure, Train train) {

@@ -59,12 +59,11 @@ public record ShownFigure(String number, String unit) {
      */
     public static ShownFigure of(Quantity quantity, UnitSystem units, Rounding rounding) {
         QuantityFormat nearest = QuantityFormat.in(units);
-        QuantityFormat format =
-                switch (rounding) {
-                    case NEAREST -> nearest;
-                    case DOWN -> nearest.roundingDown();
-                    case UP -> nearest.roundingUp();
-                };
+        QuantityFormat format = switch (rounding) {
+            case NEAREST -> nearest;
+            case DOWN -> nearest.roundingDown();
+            case UP -> nearest.roundingUp();
+        };
         return split(format.format(quantity));
     }
 

@@ -9,7 +9,8 @@ import java.util.Set;
 
 /** Every word that the window shows, by key. */
 public final class Texts {
-    private static final ResourceBundle BUNDLE = ResourceBundle.getBundle("drumfall.ui.presenter.texts", Locale.ENGLISH);
+    private static final ResourceBundle BUNDLE =
+            ResourceBundle.getBundle("drumfall.ui.presenter.texts", Locale.ENGLISH);
 
     private Texts() {}
 

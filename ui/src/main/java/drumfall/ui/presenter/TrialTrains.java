@@ -35,12 +35,7 @@ final class TrialTrains {
         return switch (figure.kind()) {
             case WHEEL, LEAVES, MODULE -> withMesh(train, figure, text);
             case DRUM ->
-                new Train(
-                        train.meshes(),
-                        train.meshesAbove(),
-                        drum(text),
-                        train.reeving(),
-                        train.escapeTeeth());
+                new Train(train.meshes(), train.meshesAbove(), drum(text), train.reeving(), train.escapeTeeth());
             case FALLS ->
                 new Train(
                         train.meshes(),
@@ -61,14 +56,14 @@ final class TrialTrains {
 
     private static Train withMesh(Train train, StripFigure figure, String text) throws RefusedTrial {
         MeshPlace place = figure.place().orElseThrow();
-        int index = place.side() == MeshPlace.Side.ABOVE ? place.number() - 1 : train.meshesAbove() + place.number() - 1;
+        int index =
+                place.side() == MeshPlace.Side.ABOVE ? place.number() - 1 : train.meshesAbove() + place.number() - 1;
         if (LockEdits.meshAt(train, place).isEmpty()) {
             throw new RefusedTrial(Texts.of("trial.nosuchmesh"));
         }
         List<Mesh> meshes = new ArrayList<>(train.meshes());
         meshes.set(index, changed(meshes.get(index), figure, text));
-        return new Train(
-                meshes, train.meshesAbove(), train.drumDiameter(), train.reeving(), train.escapeTeeth());
+        return new Train(meshes, train.meshesAbove(), train.drumDiameter(), train.reeving(), train.escapeTeeth());
     }
 
     private static Mesh changed(Mesh mesh, StripFigure figure, String text) throws RefusedTrial {

@@ -4,8 +4,8 @@ package drumfall.ui.presenter;
 
 import drumfall.solver.brief.Brief;
 import drumfall.solver.power.FiniteArc;
-import drumfall.solver.power.PowerPath;
 import drumfall.solver.power.Pendulum;
+import drumfall.solver.power.PowerPath;
 import drumfall.solver.quantity.Dimension;
 import drumfall.solver.quantity.Quantity;
 import drumfall.solver.quantity.UnitSystem;
@@ -74,7 +74,8 @@ public final class WhereFrom {
     }
 
     private double lineLength() {
-        return drum.lineLength(brief.fall().topLead().si(), brief.fall().tieOff().si());
+        return drum.lineLength(
+                brief.fall().topLead().si(), brief.fall().tieOff().si());
     }
 
     private PowerPath deciding() {
@@ -99,7 +100,11 @@ public final class WhereFrom {
     public WhereCard card(Figure figure) {
         String variant = variant(figure);
         return new WhereCard(
-                figure, value(figure), Texts.of("formula." + variant), inputs(figure), Texts.of("source." + figure.name()));
+                figure,
+                value(figure),
+                Texts.of("formula." + variant),
+                inputs(figure),
+                Texts.of("source." + figure.name()));
     }
 
     /** The formula of a weight depends on the reeving. */
@@ -112,7 +117,8 @@ public final class WhereFrom {
         return switch (figure) {
             case DURATION -> List.of(chained("R", Figure.HOURS_PER_DRUM_TURN), chained("n_d", Figure.DRUM_TURNS));
             case HOURS_PER_DRUM_TURN -> counts(rating.train().above());
-            case DRUM_TURNS -> List.of(falls(), typed("F", "/fall/height", brief.fall().height()), drumSize(), lineSize());
+            case DRUM_TURNS ->
+                List.of(falls(), typed("F", "/fall/height", brief.fall().height()), drumSize(), lineSize());
             case BEATS_PER_HOUR -> beats();
             case BEAT -> List.of(chained("B", Figure.BEATS_PER_HOUR));
             case PENDULUM_LENGTH -> pendulum();
@@ -144,7 +150,10 @@ public final class WhereFrom {
         return List.of(
                 chained("t", Figure.BEAT),
                 gravity(),
-                plain("A", "input.arc", ShownFigure.of(Dimension.ANGLE, arc, units).text()),
+                plain(
+                        "A",
+                        "input.arc",
+                        ShownFigure.of(Dimension.ANGLE, arc, units).text()),
                 plain("C(A)", "input.period", "%.6f".formatted(FiniteArc.periodRatio(arc))));
     }
 
@@ -153,8 +162,13 @@ public final class WhereFrom {
         if (rating.train().reeving() == Reeving.DOUBLE) {
             inputs.add(typed("η", "/line/pulleyEfficiency", brief.line().pulleyEfficiency()));
         }
-        inputs.add(plain("", "input.criterion", Texts.of("criterion." + rating.weight().deciding())));
-        inputs.add(plain("", "input.band", mass(rating.leastSmoothest()).text() + " – " + mass(rating.leastRoughest()).text()));
+        inputs.add(plain(
+                "", "input.criterion", Texts.of("criterion." + rating.weight().deciding())));
+        inputs.add(plain(
+                "",
+                "input.band",
+                mass(rating.leastSmoothest()).text() + " – "
+                        + mass(rating.leastRoughest()).text()));
         return inputs;
     }
 
@@ -163,18 +177,33 @@ public final class WhereFrom {
         double load = path.arbors().get(0).load();
         return List.of(
                 chained("M_e", Figure.ESCAPE_TORQUE),
-                plain("M_0", "input.load", ShownFigure.of(Dimension.TORQUE, load, units).text()),
+                plain(
+                        "M_0",
+                        "input.load",
+                        ShownFigure.of(Dimension.TORQUE, load, units).text()),
                 drumSize(),
                 lineSize(),
-                typed("µ", "/friction/bores/low", brief.friction().bores().low(), brief.friction().bores().high()),
-                typed("µ_t", "/friction/teeth/low", brief.friction().teeth().low(), brief.friction().teeth().high()));
+                typed(
+                        "µ",
+                        "/friction/bores/low",
+                        brief.friction().bores().low(),
+                        brief.friction().bores().high()),
+                typed(
+                        "µ_t",
+                        "/friction/teeth/low",
+                        brief.friction().teeth().low(),
+                        brief.friction().teeth().high()));
     }
 
     private List<Input> escape() {
         double loss = rating.weight().need().pendulumLoss();
         return List.of(
                 plain("E π/Q", "input.loss", "%.3g µJ".formatted(loss * 1e6)),
-                typed("Q", "/pendulum/quality/low", brief.pendulum().quality().low(), brief.pendulum().quality().high()),
+                typed(
+                        "Q",
+                        "/pendulum/quality/low",
+                        brief.pendulum().quality().low(),
+                        brief.pendulum().quality().high()),
                 typed("λ", "/escapement/lift", brief.escapement().lift()),
                 typed("ℓ", "/escapement/lock", brief.escapement().lock()),
                 typed("d", "/escapement/drop", brief.escapement().drop()),
@@ -204,11 +233,15 @@ public final class WhereFrom {
     }
 
     private Input falls() {
-        return plain("k", "input.falls", Integer.toString(rating.train().reeving().falls()));
+        return plain(
+                "k", "input.falls", Integer.toString(rating.train().reeving().falls()));
     }
 
     private Input drumSize() {
-        return plain("D", "input.drum", length(rating.train().drumDiameter().doubleValue()).text());
+        return plain(
+                "D",
+                "input.drum",
+                length(rating.train().drumDiameter().doubleValue()).text());
     }
 
     private Input lineSize() {

@@ -215,8 +215,7 @@ public final class Workspace implements TrainStripActions {
 
     private void designChanged() {
         Optional<Brief> accepted = draft().brief();
-        boolean other = accepted
-                .filter(brief -> board.asked()
+        boolean other = accepted.filter(brief -> board.asked()
                         .filter(asked -> SameDemands.of(brief, asked))
                         .isEmpty())
                 .isPresent();
@@ -299,7 +298,10 @@ public final class Workspace implements TrainStripActions {
         choiceIsOurs = choiceIsOurs && chosen().isEmpty();
         Locks locks = draft().locks();
         if (LockEdits.holds(locks, figure)) {
-            edit(Texts.of("step.release", Names.of(figure)), draft().withLocks(LockEdits.releasing(locks, figure)), Optional.empty());
+            edit(
+                    Texts.of("step.release", Names.of(figure)),
+                    draft().withLocks(LockEdits.releasing(locks, figure)),
+                    Optional.empty());
             return;
         }
         Optional<Train> train = trial().or(this::chosen).map(Rating::train);

@@ -104,7 +104,7 @@ final class BriefPlace implements Place {
 
     private static List<String> parts(SheetGroup group) {
         return group.rows().stream()
-                .map(row -> row.pointer().split("/")[1])
+                .map(row -> row.pointer().split("/", -1)[1])
                 .distinct()
                 .toList();
     }
@@ -147,7 +147,8 @@ final class BriefPlace implements Place {
 
     private static Optional<Mark> mark(Map<String, Mark> marks, String pointer) {
         return marks.entrySet().stream()
-                .filter(entry -> entry.getKey().equals(pointer) || entry.getKey().startsWith(pointer + "/"))
+                .filter(entry ->
+                        entry.getKey().equals(pointer) || entry.getKey().startsWith(pointer + "/"))
                 .map(Map.Entry::getValue)
                 .findFirst();
     }

@@ -56,12 +56,11 @@ final class BriefRow extends JPanel {
     }
 
     private void addEntry(JPanel entries, SheetLine line, JLabel label) {
-        JComponent entry =
-                switch (line.kind()) {
-                    case FLAG -> flag(line);
-                    case CHOICE -> choice(line);
-                    default -> field(line);
-                };
+        JComponent entry = switch (line.kind()) {
+            case FLAG -> flag(line);
+            case CHOICE -> choice(line);
+            default -> field(line);
+        };
         if (first == this) {
             first = entry;
             label.setLabelFor(entry);
@@ -70,9 +69,11 @@ final class BriefRow extends JPanel {
         if (!line.bounds().isEmpty()) {
             entry.setToolTipText(line.bounds());
         }
-        boolean choiceInRow = row.lines().size() > 1
-                && row.lines().stream().anyMatch(other -> other.kind() == SheetLine.Kind.CHOICE);
-        String width = line.kind() == SheetLine.Kind.CHOICE && choiceInRow ? "pushx, growx, wmin 0, span, wrap" : "pushx, growx, wmin 0";
+        boolean choiceInRow =
+                row.lines().size() > 1 && row.lines().stream().anyMatch(other -> other.kind() == SheetLine.Kind.CHOICE);
+        String width = line.kind() == SheetLine.Kind.CHOICE && choiceInRow
+                ? "pushx, growx, wmin 0, span, wrap"
+                : "pushx, growx, wmin 0";
         entries.add(Parts.named(entry, row.label(line)), width + (choiceInRow ? ", sizegroupx a" : ""));
     }
 
@@ -126,7 +127,9 @@ final class BriefRow extends JPanel {
         if (!problems.isEmpty()) {
             note.show(Sign.CROSS, BriefEdits.words(problems.get(0)));
         } else if (mark.isPresent()) {
-            note.show(mark.get().standing() == Standing.BINDS ? Sign.STOP : Sign.CROSS, mark.get().text());
+            note.show(
+                    mark.get().standing() == Standing.BINDS ? Sign.STOP : Sign.CROSS,
+                    mark.get().text());
         } else {
             note.clear();
         }

@@ -23,7 +23,9 @@ final class Command extends AbstractAction {
         super(Texts.of("command." + key));
         this.key = key;
         this.action = action;
-        putValue(Action.MNEMONIC_KEY, KeyStroke.getKeyStroke(Texts.of("command." + key + ".mnemonic")).getKeyCode());
+        putValue(
+                Action.MNEMONIC_KEY,
+                KeyStroke.getKeyStroke(Texts.of("command." + key + ".mnemonic")).getKeyCode());
         if (Texts.has("command." + key + ".key")) {
             putValue(Action.ACCELERATOR_KEY, KeyStroke.getKeyStroke(Texts.of("command." + key + ".key")));
         }

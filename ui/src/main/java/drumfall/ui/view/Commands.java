@@ -49,7 +49,11 @@ final class Commands {
         String proposed = files.file()
                 .map(Path::getFileName)
                 .map(name -> name.toString().replaceFirst("\\.drumfall$", ""))
-                .orElse(workspace.design().name().replaceAll("[^\\p{L}\\p{N} -]", "").strip());
+                .orElse(workspace
+                        .design()
+                        .name()
+                        .replaceAll("[^\\p{L}\\p{N} -]", "")
+                        .strip());
         choice.toSave(proposed).ifPresent(files::saveAs);
     }
 

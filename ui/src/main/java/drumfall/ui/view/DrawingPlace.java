@@ -40,8 +40,8 @@ final class DrawingPlace implements Place {
     private final List<FigureButton> figures = new ArrayList<>();
     private final JLabel verdict = Parts.remark("");
     private final NoteLine missed = new NoteLine();
-    private final JPanel place =
-            new JPanel(new MigLayout("insets 8lp 10lp 8lp 10lp, gap 6lp, wrap 1, hidemode 3", "[grow,fill,0:0:]", "[][][][grow,fill,0:0:]"));
+    private final JPanel place = new JPanel(new MigLayout(
+            "insets 8lp 10lp 8lp 10lp, gap 6lp, wrap 1, hidemode 3", "[grow,fill,0:0:]", "[][][][grow,fill,0:0:]"));
 
     /**
      * The place.
@@ -82,8 +82,8 @@ final class DrawingPlace implements Place {
     }
 
     private FigureButton figure(Figure figure, float share) {
-        FigureButton button = new FigureButton(
-                figure, share, pressed -> openCard(figure, pressed, new Rectangle(pressed.getSize())));
+        FigureButton button =
+                new FigureButton(figure, share, pressed -> openCard(figure, pressed, new Rectangle(pressed.getSize())));
         figures.add(button);
         return button;
     }
@@ -113,11 +113,11 @@ final class DrawingPlace implements Place {
     private void refresh() {
         where.close();
         Optional<Rating> chosen = workspace.chosen();
-        Optional<WhereFrom> values =
-                chosen.map(rating -> new WhereFrom(rating, workspace.brief(), workspace.units()));
-        figures.forEach(button -> button.show(values.map(known -> known.value(button.figure()))
-                .orElse(drumfall.ui.presenter.ShownFigure.NONE)));
-        List<DemandFigure> misses = chosen.map(rating -> rating.missed().toList()).orElse(List.of());
+        Optional<WhereFrom> values = chosen.map(rating -> new WhereFrom(rating, workspace.brief(), workspace.units()));
+        figures.forEach(button -> button.show(
+                values.map(known -> known.value(button.figure())).orElse(drumfall.ui.presenter.ShownFigure.NONE)));
+        List<DemandFigure> misses =
+                chosen.map(rating -> rating.missed().toList()).orElse(List.of());
         verdict.setVisible(misses.isEmpty());
         verdict.setText(
                 chosen.isPresent()

@@ -96,7 +96,9 @@ final class FigureButton extends JButton {
         pen.setColor(Ink.faint());
         pen.setFont(small());
         pen.drawString(figure.title(), pad, top);
-        int baseline = pad / 2 + getFontMetrics(small()).getHeight() + getFontMetrics(large()).getAscent();
+        int baseline = pad / 2
+                + getFontMetrics(small()).getHeight()
+                + getFontMetrics(large()).getAscent();
         pen.setColor(Ink.text());
         Digits.write(pen, large(), value.number(), pad, baseline);
         pen.setColor(Ink.faint());

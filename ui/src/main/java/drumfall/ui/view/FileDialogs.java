@@ -44,8 +44,7 @@ final class FileDialogs implements FileChoice {
     private JFileChooser designs(String title) {
         JFileChooser chooser = new JFileChooser(folder.orElse(null));
         chooser.setDialogTitle(title);
-        chooser.setFileFilter(
-                new FileNameExtensionFilter(Texts.of("files.designs"), DesignFile.ENDING.substring(1)));
+        chooser.setFileFilter(new FileNameExtensionFilter(Texts.of("files.designs"), DesignFile.ENDING.substring(1)));
         return chooser;
     }
 

@@ -41,7 +41,8 @@ final class FrontPlace implements Place {
     private final JButton growing;
     private final CardLayout cards = new CardLayout();
     private final JPanel body = new JPanel(cards);
-    private final JPanel place = new JPanel(new MigLayout("insets 8lp 10lp 8lp 10lp, gap 6lp, wrap 1", "[grow,fill,0:0:]", "[][grow,fill,0:0:]"));
+    private final JPanel place = new JPanel(
+            new MigLayout("insets 8lp 10lp 8lp 10lp, gap 6lp, wrap 1", "[grow,fill,0:0:]", "[][grow,fill,0:0:]"));
     private final JComboBox<FrontColumn> across = axis("front.axis.across");
     private final JComboBox<FrontColumn> up = axis("front.axis.up");
 
@@ -56,8 +57,7 @@ final class FrontPlace implements Place {
         List<FrontColumn> usual = FrontColumn.usual(workspace.brief());
         rows.show(usual);
         table = new FrontTable(workspace, rows);
-        scatter = new FrontScatter(
-                workspace, rows, usual.get(0), usual.get(Math.min(1, usual.size() - 1)));
+        scatter = new FrontScatter(workspace, rows, usual.get(0), usual.get(Math.min(1, usual.size() - 1)));
         state = new StatePane(toBrief);
         growing = Parts.link("", workspace::showGrowing);
         growing.setName("front.growing");
@@ -128,7 +128,8 @@ final class FrontPlace implements Place {
     private JPopupMenu columnsMenu() {
         JPopupMenu menu = new JPopupMenu();
         Stream.of(FrontColumn.values()).forEach(column -> {
-            JCheckBoxMenuItem item = new JCheckBoxMenuItem(column.title(), rows.columns().contains(column));
+            JCheckBoxMenuItem item =
+                    new JCheckBoxMenuItem(column.title(), rows.columns().contains(column));
             item.addActionListener(event -> toggle(column));
             menu.add(item);
         });

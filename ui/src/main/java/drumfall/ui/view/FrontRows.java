@@ -21,7 +21,8 @@ final class FrontRows extends AbstractTableModel {
     void show(Optional<Front> front) {
         List<Rating> next = front.map(Front::ratings).orElse(List.of());
         rater = front.map(Front::brief)
-                .map(brief -> rater.filter(known -> known.brief().equals(brief)).orElseGet(() -> new TrainRater(brief)));
+                .map(brief ->
+                        rater.filter(known -> known.brief().equals(brief)).orElseGet(() -> new TrainRater(brief)));
         if (!next.equals(ratings)) {
             ratings = next;
             fireTableDataChanged();
@@ -68,6 +69,8 @@ final class FrontRows extends AbstractTableModel {
     @Override
     public Object getValueAt(int row, int column) {
         Rating rating = ratings.get(row);
-        return column < columns.size() ? (Object) value(rating, columns.get(column)) : rating.train().toString();
+        return column < columns.size()
+                ? (Object) value(rating, columns.get(column))
+                : rating.train().toString();
     }
 }

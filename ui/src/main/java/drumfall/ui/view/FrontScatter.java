@@ -155,8 +155,7 @@ final class FrontScatter extends JComponent {
     @Override
     public String getToolTipText(MouseEvent event) {
         return at(event.getPoint())
-                .map(rating -> Texts.of(
-                        "front.dot", rating.train(), shown(rating, across), shown(rating, up)))
+                .map(rating -> Texts.of("front.dot", rating.train(), shown(rating, across), shown(rating, up)))
                 .orElse(null);
     }
 
@@ -229,7 +228,11 @@ final class FrontScatter extends JComponent {
             pen.setColor(Ink.faint());
             String text = number(up, mark);
             Digits.write(
-                    pen, font, text, (int) left - Look.scaled(6) - Digits.width(metrics, text), y + metrics.getAscent() / 2 - 1);
+                    pen,
+                    font,
+                    text,
+                    (int) left - Look.scaled(6) - Digits.width(metrics, text),
+                    y + metrics.getAscent() / 2 - 1);
         }
         paintTitles(pen, metrics, horizontal, bottom);
     }

@@ -122,8 +122,7 @@ final class FrontTable extends JTable {
             label.setBorder(BorderFactory.createEmptyBorder(0, Look.scaled(8), 0, Look.scaled(8)));
             label.setBackground(selected ? table.getSelectionBackground() : table.getBackground());
             label.setForeground(table.getForeground());
-            label.setFigure(
-                    value instanceof Double figure ? shown.shown(figure, workspace.units()) : ShownFigure.NONE);
+            label.setFigure(value instanceof Double figure ? shown.shown(figure, workspace.units()) : ShownFigure.NONE);
             return label;
         }
     }

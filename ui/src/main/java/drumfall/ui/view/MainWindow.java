@@ -118,9 +118,10 @@ public final class MainWindow extends JFrame {
     private void addWindowCommands() {
         commands.add(new Command("quit", this::quit));
         commands.add(new Command("dark", () -> look(!Look.dark(), percent())).on(Look::dark));
-        commands.add(new Command("larger", () -> look(Look.dark(), percent() + STEP)).when(() -> percent() < Look.LARGEST));
         commands.add(
-                new Command("smaller", () -> look(Look.dark(), percent() - STEP)).when(() -> percent() > Look.SMALLEST));
+                new Command("larger", () -> look(Look.dark(), percent() + STEP)).when(() -> percent() < Look.LARGEST));
+        commands.add(new Command("smaller", () -> look(Look.dark(), percent() - STEP))
+                .when(() -> percent() > Look.SMALLEST));
         commands.add(new Command("usual", () -> look(Look.dark(), USUAL_SIZE)));
         commands.add(new Command("nextplace", () -> go(1)));
         commands.add(new Command("previousplace", () -> go(-1)));
@@ -145,7 +146,8 @@ public final class MainWindow extends JFrame {
         Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
         int current = 0;
         for (int i = 0; i < places.size(); i++) {
-            if (owner != null && SwingUtilities.isDescendingFrom(owner, places.get(i).component())) {
+            if (owner != null
+                    && SwingUtilities.isDescendingFrom(owner, places.get(i).component())) {
                 current = i + 1;
             }
         }

@@ -64,7 +64,8 @@ final class MenuBar extends JMenuBar {
     private JMenu menu(String key, String... items) {
         JMenu menu = new JMenu(Texts.of("menu." + key));
         menu.setName("menu." + key);
-        menu.setMnemonic(KeyStroke.getKeyStroke(Texts.of("menu." + key + ".mnemonic")).getKeyCode());
+        menu.setMnemonic(
+                KeyStroke.getKeyStroke(Texts.of("menu." + key + ".mnemonic")).getKeyCode());
         for (String item : items) {
             if (item.isEmpty()) {
                 menu.addSeparator();
@@ -97,8 +98,7 @@ final class MenuBar extends JMenuBar {
         for (String name : BundledBriefs.names()) {
             JMenuItem item = new JMenuItem(Texts.of("brief." + name));
             item.setName("new." + name);
-            item.addActionListener(
-                    event -> BundledBriefs.load(name).ifPresent(files::begin));
+            item.addActionListener(event -> BundledBriefs.load(name).ifPresent(files::begin));
             menu.add(item);
         }
     }

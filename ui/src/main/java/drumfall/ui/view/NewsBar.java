@@ -30,7 +30,8 @@ final class NewsBar extends JPanel {
     private final JPanel offer = new JPanel(new MigLayout("insets 0, gap 6lp", "", ""));
 
     NewsBar(Workspace workspace) {
-        super(new MigLayout("insets 3lp 12lp 4lp 12lp, gap 8lp, hidemode 3", "[][grow,fill,0:0:][][][140lp!][]", "[24lp:]"));
+        super(new MigLayout(
+                "insets 3lp 12lp 4lp 12lp, gap 8lp, hidemode 3", "[][grow,fill,0:0:][][][140lp!][]", "[24lp:]"));
         this.workspace = workspace;
         setName("news");
         Parts.named(this, Texts.of("place.news"));
@@ -73,7 +74,8 @@ final class NewsBar extends JPanel {
         doing.setText(search.running() ? search.text() : Texts.of("search.idle"));
         bar.setVisible(search.running());
         stop.setVisible(search.running());
-        boolean known = search.progress().filter(progress -> progress.done() > 0).isPresent();
+        boolean known =
+                search.progress().filter(progress -> progress.done() > 0).isPresent();
         bar.setIndeterminate(!known);
         search.progress().ifPresent(progress -> bar.setValue((int) Math.round(progress.done() * FULL)));
     }

@@ -36,8 +36,8 @@ final class StripPlace implements Place {
         this.workspace = workspace;
         this.strip = new TrainStrip(workspace);
         strip.setName("strip");
-        strip.onWhereFrom(
-                (spot, at) -> spot.reading().flatMap(StripPlace::figure).ifPresent(figure -> cards.open(figure, strip, at)));
+        strip.onWhereFrom((spot, at) ->
+                spot.reading().flatMap(StripPlace::figure).ifPresent(figure -> cards.open(figure, strip, at)));
         place.setName("strip.place");
         Parts.named(place, Texts.of("place.strip"));
         place.add(strip);

@@ -40,8 +40,7 @@ final class WhereSheet extends JPanel {
         this.toBrief = toBrief;
         setName("where");
         Parts.named(this, Texts.of("where.more"));
-        getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT)
-                .put(KeyStroke.getKeyStroke("ESCAPE"), "close");
+        getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke("ESCAPE"), "close");
         getActionMap().put("close", new AbstractAction() {
             @Override
             public void actionPerformed(ActionEvent event) {

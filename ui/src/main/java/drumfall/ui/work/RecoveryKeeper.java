@@ -32,8 +32,7 @@ public final class RecoveryKeeper implements AutoCloseable {
      * @param work the unsaved work of the moment, asked from the keeper's thread; empty if everything is saved
      * @param trouble is told once if work cannot be kept
      */
-    public RecoveryKeeper(
-            RecoveryFolder.Slot slot, Supplier<Optional<Unsaved>> work, Consumer<DesignFault> trouble) {
+    public RecoveryKeeper(RecoveryFolder.Slot slot, Supplier<Optional<Unsaved>> work, Consumer<DesignFault> trouble) {
         this.slot = slot;
         this.work = work;
         this.trouble = trouble;
@@ -56,7 +55,8 @@ public final class RecoveryKeeper implements AutoCloseable {
      * @param period time between two keepings, positive
      */
     public void start(Duration period) {
-        clock.scheduleWithFixedDelay(this::keep, period.toMillis(), period.toMillis(), TimeUnit.MILLISECONDS);
+        var unused =
+                clock.scheduleWithFixedDelay(this::keep, period.toMillis(), period.toMillis(), TimeUnit.MILLISECONDS);
     }
 
     /** Keeps the work of the moment now. */

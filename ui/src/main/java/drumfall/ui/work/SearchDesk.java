@@ -34,7 +34,6 @@ public final class SearchDesk implements AutoCloseable {
     private static Thread background(Runnable work) {
         Thread thread = new Thread(work, "search");
         thread.setDaemon(true);
-        thread.setPriority(Thread.NORM_PRIORITY - 1);
         return thread;
     }
 

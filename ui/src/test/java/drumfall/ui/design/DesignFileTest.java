@@ -165,7 +165,8 @@ class DesignFileTest {
                 DesignReading reading = DesignFile.open(file);
                 int number = seed;
                 reading.fold(
-                        design -> assertThat(DesignText.read(DesignText.write(design), "again").accepted())
+                        design -> assertThat(DesignText.read(DesignText.write(design), "again")
+                                        .accepted())
                                 .as("seed %d", number)
                                 .contains(design),
                         fault -> assertThat(fault.details())

@@ -18,8 +18,9 @@ class RecoveryFolderTest {
     @TempDir
     Path folder;
 
-    private final Unsaved work =
-            new Unsaved(Design.of(BundledBriefs.demo()), Optional.of(Path.of("clock.drumfall").toAbsolutePath()));
+    private final Unsaved work = new Unsaved(
+            Design.of(BundledBriefs.demo()),
+            Optional.of(Path.of("clock.drumfall").toAbsolutePath()));
 
     private RecoveryFolder recovery() {
         return new RecoveryFolder(folder.resolve("made/when/needed"));

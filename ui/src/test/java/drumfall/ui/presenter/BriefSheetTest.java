@@ -74,9 +74,11 @@ class BriefSheetTest {
     void an_optional_range_left_empty_is_not_asked_for() {
         SheetRow row = BriefSheet.rowOf("/beat/beatsPerHour").orElseThrow();
         row.lines().forEach(line -> edits.enter(row, line, line.name().equals("from") ? "7000" : "7400"));
-        assertThat(workspace.draft().brief().orElseThrow().beat().beatsPerHour()).isPresent();
+        assertThat(workspace.draft().brief().orElseThrow().beat().beatsPerHour())
+                .isPresent();
         row.lines().forEach(line -> edits.enter(row, line, ""));
-        assertThat(workspace.draft().brief().orElseThrow().beat().beatsPerHour()).isEmpty();
+        assertThat(workspace.draft().brief().orElseThrow().beat().beatsPerHour())
+                .isEmpty();
     }
 
     @Test

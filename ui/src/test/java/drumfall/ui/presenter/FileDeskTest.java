@@ -21,8 +21,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class FileDeskTest {
-    private static final StripFigure WHEEL = StripFigure.of(
-            StripFigure.Kind.MESHES_BELOW);
+    private static final StripFigure WHEEL = StripFigure.of(StripFigure.Kind.MESHES_BELOW);
 
     @TempDir
     Path folder;
@@ -88,19 +87,22 @@ class FileDeskTest {
             files.open(file);
             assertThat(elsewhere).isNotNull();
         }
-        assertThat(workspace.news().text()).isEqualTo(
-                "clock.drumfall is open in another window or program; close it there first.");
+        assertThat(workspace.news().text())
+                .isEqualTo("clock.drumfall is open in another window or program; close it there first.");
         assertThat(workspace.design()).isEqualTo(before);
         assertThat(files.file()).isEmpty();
     }
 
     @Test
     void a_refused_file_is_told_in_one_sentence_and_nothing_changes() throws IOException {
-        Path file = Files.writeString(folder.resolve("newer.drumfall"), "{\"format\":\"drumfall-design\",\"version\":7}");
+        Path file =
+                Files.writeString(folder.resolve("newer.drumfall"), "{\"format\":\"drumfall-design\",\"version\":7}");
         Design before = workspace.design();
         files.open(file);
-        assertThat(workspace.news()).isEqualTo(News.trouble(
-                "newer.drumfall was saved by a newer Drumfall (version 7 of the file, this one knows 1); open it there."));
+        assertThat(workspace.news())
+                .isEqualTo(
+                        News.trouble(
+                                "newer.drumfall was saved by a newer Drumfall (version 7 of the file, this one knows 1); open it there."));
         assertThat(workspace.design()).isEqualTo(before);
     }
 

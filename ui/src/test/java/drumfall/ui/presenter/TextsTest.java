@@ -24,9 +24,10 @@ class TextsTest {
     private static final Pattern USE = Pattern.compile("Texts\\.of\\(\\s*\"([^\"]+)\"(\\s*\\+)?");
 
     private static String sources() throws IOException {
-        try (Stream<Path> files = Stream.concat(
-                Files.walk(SOURCES.resolve("presenter")), Files.walk(SOURCES.resolve("view")))) {
-            return files.filter(file -> file.toString().endsWith(".java"))
+        try (Stream<Path> presenters = Files.walk(SOURCES.resolve("presenter"));
+                Stream<Path> views = Files.walk(SOURCES.resolve("view"))) {
+            return Stream.concat(presenters, views)
+                    .filter(file -> file.toString().endsWith(".java"))
                     .map(TextsTest::read)
                     .collect(Collectors.joining("\n"));
         }
@@ -58,7 +59,10 @@ class TextsTest {
 
     @Test
     void every_key_that_is_there_is_asked_for() throws IOException {
-        Set<String> literals = LITERAL.matcher(sources()).results().map(found -> found.group(1)).collect(Collectors.toSet());
+        Set<String> literals = LITERAL.matcher(sources())
+                .results()
+                .map(found -> found.group(1))
+                .collect(Collectors.toSet());
         Set<String> unused = Texts.keys().stream()
                 .filter(key -> literals.stream().noneMatch(literal -> asks(literal, key)))
                 .collect(Collectors.toCollection(TreeSet::new));
@@ -74,17 +78,26 @@ class TextsTest {
 
     @Test
     void everything_that_is_counted_off_has_its_words() {
-        Stream.of(Demand.values()).forEach(demand -> assertThat(DemandMarks.name(demand)).isNotBlank());
+        Stream.of(Demand.values())
+                .forEach(demand -> assertThat(DemandMarks.name(demand)).isNotBlank());
         Stream.of(DesignFault.Kind.values())
-                .forEach(kind -> assertThat(Texts.has("fault." + kind.name())).as(kind.name()).isTrue());
-        Stream.of(FrontColumn.values()).forEach(column -> assertThat(column.title()).isNotBlank());
+                .forEach(kind -> assertThat(Texts.has("fault." + kind.name()))
+                        .as(kind.name())
+                        .isTrue());
+        Stream.of(FrontColumn.values())
+                .forEach(column -> assertThat(column.title()).isNotBlank());
         Stream.of(Figure.values()).forEach(figure -> assertThat(figure.title()).isNotBlank());
-        BundledBriefs.names().forEach(name -> assertThat(Texts.has("brief." + name)).as(name).isTrue());
+        BundledBriefs.names()
+                .forEach(name -> assertThat(Texts.has("brief." + name)).as(name).isTrue());
         BriefSheet.groups().forEach(group -> assertThat(group.heading()).isNotBlank());
-        BriefSheet.rows().forEach(row -> row.lines().forEach(line -> {
-            assertThat(row.label(line)).isNotBlank();
-            line.choices().forEach(word -> assertThat(Texts.has("choice." + word)).as(word).isTrue());
-        }));
+        BriefSheet.rows()
+                .forEach(row -> row.lines().forEach(line -> {
+                    assertThat(row.label(line)).isNotBlank();
+                    line.choices()
+                            .forEach(word -> assertThat(Texts.has("choice." + word))
+                                    .as(word)
+                                    .isTrue());
+                }));
     }
 
     @Test

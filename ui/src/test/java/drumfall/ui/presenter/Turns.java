@@ -65,8 +65,6 @@ public final class Turns implements Executor {
 
     /** Waits for the front of the brief on the sheet. */
     public void finish(Workspace workspace) {
-        until(() -> !workspace.search().running()
-                && workspace.front().isPresent()
-                && !workspace.frontIsEarlier());
+        until(() -> !workspace.search().running() && workspace.front().isPresent() && !workspace.frontIsEarlier());
     }
 }

@@ -19,8 +19,8 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 class WhereFromTest {
     /** The usual seconds train, 64/8 and 60/8 with an escape wheel of 30: Goodrich, The Modern Clock (1905). */
-    private static final Train SECONDS = new Train(
-            List.of(mesh(96, 8), mesh(64, 8), mesh(60, 8)), 1, BigFraction.of(48, 1000), Reeving.DOUBLE, 30);
+    private static final Train SECONDS =
+            new Train(List.of(mesh(96, 8), mesh(64, 8), mesh(60, 8)), 1, BigFraction.of(48, 1000), Reeving.DOUBLE, 30);
 
     private static Mesh mesh(int wheel, int leaves) {
         return Mesh.of(wheel, leaves, ToothModule.ofMillimetres("1"));
@@ -60,7 +60,8 @@ class WhereFromTest {
         figures.card(figure)
                 .inputs()
                 .forEach(input -> input.pointer()
-                        .ifPresent(pointer ->
-                                assertThat(BriefSheet.rowOf(pointer)).as(pointer).isPresent()));
+                        .ifPresent(pointer -> assertThat(BriefSheet.rowOf(pointer))
+                                .as(pointer)
+                                .isPresent()));
     }
 }

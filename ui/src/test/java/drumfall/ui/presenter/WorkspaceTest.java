@@ -19,10 +19,8 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
 class WorkspaceTest {
-    private static final StripFigure FIRST_WHEEL =
-            StripFigure.of(Kind.WHEEL, new MeshPlace(MeshPlace.Side.BELOW, 1));
-    private static final StripFigure SECOND_WHEEL =
-            StripFigure.of(Kind.WHEEL, new MeshPlace(MeshPlace.Side.BELOW, 2));
+    private static final StripFigure FIRST_WHEEL = StripFigure.of(Kind.WHEEL, new MeshPlace(MeshPlace.Side.BELOW, 1));
+    private static final StripFigure SECOND_WHEEL = StripFigure.of(Kind.WHEEL, new MeshPlace(MeshPlace.Side.BELOW, 2));
 
     private final Turns turns = new Turns();
     private final Workspace workspace = turns.workspace(SmallBriefs.small());
@@ -169,9 +167,9 @@ class WorkspaceTest {
     void a_tried_count_is_rated_at_once_and_can_be_taken() {
         Train before = chosen();
         workspace.tryCount(FIRST_WHEEL, "70");
-        assertThat(workspace.trial()).hasValueSatisfying(rating -> assertThat(
-                        rating.train().below().get(0).toothCount())
-                .isEqualTo(70));
+        assertThat(workspace.trial())
+                .hasValueSatisfying(rating ->
+                        assertThat(rating.train().below().get(0).toothCount()).isEqualTo(70));
         assertThat(chosen()).isEqualTo(before);
         workspace.acceptTrial();
         assertThat(chosen().below().get(0).toothCount()).isEqualTo(70);
@@ -221,8 +219,8 @@ class WorkspaceTest {
             assertThat(demand.pointer()).isEqualTo("/weight/limit");
         });
         assertThat(DemandMarks.of(workspace.chosen(), workspace.front(), workspace.units()))
-                .hasEntrySatisfying("/weight/limit", mark -> assertThat(mark.standing())
-                        .isEqualTo(DemandMarks.Standing.CLASHES));
+                .hasEntrySatisfying(
+                        "/weight/limit", mark -> assertThat(mark.standing()).isEqualTo(DemandMarks.Standing.CLASHES));
     }
 
     @Test

@@ -25,7 +25,7 @@ final class JsonFields {
         json.writeStringField(name, value);
     }
 
-    void count(String name, int value) throws IOException {
+    void count(String name, long value) throws IOException {
         json.writeNumberField(name, value);
     }
 

@@ -28,7 +28,8 @@ public final class Digits {
         graphics.setFont(font);
         FontMetrics metrics = graphics.getFontMetrics();
         int left = x;
-        for (char c : text.toCharArray()) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
             int cell = cell(metrics, c);
             graphics.drawString(String.valueOf(c), left + (cell - metrics.charWidth(c)) / 2f, (float) baseline);
             left += cell;

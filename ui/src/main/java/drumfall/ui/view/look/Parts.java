@@ -109,7 +109,9 @@ public final class Parts {
     /** Gives a component the name that is read aloud and that tests find it by. */
     public static <T extends JComponent> T named(T component, String name) {
         component.getAccessibleContext().setAccessibleName(name);
-        if (component instanceof AbstractButton button && button.getToolTipText() == null && button.getText().isEmpty()) {
+        if (component instanceof AbstractButton button
+                && button.getToolTipText() == null
+                && button.getText().isEmpty()) {
             button.setToolTipText(name);
         }
         return component;

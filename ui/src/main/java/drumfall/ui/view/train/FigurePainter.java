@@ -99,7 +99,7 @@ record FigurePainter(Graphics2D graphics, Inks inks, TabularText text, double un
                 6 * unit);
     }
 
-    private void figure(Figure figure, double x, double baseline, double size, Color ink) {
+    void figure(Figure figure, double x, double baseline, double size, Color ink) {
         graphics.setColor(ink);
         text.draw(graphics, figure.number(), x, baseline, size);
         if (!figure.unit().isEmpty()) {

@@ -3,6 +3,7 @@
 package drumfall.ui.view.train;
 
 import java.awt.Color;
+import javax.swing.UIDefaults;
 import javax.swing.UIManager;
 
 /**
@@ -13,7 +14,7 @@ import javax.swing.UIManager;
  */
 record Inks(Color paper, Color line) {
     /** Share of paper in units and captions; more would fall below a contrast of 4.5. */
-    private static final double LIGHTER = 0.28;
+    private static final double LIGHTER = 0.26;
 
     private static final double HAIRLINE = 0.45;
     private static final double WASH = 0.86;
@@ -23,11 +24,22 @@ record Inks(Color paper, Color line) {
 
     /** The inks of the look and feel in use. */
     static Inks current() {
-        return new Inks(colour("Table.background", Color.WHITE), colour("Table.foreground", Color.BLACK));
+        return of(UIManager.getDefaults());
     }
 
-    private static Color colour(String key, Color whenUnstyled) {
-        Color found = UIManager.getColor(key);
+    /**
+     * The inks of a look and feel: its lightest paper by day, its darkest by night.
+     *
+     * @param defaults of the look and feel
+     */
+    static Inks of(UIDefaults defaults) {
+        Color line = colour(defaults, "Table.foreground", Color.BLACK);
+        Inks byDay = new Inks(colour(defaults, "Table.background", Color.WHITE), line);
+        return byDay.dark() ? new Inks(colour(defaults, "Panel.background", Color.DARK_GRAY), line) : byDay;
+    }
+
+    private static Color colour(UIDefaults defaults, String key, Color whenUnstyled) {
+        Color found = defaults.getColor(key);
         return found == null ? whenUnstyled : found;
     }
 
@@ -62,7 +74,7 @@ record Inks(Color paper, Color line) {
 
     /** A pale area in a role's colour. */
     Color wash(Role role) {
-        return mixed(role(role), 0.80);
+        return mixed(role(role), 0.86);
     }
 
     private Color mixed(Color ink, double share) {

@@ -11,13 +11,13 @@ import java.awt.Color;
  */
 public enum Role {
     /** What is chosen or pointed at. */
-    CHOSEN(0x1F5FA8, 0x8DC1F5),
+    CHOSEN(0x1F5FA8, 0xA9D2FA),
     /** What is held fast. */
-    HELD(0x8A4B00, 0xF2B866),
+    HELD(0x8A4B00, 0xF7C987),
     /** What is tried or compared. */
-    COMPARED(0x00695F, 0x6FD6C6),
+    COMPARED(0x00695F, 0x8CE3D5),
     /** A demand that is missed. */
-    MISSED(0xB3261E, 0xFFA198);
+    MISSED(0xB3261E, 0xFFBDB6);
 
     private final Color onLight;
     private final Color onDark;

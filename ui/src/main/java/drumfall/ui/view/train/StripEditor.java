@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.ui.view.train;
 
+import com.formdev.flatlaf.FlatClientProperties;
 import drumfall.ui.presenter.StripFigure;
 import drumfall.ui.presenter.TrainStripActions;
 import java.awt.event.ActionEvent;
@@ -31,6 +32,8 @@ final class StripEditor {
         this.actions = actions;
         field.setHorizontalAlignment(JTextField.CENTER);
         field.setName("stripEditor");
+        // The digit that opened the field must not be taken for a selection and typed over.
+        field.putClientProperty(FlatClientProperties.SELECT_ALL_ON_FOCUS_POLICY, "never");
         field.addActionListener(event -> tryTyped());
         field.getInputMap().put(KeyStroke.getKeyStroke(KeyEvent.VK_ESCAPE, 0), DROP);
         field.getActionMap().put(DROP, new AbstractAction() {
@@ -51,7 +54,12 @@ final class StripEditor {
         SwingUtilities.updateComponentTreeUI(field);
     }
 
+    /** Opens the field; a key typed before it has the focus is added to what stands there. */
     void open(StripFigure wanted, StripSpot spot, String typed) {
+        if (figure.filter(wanted::equals).isPresent()) {
+            field.setText(field.getText() + typed);
+            return;
+        }
         figure = Optional.of(wanted);
         Rectangle2D box = spot.box();
         double width = Math.max(WIDTH * strip.unit(), box.getWidth() + 12 * strip.unit());
@@ -59,6 +67,9 @@ final class StripEditor {
         double left = Math.max(0, Math.min(strip.getWidth() - width, box.getCenterX() - width / 2));
         field.setBounds((int) left, (int) (box.getCenterY() - height / 2), (int) width, (int) height);
         field.setText(typed);
+        if (typed.equals(spot.shown().text())) {
+            field.selectAll();
+        }
         field.getAccessibleContext().setAccessibleName(TrainText.of("edit.name", spot.name()));
         strip.add(field);
         field.requestFocusInWindow();

@@ -15,8 +15,9 @@ import java.util.stream.IntStream;
  * @param height of the strip
  * @param unit a thirteenth of the font size
  * @param faces what is drawn
+ * @param scale pixels for a metre
  */
-record StripFrame(double width, double height, double unit, TrainFaces faces) {
+record StripFrame(double width, double height, double unit, TrainFaces faces, double scale) {
     /** Column widths beside the meshes', in columns: drum, escape wheel, pendulum. */
     private static final double OTHER_COLUMNS = 2.75;
 
@@ -30,7 +31,12 @@ record StripFrame(double width, double height, double unit, TrainFaces faces) {
     /** Pitch radius from which a count finds room inside its wheel, and the room it takes above, drawing units. */
     private static final double ROOM_INSIDE = 33;
 
-    private static final double ABOVE_WHEEL = 21;
+    private static final double ABOVE_WHEEL = 25;
+
+    /** Pixels for a metre below which nothing is left to see. */
+    private static final double LEAST_SCALE = 50;
+
+    private static final double FINER = 0.98;
 
     double zone() {
         return READINGS * unit;
@@ -78,33 +84,32 @@ record StripFrame(double width, double height, double unit, TrainFaces faces) {
     }
 
     double torqueRow() {
-        return bandTop() + bandHeight() + 13 * unit;
+        return bandTop() + bandHeight() + 12.5 * unit;
     }
 
     double powerRow() {
-        return torqueRow() + 15 * unit;
+        return torqueRow() + 16 * unit;
     }
 
     double messageRow() {
         return height - 9 * unit;
     }
 
-    /** Pixels for a metre: as large as rows and columns allow without neighbours touching. */
-    double scale() {
-        double free = Math.min(upright() / (above() + below()), across());
-        return Math.max(
-                1, inside(largestPitch() * free) ? free : Math.min(free, roomBelowCounts() / (above() + below())));
-    }
-
-    private double roomBelowCounts() {
-        return upright() - ABOVE_WHEEL * unit;
-    }
-
-    private double largestPitch() {
-        return faces.meshes().stream()
-                .mapToDouble(TrainFaces.MeshFace::wheelPitch)
-                .max()
-                .orElseThrow();
+    /**
+     * The frame with the largest scale that rows and columns allow without neighbours touching.
+     *
+     * @param width of the strip, px
+     * @param height of the strip, px
+     * @param unit a thirteenth of the font size, px
+     * @param faces what is drawn
+     */
+    static StripFrame of(double width, double height, double unit, TrainFaces faces) {
+        StripFrame frame = new StripFrame(width, height, unit, faces, LEAST_SCALE);
+        double scale = frame.across();
+        while (scale > LEAST_SCALE && frame.above(scale) + frame.below(scale) > frame.upright()) {
+            scale *= FINER;
+        }
+        return new StripFrame(width, height, unit, faces, Math.max(LEAST_SCALE, scale));
     }
 
     /** Whether a wheel's count finds room inside it. */
@@ -116,16 +121,20 @@ record StripFrame(double width, double height, double unit, TrainFaces faces) {
         return bandTop() - top() - COUNTS * unit;
     }
 
-    private double above() {
-        return Math.max(Math.max(faces.largestTip(), faces.flange()), ANCHOR * faces.escape());
+    /** Room above the row of wheel centres: drum with its size, wheels with counts that stand above them, pallets. */
+    private double above(double scale) {
+        double drum = faces.flange() * scale + ABOVE_WHEEL * unit;
+        return faces.meshes().stream()
+                .mapToDouble(
+                        face -> face.wheelTip() * scale + (inside(face.wheelPitch() * scale) ? 0 : ABOVE_WHEEL * unit))
+                .reduce(Math.max(drum, ANCHOR * faces.escape() * scale), Math::max);
     }
 
-    private double below() {
-        double pinions = faces.meshes().stream()
-                .mapToDouble(face -> face.centreDistance() + face.pinionTip())
-                .max()
-                .orElseThrow();
-        return Math.max(pinions, faces.escape());
+    private double below(double scale) {
+        return scale
+                * faces.meshes().stream()
+                        .mapToDouble(face -> face.centreDistance() + face.pinionTip())
+                        .reduce(faces.escape(), Math::max);
     }
 
     private double across() {
@@ -147,23 +156,22 @@ record StripFrame(double width, double height, double unit, TrainFaces faces) {
 
     /** Row of all wheel centres. */
     double axis() {
-        double counts = inside(largestPitch() * scale()) ? 0 : ABOVE_WHEEL * unit;
-        double spare = upright() - counts - (above() + below()) * scale();
-        return top() + counts + spare / 2 + above() * scale();
+        double spare = upright() - above(scale) - below(scale);
+        return top() + spare / 2 + above(scale);
     }
 
     double pinionY(int index) {
-        return axis() + faces.meshes().get(index).centreDistance() * scale();
+        return axis() + faces.meshes().get(index).centreDistance() * scale;
     }
 
     /** Pivot of the pallets above the escape wheel. */
     double anchorY() {
-        return axis() - 1.45 * faces.escape() * scale();
+        return axis() - 1.45 * faces.escape() * scale;
     }
 
     /** Where the line leaves the drum. */
     double lineX(boolean onTheRight) {
-        return drumX() + (onTheRight ? 1 : -1) * faces.drum() * scale();
+        return drumX() + (onTheRight ? 1 : -1) * faces.drum() * scale;
     }
 
     /** Where the line comes up again to its fixed point, if it is reeved double: towards the drum's middle. */

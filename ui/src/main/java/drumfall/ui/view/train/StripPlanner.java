@@ -33,7 +33,7 @@ final class StripPlanner {
     static StripPlan plan(TrainStripContent content, Rating chosen, Dimension size, double unit, TabularText text) {
         StripTerms terms = new StripTerms(content, chosen, text);
         TrainFaces faces = TrainFaces.of(terms.train(), content.brief());
-        return new StripPlanner(terms, new StripFrame(size.width, size.height, unit, faces)).plan();
+        return new StripPlanner(terms, StripFrame.of(size.width, size.height, unit, faces)).plan();
     }
 
     private StripPlan plan() {

@@ -34,7 +34,7 @@ public record StripSpot(
     private static final double PAD = 0.26;
 
     /** Size of the old value over that of the tried one. */
-    private static final double OLD = 0.72;
+    private static final double OLD = 0.82;
 
     private static final double GAP = 0.22;
     private static final double LINE = 1.32;

@@ -18,6 +18,7 @@ final class StripTerms {
     private final Figures figures;
     private final MissedDemands missed;
     private final Map<StripFigure, Figure> before;
+    private final Map<StripFigure, Figure> now;
     private final TabularText text;
 
     /**
@@ -34,6 +35,7 @@ final class StripTerms {
         this.figures = new Figures(content.units());
         this.missed = new MissedDemands(shown, figures);
         this.before = StripValues.of(chosen.train(), figures);
+        this.now = StripValues.of(shown.train(), figures);
         this.text = text;
     }
 
@@ -68,7 +70,7 @@ final class StripTerms {
 
     /** The figures to be shown, in reading order. */
     Map<StripFigure, Figure> values() {
-        return StripValues.of(shown.train(), figures);
+        return now;
     }
 
     /**
@@ -81,11 +83,11 @@ final class StripTerms {
      * @param share of the box left of {@code x}: 0 starts there, 0.5 is centred, 1 ends there
      */
     StripSpot spot(StripFigure figure, double size, double x, double middle, double share) {
-        Figure now = values().get(figure);
-        Figure old = before.getOrDefault(figure, now);
+        Figure value = now.get(figure);
+        Figure old = before.getOrDefault(figure, value);
         boolean isHeld = StripValues.held(content.brief().locks(), figure);
         boolean isMissed = missed.on(figure);
-        Optional<Figure> tried = Optional.of(now).filter(value -> !value.equals(old));
+        Optional<Figure> tried = Optional.of(value).filter(other -> !other.equals(old));
         String name = named(TrainText.of("name." + figure.kind(), number(figure)), old, tried, isHeld, isMissed);
         Rectangle2D box = box(old, tried, size, x, middle, share);
         return new StripSpot(Optional.of(figure), Optional.empty(), box, size, old, tried, isHeld, isMissed, name);

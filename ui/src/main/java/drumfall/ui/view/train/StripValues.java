@@ -35,20 +35,20 @@ final class StripValues {
                         StripFigure.of(Kind.MESHES_BELOW),
                         Figure.count(train.below().size()));
             }
-            mesh(train.meshes().get(i), MeshPlace.of(i, train.meshesAbove()), figures, values);
+            mesh(train.meshes().get(i), MeshPlace.of(i, train.meshesAbove()), values);
         }
         values.put(StripFigure.of(Kind.ESCAPE_TEETH), Figure.count(train.escapeTeeth()));
         return values;
     }
 
-    private static void mesh(Mesh mesh, MeshPlace place, Figures figures, Map<StripFigure, Figure> values) {
+    private static void mesh(Mesh mesh, MeshPlace place, Map<StripFigure, Figure> values) {
         values.put(StripFigure.of(Kind.WHEEL, place), Figure.count(mesh.toothCount()));
         values.put(StripFigure.of(Kind.LEAVES, place), Figure.count(mesh.leafCount()));
-        values.put(StripFigure.of(Kind.MODULE, place), module(mesh, figures));
+        values.put(StripFigure.of(Kind.MODULE, place), module(mesh));
     }
 
     /** A module is a name as much as a size: it stays in millimetres, as published series give it. */
-    private static Figure module(Mesh mesh, Figures figures) {
+    private static Figure module(Mesh mesh) {
         return new Figure(mesh.module().toString(), "");
     }
 

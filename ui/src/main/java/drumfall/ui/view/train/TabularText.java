@@ -59,7 +59,8 @@ final class TabularText {
     void draw(Graphics2D graphics, String text, double x, double baseline, double size) {
         graphics.setFont(font(size));
         double left = x;
-        for (char c : text.toCharArray()) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
             double slack = (cell(c) - natural(c)) * size / 200;
             graphics.drawString(String.valueOf(c), (float) (left + slack), (float) baseline);
             left += cell(c) * size / 100;

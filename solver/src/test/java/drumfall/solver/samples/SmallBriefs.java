@@ -1,6 +1,6 @@
 // SPDX-FileCopyrightText: 2026 The Drumfall authors
 // SPDX-License-Identifier: Apache-2.0
-package drumfall.solver.search;
+package drumfall.solver.samples;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
@@ -17,7 +17,7 @@ import java.util.Optional;
 import java.util.Random;
 
 /** Seeded small briefs: few counts, wide or narrow demands around a random train, any objectives, sometimes locks. */
-final class SmallBriefs {
+public final class SmallBriefs {
     private static final ObjectMapper JSON = new ObjectMapper();
 
     private final Random random;
@@ -32,12 +32,12 @@ final class SmallBriefs {
     }
 
     /** The brief of a seed; seeds whose random brief contradicts itself give an empty answer. */
-    static Optional<Brief> of(long seed) {
+    public static Optional<Brief> of(long seed) {
         return new SmallBriefs(seed).brief();
     }
 
     /** So many briefs from consecutive seeds. */
-    static List<Brief> some(int count, long firstSeed) {
+    public static List<Brief> some(int count, long firstSeed) {
         List<Brief> briefs = new ArrayList<>();
         for (long seed = firstSeed; briefs.size() < count; seed++) {
             of(seed).ifPresent(briefs::add);

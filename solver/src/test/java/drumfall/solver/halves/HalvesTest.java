@@ -1,0 +1,292 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.solver.halves;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import drumfall.solver.brief.Brief;
+import drumfall.solver.brief.MeshPlace;
+import drumfall.solver.power.ArborRole;
+import drumfall.solver.power.Criterion;
+import drumfall.solver.rating.CellFront;
+import drumfall.solver.rating.Rating;
+import drumfall.solver.rating.TrainRater;
+import drumfall.solver.samples.SmallBriefs;
+import drumfall.solver.train.Train;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Random;
+import java.util.concurrent.atomic.AtomicInteger;
+import org.junit.jupiter.api.Test;
+
+/** Half trains of seeded small briefs, listed without leaving any out, against the rating of the joined train. */
+class HalvesTest {
+    private static final boolean FULL = "full".equals(System.getProperty("drumfall.samples"));
+    private static final List<Brief> BRIEFS = SmallBriefs.some(FULL ? 200 : 25, 500);
+    private static final int JOINS = FULL ? 2_000 : 150;
+
+    /** One brief with one number of meshes on each side and all its halves. */
+    private record Halves(TrainRater rater, List<UpperHalf> uppers, List<LowerHalf> lowers) {
+        UpperHalf anyUpper(Random random) {
+            return uppers.get(random.nextInt(uppers.size()));
+        }
+
+        LowerHalf anyLower(Random random) {
+            return lowers.get(random.nextInt(lowers.size()));
+        }
+    }
+
+    @Test
+    void a_joined_train_has_the_figures_of_its_rating_to_the_last_bit() {
+        int joined = 0;
+        for (Halves halves : all()) {
+            HalfJoin join = new HalfJoin(halves.rater());
+            double[] values = new double[halves.rater().objectives().asked().size()];
+            Random random = new Random(1);
+            for (int i = 0; i < JOINS; i++) {
+                UpperHalf upper = halves.anyUpper(random);
+                LowerHalf lower = halves.anyLower(random);
+                Rating rating = halves.rater().rate(join.train(upper, lower));
+
+                double weight = join.recommendedWeight(upper, lower);
+                join.values(upper, lower, weight, values);
+
+                assertThat(weight).isEqualTo(rating.recommendedWeight());
+                assertThat(values)
+                        .containsExactly(rating.objectiveValues().stream()
+                                .mapToDouble(value -> value)
+                                .toArray());
+                assertThat(join.leastRecommendedWeight(upper, lower)).isLessThanOrEqualTo(weight);
+                assertThat(join.clears(upper, lower) && join.weightKept(upper, weight))
+                        .isEqualTo(rating.feasible());
+                joined++;
+            }
+        }
+        assertThat(joined).isGreaterThan(1_000);
+    }
+
+    // Whenever one lower half replaces another, no upper half may make the replaced one the better choice: not lighter,
+    // not
+    // less in any other objective, and not the only one that clears.
+    @Test
+    void a_lower_half_that_replaces_another_is_nowhere_the_worse_choice() {
+        int replaced = 0;
+        for (Halves halves : all()) {
+            HalfJoin join = new HalfJoin(halves.rater());
+            LowerFront front = lowerFront(halves);
+            Random random = new Random(2);
+            List<LowerHalf> kept = front.culled(() -> false);
+            for (int i = 0; i < 20; i++) {
+                LowerHalf half = halves.anyLower(random);
+                if (kept.stream().anyMatch(other -> other.compareTo(half) == 0)) {
+                    continue;
+                }
+                replaced++;
+                for (int j = 0; j < 10; j++) {
+                    UpperHalf upper = halves.anyUpper(random);
+                    assertThat(matched(join, halves, upper, half, kept)).isTrue();
+                }
+            }
+        }
+        assertThat(replaced).isGreaterThan(50);
+    }
+
+    private static boolean matched(
+            HalfJoin join, Halves halves, UpperHalf upper, LowerHalf half, List<LowerHalf> kept) {
+        Rating with = halves.rater().rate(join.train(upper, half));
+        return !with.feasible()
+                || kept.stream()
+                        .map(other -> halves.rater().rate(join.train(upper, other)))
+                        .anyMatch(other -> other.feasible() && nowhereWorse(other, with));
+    }
+
+    private static boolean nowhereWorse(Rating first, Rating second) {
+        for (int i = 0; i < first.objectiveValues().size(); i++) {
+            if (first.objectiveValues().get(i) > second.objectiveValues().get(i)) {
+                return false;
+            }
+        }
+        return first.recommendedWeight() <= second.recommendedWeight();
+    }
+
+    @Test
+    void thinned_lists_lose_no_train_of_the_front() {
+        for (Halves halves : all()) {
+            int above = halves.uppers().get(0).meshes().size();
+            int below = halves.lowers().get(0).meshes().size();
+            List<LowerHalf> lowers = LowerHalves.thinned(halves.rater(), below, List.of(), () -> false);
+            List<UpperHalf> uppers = new UpperHalves(halves.rater(), above, lowers, true, () -> false).list();
+
+            List<Train> thinned = front(halves.rater(), uppers, lowers);
+
+            assertThat(thinned).isEqualTo(front(halves.rater(), halves.uppers(), halves.lowers()));
+            assertThat(lowers.size()).isLessThanOrEqualTo(halves.lowers().size());
+        }
+    }
+
+    private static List<Train> front(TrainRater rater, List<UpperHalf> uppers, List<LowerHalf> lowers) {
+        HalfJoin join = new HalfJoin(rater);
+        CellFront front = new CellFront(rater.objectives().asked());
+        for (UpperHalf upper : uppers) {
+            for (LowerHalf lower : lowers) {
+                if (join.clears(upper, lower) && join.weightKept(upper, join.recommendedWeight(upper, lower))) {
+                    front.add(rater.rate(join.train(upper, lower)));
+                }
+            }
+        }
+        return front.ratings().stream().map(Rating::train).toList();
+    }
+
+    @Test
+    void halves_known_beforehand_are_listed_once_and_change_nothing() {
+        for (Halves halves : all()) {
+            int below = halves.lowers().get(0).meshes().size();
+            List<LowerHalf> sample = LowerHalves.sample(halves.rater(), below, 2, () -> false);
+            List<LowerHalf> without = LowerHalves.thinned(halves.rater(), below, List.of(), () -> false);
+            // All halves as known ones stay on the lists of every escape wheel.
+            for (List<LowerHalf> known : List.of(sample, without, halves.lowers())) {
+                List<LowerHalf> with = LowerHalves.thinned(halves.rater(), below, known, () -> false);
+
+                assertThat(with.stream().map(HalvesTest::key))
+                        .containsExactlyElementsOf(
+                                without.stream().map(HalvesTest::key).toList());
+                assertThat(new HashSet<>(with.stream().map(HalvesTest::key).toList()))
+                        .hasSameSizeAs(with);
+            }
+        }
+    }
+
+    // Cancelled at the first question, at the second and so on: the lists end after a few more questions and never with
+    // a
+    // fault.
+    @Test
+    void a_list_that_is_cancelled_asks_only_a_few_times_more() {
+        Halves halves = all().get(0);
+        int below = halves.lowers().get(0).meshes().size();
+        int above = halves.uppers().get(0).meshes().size();
+        AtomicInteger counted = new AtomicInteger();
+        LowerHalves.thinned(halves.rater(), below, halves.lowers(), () -> counted.incrementAndGet() < 0);
+        int escapeWheels = halves.rater().choices().escapeTeethLeft().size();
+        for (int at = 1; at < counted.get(); at += 1 + counted.get() / 300) {
+            int from = at;
+            AtomicInteger asked = new AtomicInteger();
+            LowerHalves.thinned(halves.rater(), below, halves.lowers(), () -> asked.incrementAndGet() >= from);
+            // Unwinding a few meshes of each escape wheel, and once more for each step that is left out.
+            assertThat(asked.get() - from).isLessThan(escapeWheels * (below + 12) + 24);
+            AtomicInteger askedAbove = new AtomicInteger();
+            new UpperHalves(halves.rater(), above, halves.lowers(), true, () -> askedAbove.incrementAndGet() >= from)
+                    .list();
+            assertThat(askedAbove.get() - from).isLessThan(above + 4);
+        }
+    }
+
+    // The bound of tails against the tails themselves: every way to finish a half, walked out with its own figures.
+    @Test
+    void no_tail_undercuts_its_bound() {
+        int compared = 0;
+        for (Halves halves : all()) {
+            HalfRules rules = new HalfRules(halves.rater());
+            int below = halves.lowers().get(0).meshes().size();
+            List<List<MeshChoice>> choices = new ArrayList<>();
+            for (int number = 1; number <= below; number++) {
+                choices.add(new MeshChoices(halves.rater()).at(new MeshPlace(MeshPlace.Side.BELOW, number)));
+            }
+            Random random = new Random(6);
+            for (int i = 0; i < 40; i++) {
+                LowerHalf half = halves.anyLower(random);
+                EscapeSide side = new EscapeSide(rules, half.escapeTeeth(), choices, () -> false);
+                double leastLoad = side.leastLoad(choices.get(0));
+                assertThat(half.runningLoad).isGreaterThanOrEqualTo(leastLoad * (1 - 1e-9));
+                assertThat(half.need.memory()).isBetween(side.shortestMemory, side.longestMemory);
+                assertThat(half.need.torque()).isGreaterThanOrEqualTo(side.leastTorque(turns(half)));
+                for (int before = 1; before < below; before++) {
+                    compared++;
+                    compareTail(rules, side, half, before);
+                }
+            }
+        }
+        assertThat(compared).isGreaterThan(100);
+    }
+
+    private static double turns(LowerHalf half) {
+        return half.meshes.stream().mapToDouble(choice -> choice.ratio).reduce(1, (a, b) -> a * b);
+    }
+
+    private static void compareTail(HalfRules rules, EscapeSide side, LowerHalf half, int before) {
+        double ratio = 1;
+        for (MeshChoice choice : half.meshes.subList(0, before)) {
+            ratio *= choice.ratio;
+        }
+        TailBounds.Least least = side.tail(half.meshes.size() - before, ratio);
+        PartSums sums = PartSums.NONE;
+        for (MeshChoice choice : half.meshes.subList(before, half.meshes.size())) {
+            sums = sums.with(choice);
+        }
+        double slack = 1 - 1e-9;
+        assertThat(load(rules, side, half, before, Criterion.RUNNING)).isGreaterThanOrEqualTo(least.running() * slack);
+        assertThat(load(rules, side, half, before, Criterion.BINDING)).isGreaterThanOrEqualTo(least.binding() * slack);
+        assertThat((double) sums.filament()).isGreaterThanOrEqualTo(least.filament());
+        assertThat(sums.largestTip()).isGreaterThanOrEqualTo(least.tip());
+        assertThat((double) sums.centreDistances()).isGreaterThanOrEqualTo(least.centres());
+    }
+
+    /** Torque on the arbor that carries the first wheel of the tail, with what each mesh truly lets through. */
+    private static double load(HalfRules rules, EscapeSide side, LowerHalf half, int before, Criterion criterion) {
+        double load = side.load(criterion, half.need.torque());
+        ArborRole below = ArborRole.ESCAPE;
+        for (int i = half.meshes.size() - 1; i >= before; i--) {
+            MeshChoice choice = half.meshes.get(i);
+            double hours = 1;
+            for (MeshChoice faster : half.meshes.subList(0, i)) {
+                hours /= faster.ratio;
+            }
+            double passed = choice.passed(criterion, half.need.memory() * choice.teeth / (3600 * hours));
+            load = rules.step(criterion, load, below, choice, passed, ArborRole.INTERMEDIATE);
+            below = ArborRole.INTERMEDIATE;
+        }
+        return load;
+    }
+
+    /** The front that all lower halves leave, with the outlook of their own range. */
+    private static LowerFront lowerFront(Halves halves) {
+        double least = halves.lowers().stream()
+                .mapToDouble(half -> half.runningLoad)
+                .min()
+                .orElseThrow();
+        double shortest = halves.lowers().stream()
+                .mapToDouble(half -> half.need.memory())
+                .min()
+                .orElseThrow();
+        double longest = halves.lowers().stream()
+                .mapToDouble(half -> half.need.memory())
+                .max()
+                .orElseThrow();
+        CentreOutlook outlook =
+                new CentreOutlook(halves.rater(), least, shortest * (1 - 1e-12), longest * (1 + 1e-12), () -> false);
+        LowerFront front = new LowerFront(new HalfRules(halves.rater()), outlook);
+        halves.lowers().forEach(front::offer);
+        return front;
+    }
+
+    private static String key(LowerHalf half) {
+        return half.meshes.stream().map(choice -> choice.mesh.toString()).toList() + " E" + half.escapeTeeth;
+    }
+
+    private static List<Halves> all() {
+        return BRIEFS.stream()
+                .map(HalvesTest::of)
+                .filter(halves -> !halves.uppers().isEmpty())
+                .toList();
+    }
+
+    private static Halves of(Brief brief) {
+        TrainRater rater = new TrainRater(brief);
+        int below = brief.train().below().to();
+        int above = brief.train().above().to();
+        List<LowerHalf> lowers = LowerHalves.all(rater, below, () -> false);
+        List<UpperHalf> uppers =
+                lowers.isEmpty() ? List.of() : new UpperHalves(rater, above, lowers, false, () -> false).list();
+        return new Halves(rater, uppers, lowers);
+    }
+}

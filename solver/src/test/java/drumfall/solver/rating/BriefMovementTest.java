@@ -1,0 +1,114 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.solver.rating;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import drumfall.solver.power.ArborFriction;
+import drumfall.solver.power.ArborRole;
+import drumfall.solver.power.Criterion;
+import drumfall.solver.power.Movement;
+import drumfall.solver.samples.Briefs;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/**
+ * Figures that a brief hands to the walk. The demonstration brief: bores 0.12 to 0.28, static factor 1.3, bearing 0.0015 and
+ * 0.02 N mm, wheels 5 mm and pinions 8 mm long, drum 40 mm with walls of 2.4 mm, plates 70 mm apart. Tolerances are rounding.
+ */
+class BriefMovementTest {
+    private static final double BORE = 0.2;
+
+    @Test
+    void a_fixed_rod_is_rubbed_at_its_own_radius_and_adds_no_weight() {
+        ArborFriction intermediate = arbor("", ArborRole.INTERMEDIATE);
+
+        assertThat(intermediate.wheelSlope()).isCloseTo(BORE * 0.001, within(1e-12));
+        assertThat(intermediate.pinionSlope()).isCloseTo(BORE * 0.001, within(1e-12));
+        assertThat(intermediate.standing()).isZero();
+    }
+
+    // 0.28 lb per cubic inch of steel (Beckett, 8th ed. 1903, p. 53), 7750 kg/m³: a rod of 3 mm and 70 mm weighs 3.835
+    // g;
+    // 0.2 · 1.5 mm · 0.003835 kg · 9.80665 = 1.1282e-5 N m beside the 1e-3 N m of the hands.
+    @Test
+    void a_turning_rod_brings_its_own_weight_to_the_bores() {
+        ArborFriction centre = arbor("", ArborRole.CENTRE);
+
+        assertThat(centre.wheelSlope()).isCloseTo(BORE * 0.0015, within(1e-12));
+        assertThat(centre.standing()).isCloseTo(1e-3 + 1.1282e-5, within(1e-9));
+    }
+
+    @Test
+    void only_the_centre_arbor_drives_the_hands() {
+        for (ArborRole role : ArborRole.values()) {
+            double with = arbor("/hands/torque = \"5 N mm\"", role).standing();
+            double without = arbor("/hands/torque = \"0 N mm\"", role).standing();
+
+            assertThat(with - without).isCloseTo(role == ArborRole.CENTRE ? 5e-3 : 0, within(1e-12));
+        }
+    }
+
+    @Test
+    void two_bearings_carry_the_drum_with_both_their_drags() {
+        ArborFriction drum = arbor("", ArborRole.DRUM);
+
+        assertThat(drum.pinionSlope()).isCloseTo(0.0015 * 0.002, within(1e-12));
+        // Rod of 4 mm and 70 mm: 6.817 g · 9.80665 · 3e-6 m = 2.006e-7 N m on top of 2 · 0.02 N mm.
+        assertThat(drum.standing()).isCloseTo(4e-5 + 2.006e-7, within(1e-10));
+    }
+
+    // Moment balance along the hub. Front bearing 3e-6 m, rear bore 0.2 · 2 mm = 4e-4 m. Great wheel in the middle of
+    // its
+    // 5 mm, hub 5 + 2.4 + 40 + 2.4 = 49.8 mm: share 2.5/49.8 at the rear; the line at worst at 47.4 mm.
+    @Test
+    void the_hub_of_a_drum_on_a_fixed_rod_reaches_through_the_drum() {
+        ArborFriction drum = arbor("/arbors/drum/kind = \"fixed\" & /arbors/drum/bearings = \"front\"", ArborRole.DRUM);
+
+        double wheelShare = 2.5 / 49.8;
+        double lineShare = 47.4 / 49.8;
+        assertThat(drum.wheelSlope()).isCloseTo(3e-6 * (1 - wheelShare) + 4e-4 * wheelShare, within(1e-12));
+        assertThat(drum.pinionSlope()).isCloseTo(3e-6 * (1 - lineShare) + 4e-4 * lineShare, within(1e-12));
+        assertThat(drum.standing()).isCloseTo(2e-5, within(1e-12));
+    }
+
+    // Hub of 5 + 8 mm: wheel at 2.5, pinion at 9. Front bearing of 2 mm bore, rear plain bore of 1 mm radius.
+    @Test
+    void one_bearing_relieves_the_part_that_is_nearer_to_it() {
+        ArborFriction arbor = arbor("/arbors/intermediate/bearings = \"front\"", ArborRole.INTERMEDIATE);
+
+        assertThat(arbor.wheelSlope()).isCloseTo(1.5e-6 * 10.5 / 13 + 2e-4 * 2.5 / 13, within(1e-12));
+        assertThat(arbor.pinionSlope()).isCloseTo(1.5e-6 * 4 / 13 + 2e-4 * 9 / 13, within(1e-12));
+    }
+
+    @ParameterizedTest
+    @EnumSource(ArborRole.class)
+    void sticking_takes_the_static_factor_everywhere_but_at_the_hands(ArborRole role) {
+        Movement movement = movement("/hands/torque = \"0 N mm\"", Expectation.MIDDLE);
+        ArborFriction running = movement.regime(Criterion.RUNNING).arbor(role);
+        ArborFriction sticking = movement.regime(Criterion.BINDING).arbor(role);
+
+        assertThat(sticking.wheelSlope()).isCloseTo(1.3 * running.wheelSlope(), within(1e-12));
+        assertThat(sticking.pinionSlope()).isCloseTo(1.3 * running.pinionSlope(), within(1e-12));
+        assertThat(movement.regime(Criterion.BINDING).toothFriction()).isCloseTo(1.3 * 0.25, within(1e-12));
+    }
+
+    @Test
+    void the_bands_are_read_at_their_smooth_end_their_middle_and_their_rough_end() {
+        assertThat(movement("", Expectation.SMOOTHEST).pendulum().quality()).isEqualTo(450);
+        assertThat(movement("", Expectation.MIDDLE).pendulum().quality()).isEqualTo(350);
+        assertThat(movement("", Expectation.ROUGHEST).pendulum().quality()).isEqualTo(250);
+        assertThat(movement("", Expectation.SMOOTHEST).escapement().friction()).isCloseTo(0.12, within(1e-15));
+        assertThat(movement("", Expectation.ROUGHEST).escapement().friction()).isCloseTo(0.28, within(1e-15));
+    }
+
+    private static ArborFriction arbor(String edits, ArborRole role) {
+        return movement(edits, Expectation.MIDDLE).regime(Criterion.RUNNING).arbor(role);
+    }
+
+    private static Movement movement(String edits, Expectation expectation) {
+        return BriefMovement.of(Briefs.demoWith(edits), expectation);
+    }
+}

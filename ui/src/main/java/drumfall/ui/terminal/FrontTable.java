@@ -1,0 +1,110 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.ui.terminal;
+
+import drumfall.solver.brief.Brief;
+import drumfall.solver.brief.Objective;
+import drumfall.solver.brief.ObjectiveFigure;
+import drumfall.solver.quantity.UnitSystem;
+import drumfall.solver.rating.Rating;
+import drumfall.solver.search.SearchOutcome;
+import drumfall.ui.wording.Cautions;
+import drumfall.ui.wording.DemandWording;
+import drumfall.ui.wording.FigureWording;
+import drumfall.ui.wording.LockWording;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.IntStream;
+
+/** A front as a table for people. */
+final class FrontTable {
+    /** Objectives that have a column of their own in every table. */
+    private static final Set<ObjectiveFigure> ALWAYS_SHOWN =
+            EnumSet.of(ObjectiveFigure.RECOMMENDED_WEIGHT, ObjectiveFigure.FILAMENT_MASS);
+
+    private final Brief brief;
+    private final UnitSystem system;
+    private final FigureWording figures;
+
+    FrontTable(Brief brief, UnitSystem system) {
+        this.brief = brief;
+        this.system = system;
+        this.figures = FigureWording.in(system);
+    }
+
+    List<String> lines(SearchOutcome outcome) {
+        List<String> lines = new ArrayList<>();
+        lines.add(outcome.fold(
+                proved -> heading("proved", proved.front()),
+                stopped -> heading("stopped", stopped.front()),
+                noTrain -> Phrases.phrase("front.none", brief.name())));
+        LockWording.clauses(brief.locks()).forEach(clause -> lines.add(Phrases.phrase("front.held", clause)));
+        lines.addAll(outcome.fold(
+                proved -> body(proved.front()),
+                stopped -> body(stopped.front()),
+                noTrain -> new DemandWording(brief, system).lines(noTrain.clash())));
+        return lines;
+    }
+
+    private String heading(String key, List<Rating> front) {
+        return front.size() == 1
+                ? Phrases.phrase("front." + key + ".one", brief.name())
+                : Phrases.phrase("front." + key, brief.name(), front.size());
+    }
+
+    private List<String> body(List<Rating> front) {
+        if (front.isEmpty()) {
+            return List.of();
+        }
+        List<String> lines = new ArrayList<>();
+        lines.add("");
+        lines.addAll(table(front).lines());
+        lines.add("");
+        lines.addAll(Paragraph.lines(List.of(Phrases.phrase("front.notes"))));
+        lines.addAll(Paragraph.lines(Cautions.ofTheHangingWeight()));
+        return lines;
+    }
+
+    private TextTable table(List<Rating> front) {
+        List<String> headings =
+                new ArrayList<>(Arrays.asList(Phrases.phrase("front.columns").split("\\|", -1)));
+        shownObjectives()
+                .forEach(i -> headings.add(">" + FigureWording.name(objective(i).figure())));
+        TextTable table = new TextTable(headings);
+        for (int option = 1; option <= front.size(); option++) {
+            table.row(cells(option, front.get(option - 1)));
+        }
+        return table;
+    }
+
+    private List<String> cells(int option, Rating rating) {
+        List<String> cells = new ArrayList<>(List.of(
+                String.valueOf(option),
+                FigureWording.train(rating.train()),
+                figures.drum(rating.train()),
+                String.valueOf(rating.train().reeving().falls()),
+                figures.duration(rating),
+                figures.beatsPerHour(rating),
+                figures.pendulumLength(rating),
+                figures.leastWeight(rating),
+                figures.leastWeightBand(rating),
+                figures.recommendedWeight(rating),
+                figures.filament(rating)));
+        shownObjectives()
+                .forEach(i -> cells.add(
+                        figures.objective(objective(i), rating.objectiveValues().get(i))));
+        return cells;
+    }
+
+    private IntStream shownObjectives() {
+        return IntStream.range(0, brief.objectives().size())
+                .filter(i -> !ALWAYS_SHOWN.contains(objective(i).figure()));
+    }
+
+    private Objective objective(int index) {
+        return brief.objectives().get(index);
+    }
+}

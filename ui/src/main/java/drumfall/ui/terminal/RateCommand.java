@@ -1,0 +1,49 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.ui.terminal;
+
+import drumfall.solver.brief.Brief;
+import drumfall.solver.brief.TrainSheet;
+import drumfall.solver.rating.Rating;
+import drumfall.solver.rating.TrainRater;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Holds a train against a brief and prints every figure. */
+@Command(name = "rate", mixinStandardHelpOptions = true, resourceBundle = Phrases.BUNDLE)
+final class RateCommand implements Callable<Integer> {
+    private final TerminalPlace place;
+
+    @Parameters(index = "0", paramLabel = "BRIEF.json", descriptionKey = "option.rate.brief")
+    private String briefFile;
+
+    @Parameters(index = "1", paramLabel = "TRAIN.json", descriptionKey = "option.train")
+    private String trainFile;
+
+    @Mixin
+    private UnitsChoice units;
+
+    @Option(names = "--json", descriptionKey = "option.json")
+    private boolean json;
+
+    RateCommand(TerminalPlace place) {
+        this.place = place;
+    }
+
+    @Override
+    public Integer call() {
+        Brief brief = SheetTexts.brief(briefFile);
+        TrainSheet sheet = SheetTexts.train(trainFile);
+        TrainRater rater = new TrainRater(brief);
+        Rating rating = rater.rate(sheet.train());
+        if (json) {
+            JsonOutput.print(RatingJson.of(rater, sheet.name(), rating), place.out());
+        } else {
+            new RatingReport(rater, units.system()).lines(sheet.name(), rating).forEach(place.out()::println);
+        }
+        return (rating.feasible() ? ExitCode.DONE : ExitCode.DEMAND_MISSED).number();
+    }
+}

@@ -1,0 +1,44 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.ui.wording;
+
+import drumfall.solver.brief.Locks;
+import drumfall.solver.brief.MeshLock;
+import drumfall.solver.quantity.Quantity;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** Words for what is held fast, for example "the wheel of mesh 1 below the centre is held at 64 teeth". */
+public final class LockWording {
+    private LockWording() {}
+
+    /**
+     * Everything held, one clause each, in the order of the sheet; empty if nothing is held.
+     *
+     * @param locks the locks
+     */
+    public static List<String> clauses(Locks locks) {
+        return Stream.of(
+                        locks.meshes().stream().flatMap(LockWording::ofMesh),
+                        locks.meshesAbove().stream().map(held -> phrase("meshesAbove", held)),
+                        locks.meshesBelow().stream().map(held -> phrase("meshesBelow", held)),
+                        locks.drumDiameter().map(Quantity::text).stream().map(held -> phrase("drumDiameter", held)),
+                        locks.falls().stream().map(held -> phrase("falls", held)),
+                        locks.escapeTeeth().stream().map(held -> phrase("escapeTeeth", held)))
+                .flatMap(clauses -> clauses)
+                .toList();
+    }
+
+    private static Stream<String> ofMesh(MeshLock lock) {
+        String place = PlaceWording.of(lock.place());
+        return Stream.of(
+                        lock.wheel().stream().map(held -> phrase("wheel", place, held)),
+                        lock.leaves().stream().map(held -> phrase("leaves", place, held)),
+                        lock.module().map(Quantity::text).stream().map(held -> phrase("module", place, held)))
+                .flatMap(clauses -> clauses);
+    }
+
+    private static String phrase(String what, Object... values) {
+        return Words.BOOK.phrase("lock." + what, values);
+    }
+}

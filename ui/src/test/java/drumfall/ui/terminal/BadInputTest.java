@@ -1,0 +1,119 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.ui.terminal;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import drumfall.ui.terminal.TerminalBench.Run;
+import java.nio.file.Path;
+import java.util.Arrays;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class BadInputTest {
+    @TempDir
+    Path folder;
+
+    private TerminalBench bench;
+
+    @BeforeEach
+    void open() {
+        bench = new TerminalBench(folder);
+        bench.write("broken.json", "{\"format\": \"drumfall-brief\",");
+        bench.write("latin.json", "");
+        bench.writeEdited("unit.json", "/run/wanted", "\"5 m\"");
+        bench.writeEdited("field.json", "/run/longest", "\"5 d\"");
+        bench.writeEdited("order.json", "/run/wanted", "\"9 d\"");
+        bench.write("no-mesh.json", """
+                {"format": "drumfall-train", "version": 1, "name": "No mesh below", "meshesAbove": 1, "falls": 1,
+                 "meshes": [{"wheel": 70, "leaves": 8, "module": "1 mm"}], "drumDiameter": "30 mm", "escapeTeeth": 30}
+                """);
+        bench.write("newer.json", "{\"format\": \"drumfall-train\", \"version\": 9}");
+    }
+
+    @ParameterizedTest
+    @CsvSource(quoteCharacter = '`', delimiter = ';', textBlock = """
+            sovle;                                        "sovle" is one argument too many or no command. Maybe "solve" was meant.
+            solve --unit metric;                          There is no option "--unit" here. Maybe "--units" was meant.
+            solve @small.json extra;                      "extra" is one argument too many
+            solve @none.json;                             the file none.json: there is no such file; check its name and folder.
+            solve @broken.json;                           broken.json: At
+            solve @latin.json;                            latin.json: At
+            solve @unit.json;                             unit.json: At /run/wanted, "5 m": the unit "m" is not known
+            solve @field.json;                            field.json: At /run/longest, "5 d": there is no field of that name here
+            solve @order.json;                            order.json: At /run
+            solve --bundled yearly-clock;                 There is no bundled brief "yearly-clock"; choose one of weekly-wall-clock
+            solve @small.json --bundled desk-clock;       leave one of them out.
+            solve --limit 30;                             "30" is not a time: the unit is missing.
+            solve --limit -3s;                            "-3s" is less than nothing
+            solve --limit;                                Missing: --limit TIME.
+            solve --limit 1s --limit 2s;                  --limit TIME was given twice.
+            solve --units furlong;                        "furlong" is no system of units; choose one of metric, imperial
+            solve @small.json --hold falls;               "falls" does not say what is held at which value
+            solve @small.json --hold pallet=3;            "pallet" is nothing that can be held
+            solve @small.json --hold falls=one;           At --hold falls, "one" is no whole number
+            solve @small.json --hold falls=2;             At --hold falls, 2: the falls held must be among those offered
+            solve @small.json --hold below-1.wheel=90;    At --hold below-1.wheel, 90: the teeth of a wheel must be from 68 to 80
+            solve @small.json --hold below-1.leaves=0;    At --hold below-1.leaves, 0: it must be at least 5
+            solve @small.json --hold below-3.wheel=70;    At --hold below-3, 3: at most 2 meshes are allowed
+            solve @small.json --hold above-1.module=2mm;  At --hold above-1.module, "2mm": the module must be one of those listed
+            solve @small.json --hold above-1.module=1;    At --hold above-1.module, "1": the unit is missing
+            solve @small.json --hold drum=29mm;           At --hold drum, "29mm": the drum may measure from "28 mm" to "32 mm"
+            solve @small.json --hold escape-wheel=99999999999999999999; At --hold escape-wheel, 99999999999999999999: it must be at most 240
+            rate @small.json;                             Missing: TRAIN.json.
+            rate @small.json @small.json;                 At /format, "drumfall-brief": the file is not in the format "drumfall-train"
+            rate @small.json @no-mesh.json;               no-mesh.json: At /meshesAbove, 1: at least one of the train's 1 meshes
+            rate @small.json @newer.json;                 newer.json: At /version, 9: the file is in a newer version
+            ratio;                                        Missing: TARGET.
+            ratio twelve;                                 "twelve" is no ratio
+            ratio 1/0;                                    "1/0" divides by zero
+            ratio 0;                                      The target ratio (0) must be positive.
+            ratio 1e400;                                  "1e400" is no ratio
+            ratio 12 --meshes 0;                          "0" is no whole number of at least 1
+            ratio 12 --meshes 5;                          must lie from 1 to 4
+            ratio 12 --wheels 90;                         "90" is no range of counts
+            ratio 12 --wheels 90-20;                      The most count (20) must be at least the least count (90).
+            ratio 12 --wheels 0-20;                       The least count (0) must be at least 1.
+            ratio 12 --meshes 4 --wheels 10-900000000;    must keep the product of 4 counts below 2^63
+            export @small.json;                           Missing: --with ID, --to FOLDER.
+            export --with record --to out @small.json @no-mesh.json --option 1; leave one of them out.
+            export --with record --to out @small.json @no-mesh.json;            no-mesh.json: At /meshesAbove
+            export --with record --to out @small.json --option 400;             There is no option 400: the front has
+            brief yearly-clock;                           There is no bundled brief "yearly-clock"
+            fields brief;                                 "brief" prints no JSON of its own; choose one of solve, rate, ratio, plugins.
+            """)
+    void bad_input_is_answered_by_one_sentence_for_each_problem_and_exit_code_2(String command, String sentence) {
+        Run run = bench.run(command.split(" ", -1));
+        assertThat(run.code()).isEqualTo(ExitCode.BAD_INPUT.number());
+        assertThat(run.out()).isEmpty();
+        assertThat(run.err().lines()).hasSize(1);
+        assertThat(run.err()).contains(sentence).doesNotContain("Exception", "\tat ", "null");
+    }
+
+    @Test
+    void every_problem_of_a_brief_has_its_own_line() {
+        bench.writeEdited("two.json", "/run", "{\"atLeast\": \"5 m\", \"wanted\": \"6 d\", \"atMost\": \"7 kg\"}");
+        Run run = bench.run("solve", "@two.json");
+        assertThat(run.code()).isEqualTo(ExitCode.BAD_INPUT.number());
+        assertThat(run.err().lines())
+                .hasSize(2)
+                .allMatch(line -> line.startsWith(bench.file("two.json") + ": At /run/"));
+    }
+
+    @Test
+    void a_file_name_that_cannot_be_one_is_refused() {
+        Run run = bench.run("solve", "odd\0name.json");
+        assertThat(run.code()).isEqualTo(ExitCode.BAD_INPUT.number());
+        assertThat(run.err()).contains("cannot be the name of a file");
+    }
+
+    @Test
+    void two_things_to_print_at_once_are_refused() {
+        Run run = bench.run("brief", "--schema", "--names");
+        assertThat(run.code()).isEqualTo(ExitCode.BAD_INPUT.number());
+        assertThat(Arrays.asList(run.err().split("\n", -1))).hasSize(2);
+    }
+}

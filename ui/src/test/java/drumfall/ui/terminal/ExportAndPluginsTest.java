@@ -1,0 +1,105 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.ui.terminal;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import drumfall.ui.terminal.TerminalBench.Run;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class ExportAndPluginsTest {
+    @TempDir
+    Path folder;
+
+    private TerminalBench bench;
+
+    @BeforeEach
+    void open() throws IOException {
+        LineExporter.jar(folder.resolve("plugins/line.jar"));
+        bench = new TerminalBench(folder).plugins(folder.resolve("plugins"));
+    }
+
+    @Test
+    void loaded_plugins_are_listed_with_version_and_file() {
+        Run run = bench.run("plugins");
+        assertThat(run.code()).isEqualTo(ExitCode.DONE.number());
+        assertThat(run.out())
+                .contains(folder.resolve("plugins") + " (the user's own)")
+                .contains("line  One line", "2.5", bench.file("plugins/line.jar"));
+    }
+
+    @Test
+    void a_plugin_at_fault_is_named_and_told_by_the_exit_code() throws IOException {
+        Files.writeString(folder.resolve("plugins/broken.jar"), "no jar");
+        Run run = bench.run("plugins");
+        assertThat(run.code()).isEqualTo(ExitCode.EXPORT_FAILED.number());
+        assertThat(run.out()).contains("line  One line", "At fault: ", "broken.jar");
+    }
+
+    @Test
+    void a_folder_without_plugins_is_no_fault() {
+        Run run = bench.plugins(folder.resolve("nowhere")).run("plugins");
+        assertThat(run.code()).isEqualTo(ExitCode.DONE.number());
+        assertThat(run.out()).contains("No exporter is loaded.");
+    }
+
+    @Test
+    void the_option_asked_for_is_exported() throws IOException {
+        String second = bench.run("solve", "@small.json", "--json")
+                .json()
+                .at("/options/1/text")
+                .textValue();
+        Run run = bench.run("export", "--with", "line", "--to", "@out", "@small.json", "--option", "2");
+        assertThat(run.code()).isEqualTo(ExitCode.DONE.number());
+        assertThat(run.out()).contains(second + " was exported to ", "train.txt");
+        assertThat(folder.resolve("out/line/train.txt")).hasContent(second);
+    }
+
+    @Test
+    void a_train_of_a_file_is_exported_though_it_misses_demands() {
+        bench.write("train.json", """
+                {"format": "drumfall-train", "version": 1, "name": "Slow", "meshesAbove": 1, "falls": 1,
+                 "meshes": [{"wheel": 30, "leaves": 8, "module": "1 mm"}, {"wheel": 70, "leaves": 8, "module": "1 mm"}],
+                 "drumDiameter": "30 mm", "escapeTeeth": 30}
+                """);
+        Run run = bench.run("export", "--with", "line", "--to", "@out", "@small.json", "@train.json");
+        assertThat(run.code()).isEqualTo(ExitCode.DONE.number());
+        assertThat(run.err()).startsWith("Demands that this train misses: ");
+        assertThat(folder.resolve("out/line/train.txt")).hasContent("30/8 m1 | 70/8 m1 · E30");
+    }
+
+    @Test
+    void an_exporter_that_is_not_there_fails_the_export() {
+        Run run = bench.run("export", "--with", "solid", "--to", "@out", "@small.json");
+        assertThat(run.code()).isEqualTo(ExitCode.EXPORT_FAILED.number());
+        assertThat(run.err()).contains("solid", "line");
+        assertThat(folder.resolve("out")).doesNotExist();
+    }
+
+    @Test
+    void a_stopped_search_has_no_option_to_export() {
+        Run run = bench.run("export", "--with", "line", "--to", "@out", "@small.json", "--limit", "0 s");
+        assertThat(run.code()).isEqualTo(ExitCode.STOPPED.number());
+        assertThat(folder.resolve("out")).doesNotExist();
+    }
+
+    @Test
+    void a_brief_without_trains_has_nothing_to_export() {
+        Run run = bench.run(
+                "export",
+                "--with",
+                "line",
+                "--to",
+                "@out",
+                "@small.json",
+                "--hold=below-1.wheel=68",
+                "--hold=below-2.wheel=68");
+        assertThat(run.code()).isEqualTo(ExitCode.NO_TRAIN.number());
+        assertThat(folder.resolve("out")).doesNotExist();
+    }
+}

@@ -1,0 +1,164 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.ui.terminal;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import drumfall.solver.rating.Rating;
+import drumfall.solver.rating.TrainRater;
+import drumfall.solver.train.Mesh;
+import drumfall.solver.train.Reeving;
+import drumfall.solver.train.ToothModule;
+import drumfall.solver.train.Train;
+import drumfall.ui.terminal.TerminalBench.Run;
+import java.nio.file.Path;
+import java.util.List;
+import org.apache.commons.numbers.fraction.BigFraction;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class RateCommandTest {
+    private static final String SOUND = train("77, 9", "76, 8", "75, 8");
+
+    // E. Beckett, A Rudimentary Treatise on Clocks, Watches and Bells, 8th ed., 1903, p. 133: pinions of 8, wheels of
+    // 96,
+    // 64 and 60, escape wheel of 30: great wheel in 12 hours, escape arbor in a minute, 3600 beats an hour.
+    private static final String BECKETT = train("96, 8", "64, 8", "60, 8");
+
+    @TempDir
+    Path folder;
+
+    private TerminalBench bench;
+
+    @BeforeEach
+    void open() {
+        bench = new TerminalBench(folder);
+        bench.write("sound.json", SOUND);
+        bench.write("beckett.json", BECKETT);
+    }
+
+    private static String train(String... meshes) {
+        StringBuilder entries = new StringBuilder();
+        for (String mesh : meshes) {
+            String[] counts = mesh.split(", ", -1);
+            entries.append(entries.length() == 0 ? "" : ", ")
+                    .append("{\"wheel\": %s, \"leaves\": %s, \"module\": \"1 mm\"}".formatted(counts[0], counts[1]));
+        }
+        return """
+                {"format": "drumfall-train", "version": 1, "name": "Bench train", "meshes": [%s], "meshesAbove": 1,
+                 "drumDiameter": "30 mm", "falls": 1, "escapeTeeth": 30}
+                """.formatted(entries);
+    }
+
+    @Test
+    void a_train_that_meets_every_demand_ends_well() {
+        Run run = bench.run("rate", "@small.json", "@sound.json");
+        assertThat(run.code()).isEqualTo(ExitCode.DONE.number());
+        assertThat(run.lines().subList(0, 3))
+                .containsExactly(
+                        "Bench train, held against Small bench clock",
+                        "77/9 m1 | 76/8 m1 · 75/8 m1 · E30",
+                        "All 37 demands are met.");
+        assertThat(run.out()).doesNotContain("MISSED");
+    }
+
+    @Test
+    void a_missed_demand_stands_beside_its_limit() {
+        Run run = bench.run("rate", "@small.json", "@beckett.json");
+        assertThat(run.code()).isEqualTo(ExitCode.DEMAND_MISSED.number());
+        // The seconds pendulum of standard gravity: 9.80665 / pi^2 = 0.9936 m at a small arc, here kept at 3.5 degrees.
+        assertThat(line(run, "pendulum length").split("  +", -1))
+                .containsExactly("MISSED", "pendulum length", "993 mm", "450 mm to 550 mm");
+        assertThat(run.out()).contains("of 37 demands are missed.");
+    }
+
+    private static String line(Run run, String part) {
+        return run.lines().stream()
+                .filter(line -> line.contains(part))
+                .findFirst()
+                .orElseThrow()
+                .strip();
+    }
+
+    @Test
+    void a_published_train_shows_its_published_arithmetic() {
+        Run run = bench.run("rate", "@small.json", "@beckett.json");
+        assertThat(run.out())
+                .contains(
+                        "Beats an hour: 3600 (3600); seconds a beat: 1.",
+                        "Arbor 4 turns once a minute, the same way as the centre, and can carry a seconds hand.",
+                        "Seen from the dial the line leaves the drum on the left.");
+        List<String> arbors = run.lines();
+        int table = arbors.indexOf("Arbors, numbered from the drum");
+        assertThat(arbors.subList(table + 2, table + 6).stream()
+                        .map(line -> line.strip().replaceAll("  +", "|"))
+                        .toList())
+                .containsExactly(
+                        "1|drum|12|1/12|anticlockwise",
+                        "2|centre, minute hand|1|1|clockwise",
+                        "3|intermediate|1/8|8|anticlockwise",
+                        "4|escape wheel|1/60|60|clockwise");
+    }
+
+    @Test
+    void efficiencies_carry_the_label_of_what_they_rest_on_and_placement_is_not_claimed() {
+        Run run = bench.run("rate", "@small.json", "@sound.json");
+        String label = new TrainRater(TerminalBench.small()).movement().teeth().label();
+        assertThat(run.out()).contains(label, "not yet placed", "A hanging weight can fall.");
+    }
+
+    @Test
+    void the_json_holds_every_figure_of_the_rating() {
+        JsonNode json =
+                bench.run("rate", "@small.json", "@sound.json", "--json").json();
+        Rating rating = new TrainRater(TerminalBench.small()).rate(soundTrain());
+
+        assertThat(json.get("feasible").booleanValue()).isTrue();
+        assertThat(json.get("demands")).hasSameSizeAs(rating.demands());
+        for (int i = 0; i < rating.demands().size(); i++) {
+            assertThat(json.at("/demands/%d/figure_SI".formatted(i)).doubleValue())
+                    .isEqualTo(rating.demands().get(i).figure());
+        }
+        assertThat(json.get("beatsPerHourExact").textValue()).isEqualTo("21375/4");
+        assertThat(json.at("/arbors/0/hoursPerTurnExact").textValue()).isEqualTo("77/9");
+        assertThat(json.at("/arbors/0/outRunning_Nm").doubleValue())
+                .isEqualTo(rating.weight().running().arbors().get(0).out());
+        assertThat(json.at("/meshes/1/efficiencyBinding").doubleValue())
+                .isEqualTo(rating.weight().binding().arbors().get(1).passed());
+        assertThat(json.get("weightRunning_kg").doubleValue())
+                .isEqualTo(rating.weight().running().weight());
+        assertThat(json.get("lineLeavesDrum").textValue()).isEqualTo("left");
+        assertThat(json.get("secondsArbor").isNull()).isTrue();
+    }
+
+    private static Train soundTrain() {
+        ToothModule module = ToothModule.ofMillimetres("1");
+        return new Train(
+                List.of(Mesh.of(77, 9, module), Mesh.of(76, 8, module), Mesh.of(75, 8, module)),
+                1,
+                BigFraction.of(3, 100),
+                Reeving.SINGLE,
+                30);
+    }
+
+    @Test
+    void a_train_that_no_weight_drives_has_no_number_for_it() {
+        // A line arm of 15.75 mm cannot overcome a bore of 22.5 mm radius with a coefficient of friction near 2.
+        ObjectNode tree = (ObjectNode) TerminalBench.json(TerminalBench.smallText());
+        ((ObjectNode) tree.at("/arbors/drum")).put("diameter", "45 mm").put("bearings", "none");
+        ((ObjectNode) tree.at("/friction/bores")).put("low", "1.9").put("high", "2");
+        bench.write("stuck.json", tree.toPrettyString());
+
+        Run table = bench.run("rate", "@stuck.json", "@sound.json");
+        assertThat(table.code()).isEqualTo(ExitCode.DEMAND_MISSED.number());
+        assertThat(table.out()).contains("Least running weight: no weight drives it");
+        assertThat(bench.run("rate", "@stuck.json", "@sound.json", "--json")
+                        .json()
+                        .get("leastWeight_kg")
+                        .isNull())
+                .isTrue();
+    }
+}

@@ -1,0 +1,181 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.ui.terminal;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import drumfall.solver.brief.TrainReader;
+import drumfall.solver.rating.Rating;
+import drumfall.solver.rating.TrainRater;
+import drumfall.solver.search.SearchListener;
+import drumfall.solver.search.TrainSearch;
+import drumfall.ui.terminal.TerminalBench.Run;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class SolveCommandTest {
+    private static final List<Rating> FRONT = TrainSearch.run(TerminalBench.small(), SearchListener.SILENT, () -> false)
+            .front();
+
+    @TempDir
+    Path folder;
+
+    private TerminalBench bench;
+
+    @BeforeEach
+    void open() {
+        bench = new TerminalBench(folder);
+    }
+
+    @Test
+    void the_front_is_a_table_with_one_line_for_each_train_in_the_order_of_the_search() {
+        Run run = bench.run("solve", "@small.json");
+
+        assertThat(run.code()).isEqualTo(ExitCode.DONE.number());
+        assertThat(run.err()).isEmpty();
+        assertThat(run.lines().get(0))
+                .isEqualTo("Small bench clock: %d trains, proved complete".formatted(FRONT.size()));
+        for (int i = 0; i < FRONT.size(); i++) {
+            assertThat(run.lines().get(3 + i).strip())
+                    .startsWith(i + 1 + "  " + FRONT.get(i).train());
+        }
+    }
+
+    @Test
+    void each_line_shows_the_figures_of_its_train() {
+        String heading = bench.run("solve", "@small.json").lines().get(2);
+        assertThat(heading.strip().split("  +", -1))
+                .containsExactly(
+                        "no.",
+                        "train from the drum",
+                        "drum",
+                        "falls",
+                        "duration",
+                        "beats/h",
+                        "pendulum",
+                        "least weight",
+                        "smooth to rough",
+                        "recommended",
+                        "filament",
+                        "largest wheel");
+    }
+
+    @Test
+    void the_cautions_about_a_hanging_weight_stand_under_the_table() {
+        String after = bench.run("solve", "@small.json").out().replace('\n', ' ');
+        assertThat(after.substring(after.indexOf("Arbors are not yet placed.")))
+                .contains("A hanging weight can fall.", "keep children and animals away", "licensed professional");
+    }
+
+    @Test
+    void the_json_says_what_the_rating_says() {
+        JsonNode options = bench.run("solve", "@small.json", "--json").json().get("options");
+
+        assertThat(options).hasSameSizeAs(FRONT);
+        TrainRater rater = new TrainRater(TerminalBench.small());
+        for (JsonNode option : options) {
+            var sheet = TrainReader.read(option.get("train")).accepted().orElseThrow();
+            Rating rating = rater.rate(sheet.train());
+            assertThat(rating.feasible()).isTrue();
+            assertThat(option.get("recommendedWeight_kg").doubleValue()).isEqualTo(rating.recommendedWeight());
+            assertThat(option.get("leastWeight_kg").doubleValue())
+                    .isEqualTo(rating.weight().leastWeight());
+            assertThat(option.get("filamentMass_kg").doubleValue()).isEqualTo(rating.filamentMass());
+            assertThat(option.get("pendulumLength_m").doubleValue()).isEqualTo(rating.pendulumLength());
+            assertThat(option.at("/objectives/largestWheel_m").doubleValue())
+                    .isEqualTo(rating.objectiveValues().get(2));
+            // Rounded down to six decimals, so short by less than one of the last.
+            double exact = rating.durationRoundedDown().doubleValue();
+            assertThat(option.get("duration_h").doubleValue()).isBetween(exact - 1e-6, exact);
+        }
+    }
+
+    @Test
+    void a_limit_stops_early_and_says_so() {
+        Run run = bench.run("solve", "@small.json", "--limit", "0 s");
+        assertThat(run.code()).isEqualTo(ExitCode.STOPPED.number());
+        assertThat(run.lines().get(0)).isEqualTo("Small bench clock: 0 trains, stopped: may be incomplete");
+        assertThat(bench.run("solve", "@small.json", "--limit", "0 s", "--json")
+                        .json()
+                        .get("outcome")
+                        .textValue())
+                .isEqualTo("stopped");
+    }
+
+    @Test
+    void an_interrupt_stops_early_and_says_so() {
+        Run run = bench.runInterrupted("solve", "@small.json");
+        assertThat(run.code()).isEqualTo(ExitCode.STOPPED.number());
+        assertThat(run.out()).contains("stopped: may be incomplete");
+    }
+
+    @Test
+    void a_brief_without_trains_names_the_clash_in_the_words_of_the_brief() {
+        bench.writeEdited("long.json", "/run", "{\"atLeast\": \"20 d\", \"wanted\": \"3 week\", \"atMost\": \"22 d\"}");
+        Run run = bench.run("solve", "@long.json");
+
+        assertThat(run.code()).isEqualTo(ExitCode.NO_TRAIN.number());
+        assertThat(run.lines())
+                .containsExactly(
+                        "Small bench clock: no train exists",
+                        "No train meets these demands together, and no fewer demands clash:",
+                        "the clock runs at least 20 d (/run/atLeast)");
+
+        JsonNode clash = bench.run("solve", "@long.json", "--json").json().get("clash");
+        assertThat(clash.get("smallest").booleanValue()).isTrue();
+        assertThat(clash.at("/demands/0/demand").textValue()).isEqualTo("run-at-least");
+        assertThat(clash.at("/demands/0/pointer").textValue()).isEqualTo("/run/atLeast");
+    }
+
+    @Test
+    void what_is_held_is_kept_and_said() {
+        Run run = bench.run(
+                "solve",
+                "@small.json",
+                "--hold=below-1.wheel=76",
+                "--hold=below-1.leaves=8",
+                "--hold=above-1.module=1 mm",
+                "--hold=drum=30 mm",
+                "--hold=falls=1",
+                "--hold=escape-wheel=30",
+                "--hold=meshes-above=1",
+                "--hold=meshes-below=2");
+
+        assertThat(run.code()).isEqualTo(ExitCode.DONE.number());
+        assertThat(run.out())
+                .contains(
+                        "Held fast: the wheel of mesh 1 below the centre is held at 76 teeth.",
+                        "Held fast: the pinion of mesh 1 below the centre is held at 8 leaves.",
+                        "Held fast: the module of mesh 1 above the centre is held at 1 mm.",
+                        "Held fast: the drum is held at 30 mm.",
+                        "Held fast: the falls of line are held at 1.",
+                        "Held fast: the escape wheel is held at 30 teeth.",
+                        "Held fast: the meshes above the centre are held at 1.",
+                        "Held fast: the meshes below the centre are held at 2.");
+        assertThat(run.lines().stream().filter(line -> line.contains(" | ")))
+                .isNotEmpty()
+                .allMatch(line -> line.contains("| 76/8 m1"))
+                .allMatch(line -> line.contains(" m1 |"));
+    }
+
+    @Test
+    void locks_that_leave_nothing_are_named_as_the_clash() {
+        Run run = bench.run("solve", "@small.json", "--hold=below-1.wheel=68", "--hold=below-2.wheel=68");
+        assertThat(run.code()).isEqualTo(ExitCode.NO_TRAIN.number());
+        assertThat(run.out())
+                .contains(
+                        "the pendulum is 0.45 m to 0.55 m long (/beat/pendulumLength)",
+                        "the wheel of mesh 1 below the centre is held at 68 teeth (/locks/meshes/0/wheel)",
+                        "the wheel of mesh 2 below the centre is held at 68 teeth (/locks/meshes/1/wheel)");
+    }
+
+    @Test
+    void imperial_units_show_pounds_and_inches() {
+        Run run = bench.run("solve", "@small.json", "--units", "imperial");
+        assertThat(run.lines().get(3)).contains(" lb ", " in ", " oz ").doesNotContain(" kg", " mm ");
+    }
+}
