@@ -56,13 +56,19 @@ final class OpenWindow implements AutoCloseable, FileChoice {
     OpenWindow(Brief brief, Path home, List<PluginFolder> plugins, Searcher searcher) {
         FailOnThreadViolationRepaintManager.install();
         robot = BasicRobot.robotWithNewAwtHierarchy();
-        program = on(() -> WindowProgram.made(
-                new WindowProgram.Start(brief, searcher, new Folders(home), plugins, Optional.of(this))));
-        on(() -> {
-            program.window().setVisible(true);
-            program.workspace().solve();
-            return null;
-        });
+        try {
+            program = on(() -> WindowProgram.made(
+                    new WindowProgram.Start(brief, searcher, new Folders(home), plugins, Optional.of(this))));
+            on(() -> {
+                program.window().setVisible(true);
+                program.workspace().solve();
+                return null;
+            });
+        } catch (RuntimeException | Error fault) {
+            // The robot holds the screen; the next test would wait for it for ever.
+            robot.cleanUp();
+            throw fault;
+        }
     }
 
     /** Runs something on the event thread and gives what comes of it. */
@@ -111,6 +117,15 @@ final class OpenWindow implements AutoCloseable, FileChoice {
             return null;
         });
         robot.waitForIdle();
+    }
+
+    /** Opens a menu, so that it is filled with what there is at the moment. */
+    void openMenu(String name) {
+        on(() -> {
+            menuItem(name).setSelected(true);
+            menuItem(name).setSelected(false);
+            return null;
+        });
     }
 
     private JMenuItem menuItem(String name) {

@@ -9,6 +9,7 @@ import drumfall.solver.search.SearchOutcome;
 import drumfall.solver.train.Train;
 import drumfall.ui.design.Design;
 import drumfall.ui.plugin.PluginFolder;
+import drumfall.ui.plugin.PluginJars;
 import drumfall.ui.presenter.FrontView;
 import drumfall.ui.presenter.SmallBriefs;
 import drumfall.ui.presenter.StripFigure;
@@ -16,6 +17,8 @@ import drumfall.ui.presenter.StripFigure.Kind;
 import drumfall.ui.view.look.Look;
 import java.awt.Component;
 import java.awt.Dimension;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import javax.swing.JComponent;
@@ -297,6 +300,29 @@ class WindowTest {
             int row = OpenWindow.on(table::getSelectedRow);
             int index = OpenWindow.on(() -> table.convertRowIndexToModel(row));
             assertThat(window.front().ratings().get(index).train()).isEqualTo(chosen);
+        }
+    }
+
+    @Test
+    void the_chosen_train_goes_out_through_a_jar_unknown_before_and_a_broken_one_leaves_all_whole() throws IOException {
+        Files.createDirectories(home.resolve("plugins"));
+        PluginJars.in(home)
+                .exporter("Line", "line", "write(folder, \"train.txt\", handover.rating().train().toString());")
+                .exporter("Broken", "broken", "throw new IllegalStateException(\"on purpose\");")
+                .jar(home.resolve("plugins").resolve("stranger.jar"));
+        try (OpenWindow window = opened()) {
+            window.until("plugins are loaded", shown -> shown.exports().loaded());
+            window.answering(home.resolve("exports"));
+            window.openMenu("menu.export");
+            window.command("export.line");
+            window.until("the train is written", shown -> shown.workspace().news().text().contains("line title wrote"));
+            assertThat(home.resolve("exports/line/train.txt")).hasContent(window.chosen().toString());
+            Design before = window.state(workspace -> workspace.design());
+            window.command("export.broken");
+            window.until("the fault is told", shown -> shown.workspace().news().trouble());
+            assertThat(window.<String>state(workspace -> workspace.news().text())).contains("stranger.jar");
+            assertThat(window.<Design>state(workspace -> workspace.design())).isEqualTo(before);
+            assertThat(home.resolve("exports/line/train.txt")).exists();
         }
     }
 }
