@@ -88,13 +88,14 @@ public record WindowProgram(Workspace workspace, FileDesk files, Exports exports
                 new RecoveryFolder(start.folders().recovery()));
         Exports exports =
                 new Exports(workspace, exporting, SwingUtilities::invokeLater, start.plugins(), ProgramVersion.text());
-        MainWindow window = new MainWindow(workspace, files, exports, settings, ProgramVersion.text(), start.asks(), () -> {
-            desk.close();
-            files.close();
-            exports.close();
-            disk.shutdown();
-            exporting.shutdown();
-        });
+        MainWindow window =
+                new MainWindow(workspace, files, exports, settings, ProgramVersion.text(), start.asks(), () -> {
+                    desk.close();
+                    files.close();
+                    exports.close();
+                    disk.shutdown();
+                    exporting.shutdown();
+                });
         exports.load(() -> {});
         return new WindowProgram(workspace, files, exports, window);
     }

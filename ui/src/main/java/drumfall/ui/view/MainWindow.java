@@ -156,14 +156,14 @@ public final class MainWindow extends JFrame {
     }
 
     private void restore() {
-        workspace.setUnits(settings.get("units").filter("IMPERIAL"::equals).isPresent()
-                ? UnitSystem.IMPERIAL
-                : UnitSystem.METRIC);
+        workspace.setUnits(
+                settings.get("units").filter("IMPERIAL"::equals).isPresent() ? UnitSystem.IMPERIAL : UnitSystem.METRIC);
         Rectangle room = GraphicsEnvironment.getLocalGraphicsEnvironment().getMaximumWindowBounds();
         setSize(
                 settings.number("width").orElse(Math.min(room.width, Look.scaled(USUAL_WIDTH))),
                 settings.number("height").orElse(Math.min(room.height, Look.scaled(USUAL_HEIGHT))));
-        settings.number("left").ifPresent(left -> setLocation(left, settings.number("top").orElse(0)));
+        settings.number("left")
+                .ifPresent(left -> setLocation(left, settings.number("top").orElse(0)));
         if (!onScreen()) {
             setLocationRelativeTo(null);
         }

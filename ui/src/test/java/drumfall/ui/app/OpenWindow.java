@@ -92,9 +92,11 @@ final class OpenWindow implements AutoCloseable, FileChoice {
     }
 
     void untilSolved() {
-        until("the front is finished", shown -> !shown.workspace().search().running()
-                && shown.workspace().front().isPresent()
-                && !shown.workspace().frontIsEarlier());
+        until(
+                "the front is finished",
+                shown -> !shown.workspace().search().running()
+                        && shown.workspace().front().isPresent()
+                        && !shown.workspace().frontIsEarlier());
     }
 
     Front front() {
@@ -140,7 +142,8 @@ final class OpenWindow implements AutoCloseable, FileChoice {
     static Stream<Component> all(Component top) {
         Stream<Component> children =
                 top instanceof Container container ? Stream.of(container.getComponents()) : Stream.empty();
-        Stream<Component> items = top instanceof javax.swing.JMenu menu ? Stream.of(menu.getMenuComponents()) : Stream.empty();
+        Stream<Component> items =
+                top instanceof javax.swing.JMenu menu ? Stream.of(menu.getMenuComponents()) : Stream.empty();
         return Stream.concat(Stream.of(top), Stream.concat(children, items).flatMap(OpenWindow::all));
     }
 

@@ -91,7 +91,8 @@ class WindowTest {
         window.command("new.desk-clock");
         assertThat(window.<String>state(workspace -> workspace.design().name())).isEqualTo("Tansy desk clock");
         window.command("command.open");
-        window.until("the design is open again", shown -> shown.workspace().design().equals(design));
+        window.until(
+                "the design is open again", shown -> shown.workspace().design().equals(design));
         window.untilSolved();
         assertThat(window.chosen()).isEqualTo(design.chosen().orElseThrow());
     }
@@ -125,8 +126,8 @@ class WindowTest {
     @Test
     void everything_that_takes_the_keyboard_has_a_name_to_be_read() {
         try (OpenWindow window = opened()) {
-            List<String> nameless = OpenWindow.on(
-                    () -> OpenWindow.all(window.program().window().getContentPane())
+            List<String> nameless =
+                    OpenWindow.on(() -> OpenWindow.all(window.program().window().getContentPane())
                             .filter(Component::isFocusable)
                             .filter(component -> component.isShowing() && component.isEnabled())
                             .filter(WindowTest::worksByKeyboard)
@@ -186,13 +187,16 @@ class WindowTest {
         try (OpenWindow window = opened()) {
             Train before = window.chosen();
             window.type("/weight/limit", "9 furlongs");
-            assertThat(window.<Integer>state(workspace -> workspace.draft().problems().size()))
+            assertThat(window.<Integer>state(
+                            workspace -> workspace.draft().problems().size()))
                     .isEqualTo(1);
-            assertThat(window.<Boolean>state(workspace -> workspace.frontIsEarlier())).isTrue();
+            assertThat(window.<Boolean>state(workspace -> workspace.frontIsEarlier()))
+                    .isTrue();
             assertThat(window.chosen()).isEqualTo(before);
             window.type("/weight/limit", "12 kg");
             window.untilSolved();
-            assertThat(window.<Boolean>state(workspace -> workspace.frontIsEarlier())).isFalse();
+            assertThat(window.<Boolean>state(workspace -> workspace.frontIsEarlier()))
+                    .isFalse();
         }
     }
 
@@ -229,8 +233,8 @@ class WindowTest {
     void a_figure_says_where_it_comes_from_and_the_card_goes_away_again() {
         try (OpenWindow window = opened()) {
             window.press("figure.DURATION");
-            JComponent card = OpenWindow.on(() -> (JComponent)
-                    OpenWindow.all(window.program().window().getLayeredPane())
+            JComponent card = OpenWindow.on(() ->
+                    (JComponent) OpenWindow.all(window.program().window().getLayeredPane())
                             .filter(component -> "where".equals(component.getName()))
                             .findFirst()
                             .orElseThrow());
@@ -315,12 +319,16 @@ class WindowTest {
             window.answering(home.resolve("exports"));
             window.openMenu("menu.export");
             window.command("export.line");
-            window.until("the train is written", shown -> shown.workspace().news().text().contains("line title wrote"));
-            assertThat(home.resolve("exports/line/train.txt")).hasContent(window.chosen().toString());
+            window.until(
+                    "the train is written",
+                    shown -> shown.workspace().news().text().contains("line title wrote"));
+            assertThat(home.resolve("exports/line/train.txt"))
+                    .hasContent(window.chosen().toString());
             Design before = window.state(workspace -> workspace.design());
             window.command("export.broken");
             window.until("the fault is told", shown -> shown.workspace().news().trouble());
-            assertThat(window.<String>state(workspace -> workspace.news().text())).contains("stranger.jar");
+            assertThat(window.<String>state(workspace -> workspace.news().text()))
+                    .contains("stranger.jar");
             assertThat(window.<Design>state(workspace -> workspace.design())).isEqualTo(before);
             assertThat(home.resolve("exports/line/train.txt")).exists();
         }

@@ -23,8 +23,8 @@ final class EditForever {
         Path folder = Path.of(arguments[0]);
         Random random = new Random(Long.parseLong(arguments[1]));
         int rest = Integer.parseInt(arguments[2]);
-        SearchDesk desk = new SearchDesk(
-                Runnable::run, (brief, listener, cancelled) -> new SearchOutcome.Stopped(List.of()));
+        SearchDesk desk =
+                new SearchDesk(Runnable::run, (brief, listener, cancelled) -> new SearchOutcome.Stopped(List.of()));
         Workspace workspace = new Workspace(Design.of(SmallBriefs.small()), SmallBriefs.small(), desk);
         FileDesk files = new FileDesk(
                 workspace,
