@@ -86,7 +86,7 @@ class EditKillTest {
             long last = time(edits.get(edits.size() - 1));
             int kept = newestKept();
             edits.stream()
-                    .filter(edit -> Integer.parseInt(edit.split(" ")[0]) > kept)
+                    .filter(edit -> number(edit) > kept)
                     .findFirst()
                     .ifPresent(firstLost -> assertThat(last - time(firstLost))
                             .as("%s kept %d", folder, kept)
@@ -94,7 +94,11 @@ class EditKillTest {
         }
 
         private static long time(String edit) {
-            return Long.parseLong(edit.split(" ")[1]);
+            return Long.parseLong(edit.substring(edit.indexOf(' ') + 1));
+        }
+
+        private static int number(String edit) {
+            return Integer.parseInt(edit.substring(0, edit.indexOf(' ')));
         }
 
         private int newestKept() throws IOException {
