@@ -16,6 +16,7 @@ import drumfall.ui.presenter.Workspace;
 import drumfall.ui.view.FileChoice;
 import drumfall.ui.view.MainWindow;
 import drumfall.ui.view.look.Look;
+import drumfall.ui.wording.ProgramVersion;
 import drumfall.ui.work.SearchDesk;
 import drumfall.ui.work.Searcher;
 import java.util.List;
@@ -86,14 +87,15 @@ public record WindowProgram(Workspace workspace, FileDesk files, Exports exports
                 settings,
                 new RecoveryFolder(start.folders().recovery()));
         Exports exports =
-                new Exports(workspace, exporting, SwingUtilities::invokeLater, start.plugins(), Version.text());
-        MainWindow window = new MainWindow(workspace, files, exports, settings, Version.text(), start.asks(), () -> {
-            desk.close();
-            files.close();
-            exports.close();
-            disk.shutdown();
-            exporting.shutdown();
-        });
+                new Exports(workspace, exporting, SwingUtilities::invokeLater, start.plugins(), ProgramVersion.text());
+        MainWindow window =
+                new MainWindow(workspace, files, exports, settings, ProgramVersion.text(), start.asks(), () -> {
+                    desk.close();
+                    files.close();
+                    exports.close();
+                    disk.shutdown();
+                    exporting.shutdown();
+                });
         exports.load(() -> {});
         return new WindowProgram(workspace, files, exports, window);
     }

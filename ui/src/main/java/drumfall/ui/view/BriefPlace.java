@@ -121,7 +121,13 @@ final class BriefPlace implements Place {
 
     private void changed(Aspect aspect) {
         switch (aspect) {
-            case BRIEF, CHOICE, FRONT, UNITS -> refresh();
+            case BRIEF, CHOICE, UNITS -> refresh();
+            case FRONT -> {
+                // While it grows, a front says nothing about the demands.
+                if (!workspace.search().running()) {
+                    refresh();
+                }
+            }
             default -> {}
         }
     }

@@ -273,7 +273,23 @@ final class FrontScatter extends JComponent {
         rows.ratings().stream()
                 .filter(rating -> chosen.equals(Optional.of(rating.train())))
                 .forEach(rating -> paintChosen(pen, rating));
+        workspace
+                .chosen()
+                .filter(rating ->
+                        rows.ratings().stream().noneMatch(shown -> shown.train().equals(rating.train())))
+                .ifPresent(rating -> paintOutside(pen, rating));
         workspace.trial().ifPresent(rating -> paintTrial(pen, rating));
+    }
+
+    /** A chosen train that is not on the front shown: its ring alone, drawn only while it lies on the sheet. */
+    private void paintOutside(Graphics2D pen, Rating rating) {
+        pen.setColor(Ink.of(Role.CHOSEN));
+        pen.setStroke(new BasicStroke(Look.scaled(3) / 2f));
+        Graphics2D inside = (Graphics2D) pen.create();
+        inside.clipRect(
+                (int) horizontal().from(), 0, getWidth(), (int) vertical().from());
+        inside.draw(circle(dot(rating), Look.scaled(9)));
+        inside.dispose();
     }
 
     private void paintDot(Graphics2D pen, Rating rating, boolean pointed) {

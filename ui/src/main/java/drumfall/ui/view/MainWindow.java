@@ -14,10 +14,14 @@ import drumfall.ui.view.look.Look;
 import java.awt.BorderLayout;
 import java.awt.Component;
 import java.awt.Dimension;
+import java.awt.GraphicsEnvironment;
 import java.awt.KeyboardFocusManager;
+import java.awt.Rectangle;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import javax.swing.BorderFactory;
 import javax.swing.JFrame;
 import javax.swing.JSplitPane;
@@ -58,7 +62,7 @@ public final class MainWindow extends JFrame {
             Exports exports,
             Settings settings,
             String version,
-            java.util.Optional<FileChoice> asks,
+            Optional<FileChoice> asks,
             Runnable closed) {
         this.workspace = workspace;
         this.files = files;
@@ -154,9 +158,10 @@ public final class MainWindow extends JFrame {
     private void restore() {
         workspace.setUnits(
                 settings.get("units").filter("IMPERIAL"::equals).isPresent() ? UnitSystem.IMPERIAL : UnitSystem.METRIC);
+        Rectangle room = GraphicsEnvironment.getLocalGraphicsEnvironment().getMaximumWindowBounds();
         setSize(
-                settings.number("width").orElse(USUAL_WIDTH),
-                settings.number("height").orElse(USUAL_HEIGHT));
+                settings.number("width").orElse(Math.min(room.width, Look.scaled(USUAL_WIDTH))),
+                settings.number("height").orElse(Math.min(room.height, Look.scaled(USUAL_HEIGHT))));
         settings.number("left")
                 .ifPresent(left -> setLocation(left, settings.number("top").orElse(0)));
         if (!onScreen()) {
@@ -166,7 +171,7 @@ public final class MainWindow extends JFrame {
 
     private boolean onScreen() {
         return settings.number("left").isPresent()
-                && java.util.Arrays.stream(java.awt.GraphicsEnvironment.getLocalGraphicsEnvironment()
+                && Arrays.stream(GraphicsEnvironment.getLocalGraphicsEnvironment()
                                 .getScreenDevices())
                         .anyMatch(screen ->
                                 screen.getDefaultConfiguration().getBounds().contains(getLocation()));

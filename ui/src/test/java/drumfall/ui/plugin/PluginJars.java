@@ -31,7 +31,7 @@ import javax.tools.ToolProvider;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Makes plugin jars while a test runs: sources compiled against the api, packed with a manifest. */
-final class PluginJars {
+public final class PluginJars {
     private final Path work;
     private final Map<String, String> sources = new LinkedHashMap<>();
     private final Map<String, String> resources = new LinkedHashMap<>();
@@ -44,12 +44,12 @@ final class PluginJars {
         attributes.put(ApiVersion.MANIFEST_ATTRIBUTE, "1.0");
     }
 
-    static PluginJars in(Path work) {
+    public static PluginJars in(Path work) {
         return new PluginJars(work);
     }
 
     /** An exporter class in the package stranger; the body may use handover, folder and progress. */
-    PluginJars exporter(String type, String id, String exportBody) {
+    public PluginJars exporter(String type, String id, String exportBody) {
         return exporter(type, "", "return \"" + id + "\";", "return \"" + id + " title\";", exportBody);
     }
 
@@ -101,7 +101,7 @@ final class PluginJars {
         return this;
     }
 
-    Path jar(Path file) {
+    public Path jar(Path file) {
         try {
             Path classes = Files.createTempDirectory(work, "classes");
             compile(classes);

@@ -13,13 +13,20 @@ import drumfall.solver.search.TrainSearch;
 import drumfall.ui.terminal.TerminalBench.Run;
 import java.nio.file.Path;
 import java.util.List;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class SolveCommandTest {
-    private static final List<Rating> FRONT = TrainSearch.run(TerminalBench.small(), SearchListener.SILENT, () -> false)
-            .front();
+    private static List<Rating> front;
+
+    /** Not in an initialiser: the search's threads would wait for the class, and the class for them. */
+    @BeforeAll
+    static void search() {
+        front = TrainSearch.run(TerminalBench.small(), SearchListener.SILENT, () -> false)
+                .front();
+    }
 
     @TempDir
     Path folder;
@@ -38,10 +45,10 @@ class SolveCommandTest {
         assertThat(run.code()).isEqualTo(ExitCode.DONE.number());
         assertThat(run.err()).isEmpty();
         assertThat(run.lines().get(0))
-                .isEqualTo("Small bench clock: %d trains, proved complete".formatted(FRONT.size()));
-        for (int i = 0; i < FRONT.size(); i++) {
+                .isEqualTo("Small bench clock: %d trains, proved complete".formatted(front.size()));
+        for (int i = 0; i < front.size(); i++) {
             assertThat(run.lines().get(3 + i).strip())
-                    .startsWith(i + 1 + "  " + FRONT.get(i).train());
+                    .startsWith(i + 1 + "  " + front.get(i).train());
         }
     }
 
@@ -75,7 +82,7 @@ class SolveCommandTest {
     void the_json_says_what_the_rating_says() {
         JsonNode options = bench.run("solve", "@small.json", "--json").json().get("options");
 
-        assertThat(options).hasSameSizeAs(FRONT);
+        assertThat(options).hasSameSizeAs(front);
         TrainRater rater = new TrainRater(TerminalBench.small());
         for (JsonNode option : options) {
             var sheet = TrainReader.read(option.get("train")).accepted().orElseThrow();

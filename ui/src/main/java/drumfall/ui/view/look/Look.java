@@ -9,7 +9,6 @@ import com.formdev.flatlaf.fonts.inter.FlatInterFont;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Font;
 import javax.swing.UIManager;
-import net.miginfocom.layout.PlatformDefaults;
 
 /** Puts the window's look on, light or dark, in the size wanted, while the window is open too. */
 public final class Look {
@@ -40,9 +39,6 @@ public final class Look {
         } else {
             FlatLightLaf.setup();
         }
-        float scale = UIScale.getUserScaleFactor();
-        PlatformDefaults.setHorizontalScaleFactor(scale);
-        PlatformDefaults.setVerticalScaleFactor(scale);
         FlatLaf.updateUI();
     }
 
