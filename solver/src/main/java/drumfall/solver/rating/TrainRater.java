@@ -37,8 +37,18 @@ public final class TrainRater {
      * @param waived demands that are taken as met, to find out which of them clash
      */
     public TrainRater(Brief brief, Set<Demand> waived) {
+        this(brief, waived, BriefTeeth.of(brief, waived));
+    }
+
+    /**
+     * A rater with other teeth than those that would be chosen.
+     *
+     * @param brief the brief
+     * @param waived demands that are taken as met
+     * @param teeth the teeth of every mesh
+     */
+    public TrainRater(Brief brief, Set<Demand> waived, MeshLoss teeth) {
         this.brief = brief;
-        MeshLoss teeth = BriefTeeth.of(brief, waived);
         this.middle = new WeightWalk(BriefMovement.of(brief, teeth, Expectation.MIDDLE));
         this.smoothest = new WeightWalk(BriefMovement.of(brief, teeth, Expectation.SMOOTHEST));
         this.roughest = new WeightWalk(BriefMovement.of(brief, teeth, Expectation.ROUGHEST));

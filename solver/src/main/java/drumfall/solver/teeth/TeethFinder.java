@@ -11,7 +11,10 @@ import drumfall.solver.teeth.choice.Range;
 import drumfall.solver.teeth.choice.ToothFamily;
 import drumfall.solver.teeth.contact.ContactBand;
 import drumfall.solver.teeth.contact.ContactPath;
+import drumfall.solver.teeth.contact.MeshConditions;
+import drumfall.solver.teeth.contact.MeshTracer;
 import drumfall.solver.teeth.contact.PathCache;
+import drumfall.solver.teeth.contact.Sampling;
 import drumfall.solver.teeth.form.LanternPinion;
 import drumfall.solver.teeth.form.MeshPair;
 import drumfall.solver.teeth.form.ToothForm;
@@ -21,7 +24,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
+import java.util.function.ToDoubleFunction;
 
 /** Finds and measures the teeth of one pair of counts at one module; what was found is kept for the whole program. */
 final class TeethFinder {
@@ -76,10 +79,8 @@ final class TeethFinder {
 
     private Optional<MeshTeeth> find() {
         FormChooser chooser = new FormChooser(
-                involute(question.pressureAngle), CycloidalFreedom.FREE, LanternFreedom.FREE, new PathCache(8));
-        return chooser.choose(question.need, question.family)
-                .filter(chosen -> chosen.band().leastBacklash() >= 0)
-                .map(chosen -> measure(chosen.pair(), chosen.band()));
+                involute(question.pressureAngle), CycloidalFreedom.FREE, LanternFreedom.FREE, new PathCache(1));
+        return chooser.pair(question.need, question.family).flatMap(this::measure);
     }
 
     /** Shifts that cancel keep the standard centre distance. */
@@ -93,32 +94,39 @@ final class TeethFinder {
                 free.followerAddendum());
     }
 
-    private MeshTeeth measure(MeshPair pair, ContactBand band) {
-        ContactPath drawn = band.nominal().path();
-        // Thinning turns flanks only: of the corners with one centre distance all have one curve.
-        List<ContactPath> ends = List.of(
-                band.corners().get(0).path(),
-                band.corners().get(band.corners().size() - 1).path());
-        List<ContactPath> all = Stream.concat(Stream.of(drawn), ends.stream()).toList();
+    /** Measures a pair, unless it jams somewhere in the band. */
+    private Optional<MeshTeeth> measure(MeshPair pair) {
+        ContactPath drawn = trace(pair, 0);
+        List<ContactPath> all = List.of(
+                drawn,
+                trace(pair, question.need.errors().closest()),
+                trace(pair, question.need.errors().widest()));
+        return all.stream().allMatch(path -> path.clearances().leastBacklash() >= 0)
+                ? Optional.of(teeth(pair, drawn, all))
+                : Optional.empty();
+    }
+
+    /** Thinning turns flanks and leaves the curve alone; its least value is the one that tests the backlash. */
+    private ContactPath trace(MeshPair pair, double error) {
+        double thinning = question.need.errors().leastThinning();
+        return MeshTracer.trace(pair, new MeshConditions(error, thinning, thinning), Sampling.SWIFT);
+    }
+
+    private MeshTeeth teeth(MeshPair pair, ContactPath drawn, List<ContactPath> all) {
         double turn = drawn.approachAngle() + drawn.recessAngle();
         return new MeshTeeth(
                 pair,
-                figures(
-                        pair.driver(),
-                        drawn.leastDriverArm(),
-                        all.stream()
-                                .mapToDouble(ContactPath::highestOnDriver)
-                                .max()
-                                .orElseThrow()),
-                figures(
-                        pair.follower(),
-                        drawn.leastFollowerArm(),
-                        all.stream()
-                                .mapToDouble(ContactPath::highestOnFollower)
-                                .max()
-                                .orElseThrow()),
-                new MeshTeeth.PathFigures(drawn.contactRatio(), drawn.approachAngle() / turn, band.bindingFriction()),
-                new TracedTorque(drawn, ends));
+                figures(pair.driver(), drawn.leastDriverArm(), most(all, ContactPath::highestOnDriver)),
+                figures(pair.follower(), drawn.leastFollowerArm(), most(all, ContactPath::highestOnFollower)),
+                new MeshTeeth.PathFigures(
+                        drawn.contactRatio(),
+                        drawn.approachAngle() / turn,
+                        -most(all, path -> -path.bindingFriction())),
+                new TracedTorque(all));
+    }
+
+    private static double most(List<ContactPath> paths, ToDoubleFunction<ContactPath> figure) {
+        return paths.stream().mapToDouble(figure).max().orElseThrow();
     }
 
     private GearFigures figures(ToothForm form, double arm, double highest) {

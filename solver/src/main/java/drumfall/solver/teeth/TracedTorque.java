@@ -11,19 +11,16 @@ import java.util.concurrent.ConcurrentHashMap;
 
 /** Torque by the contact of the drawn flanks; a coefficient of friction once asked for costs nothing again. */
 final class TracedTorque implements MeshTorque {
-    private final ContactPath drawn;
-    private final List<ContactPath> band;
+    private final List<ContactPath> paths;
     private final Map<Double, EfficiencyCurve> curves = new ConcurrentHashMap<>();
 
     /**
      * Torque of traced paths.
      *
-     * @param drawn the path as drawn
-     * @param band the paths at the ends of the band of errors
+     * @param paths as drawn first, then at the ends of the band of errors
      */
-    TracedTorque(ContactPath drawn, List<ContactPath> band) {
-        this.drawn = drawn;
-        this.band = List.copyOf(band);
+    TracedTorque(List<ContactPath> paths) {
+        this.paths = List.copyOf(paths);
     }
 
     @Override
@@ -33,15 +30,14 @@ final class TracedTorque implements MeshTorque {
 
     @Override
     public double worstOverBand(double friction) {
-        double worst = drawn.withFriction(friction).worstTorque();
-        for (ContactPath end : band) {
-            worst = Math.min(worst, end.withFriction(friction).worstTorque());
-        }
-        return worst;
+        return paths.stream()
+                .mapToDouble(path -> path.withFriction(friction).worstTorque())
+                .min()
+                .orElseThrow();
     }
 
     private EfficiencyCurve trace(double friction) {
-        MeshContact contact = drawn.withFriction(friction);
+        MeshContact contact = paths.get(0).withFriction(friction);
         double[] samples = contact.samples().stream()
                 .mapToDouble(ContactSample::efficiency)
                 .map(TracedTorque::share)

@@ -5,11 +5,13 @@ package drumfall.solver.rating;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import drumfall.solver.brief.Brief;
 import drumfall.solver.power.ArborFriction;
 import drumfall.solver.power.ArborRole;
 import drumfall.solver.power.Criterion;
 import drumfall.solver.power.Movement;
 import drumfall.solver.samples.Briefs;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -109,6 +111,7 @@ class BriefMovementTest {
     }
 
     private static Movement movement(String edits, Expectation expectation) {
-        return BriefMovement.of(Briefs.demoWith(edits), expectation);
+        Brief brief = Briefs.demoWith(edits);
+        return BriefMovement.of(brief, BriefTeeth.of(brief, Set.of()), expectation);
     }
 }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import drumfall.solver.samples.Briefs;
+import drumfall.solver.samples.HandTeeth;
 import drumfall.solver.samples.Trains;
 import drumfall.solver.train.Train;
 import java.math.BigDecimal;
@@ -72,7 +73,6 @@ class DemandTest {
                 "FALLS; /line/falls = [1]",
                 "ESCAPE_TEETH; /escapement/teeth/from = 24",
                 "PRINT_BED; /printer/bedDepth = \"69.999 mm\"",
-                "TOOTH_SIZE; /printer/nozzle = \"0.786 mm\"",
                 "FRAME; /frame/width = \"69.999 mm\"",
                 "CLEARANCE; /parts/gap = \"1.001 mm\"",
                 "LOCK; /locks/meshesAbove = 2",
@@ -108,7 +108,6 @@ class DemandTest {
                 "/frame/width = \"70 mm\"",
                 // Escape wheel of 26 mm beside an arbor of 1 mm on a centre distance of 28 mm: exactly the gap.
                 "/parts/gap = \"1 mm\"",
-                "/printer/nozzle = \"0.785 mm\"",
             })
     void what_just_fits_is_met(String edits) {
         assertThat(missed(rate(edits))).isEmpty();
@@ -160,7 +159,6 @@ class DemandTest {
         "LEAVES, below-2, 10, 8, 12, 0",
         "STEPS_UP, below-3, 48, 8, none, 0",
         "PRINT_BED, below-1, 0.060, none, 0.220, 1e-12",
-        "TOOTH_SIZE, above-1, 0.0015708, 0.0008, none, 0.00000005",
         "FRAME, above-1, 0.150, 0, none, 1e-12",
         "CLEARANCE, escape wheel and arbor 4, 0.001, 0.001, none, 1e-12",
         "CLEARANCE, drum flange and arbor 2, 0.014, 0.001, none, 1e-12",
@@ -205,7 +203,7 @@ class DemandTest {
     }
 
     private static Rating rate(String edits) {
-        return new TrainRater(Briefs.demoWith(edits)).rate(TRAIN);
+        return HandTeeth.rater(Briefs.demoWith(edits)).rate(TRAIN);
     }
 
     private static Set<Demand> missed(Rating rating) {

@@ -8,6 +8,7 @@ import drumfall.solver.brief.Brief;
 import drumfall.solver.rating.Demand;
 import drumfall.solver.rating.TrainRater;
 import drumfall.solver.samples.Briefs;
+import drumfall.solver.samples.HandTeeth;
 import drumfall.solver.samples.SmallBriefs;
 import drumfall.solver.samples.Trains;
 import drumfall.solver.train.Train;
@@ -41,12 +42,15 @@ class RuleBookTest {
                         "",
                         "9/10 m1 | 58/9 m1 · 45/10 m1 · 48/8 m1 · E21",
                         "/teeth/wheelTeeth/from = 6"),
+                // 4.5 kg on two falls at 18.75 mm: 0.41 N m, 12.2 N at the great wheel's 34 mm; on 5 mm of width,
+                // module
+                // 1 mm and the factor 0.4: 6.1 MPa.
                 rule(
-                        "toothPrints",
-                        book -> book.toothPrints(0),
-                        "/printer/nozzle = \"0.785 mm\"",
+                        "teethBear",
+                        book -> book.teethBear(),
+                        "/material/allowable = \"6.2 MPa\"",
                         LINE,
-                        "/printer/nozzle = \"0.786 mm\""),
+                        "/material/allowable = \"6 MPa\""),
                 rule(
                         "wheelFitsBed",
                         book -> book.wheelFitsBed(0),
@@ -210,10 +214,11 @@ class RuleBookTest {
                         "CLEARANCE arbor 1",
                         "STEPS_UP above-1",
                         "TOOTH_SIZE below-3",
+                        "TOOTH_BENDING",
                         "PRINT_BED below-1",
                         "FRAME below-2");
-        // Four meshes with four rules each, three clearances between them, and the eleven of the whole train.
-        assertThat(all).hasSize(4 * 4 + 3 + 11);
+        // Four meshes with four rules each, three clearances between them, and the twelve of the whole train.
+        assertThat(all).hasSize(4 * 4 + 3 + 12);
     }
 
     private static Arguments rule(
@@ -240,7 +245,7 @@ class RuleBookTest {
     }
 
     private static boolean holds(Function<RuleBook, Constraint> rule, String edits, String line) {
-        return satisfied(rule.apply(book(new TrainRater(Briefs.demoWith(edits)), train(line))));
+        return satisfied(rule.apply(book(HandTeeth.rater(Briefs.demoWith(edits)), train(line))));
     }
 
     /** Both ways a rule answers: asked whether it is satisfied, and by filtering when it is posted alone. */

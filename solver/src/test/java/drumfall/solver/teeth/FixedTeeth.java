@@ -14,7 +14,7 @@ import java.util.function.DoubleFunction;
  * @param curve what every mesh passes
  */
 public record FixedTeeth(EfficiencyCurve curve) implements MeshLoss {
-    /** Teeth with a tip one module above the pitch circle, arms as given and the form factor 0.3. */
+    /** Teeth with a tip one module above the pitch circle, arms as given and the form factor 0.4. */
     static MeshTeeth of(int toothCount, int leafCount, double armShare, DoubleFunction<EfficiencyCurve> curves) {
         return new MeshTeeth(
                 InvolutePair.of(BasicRack.atAngle(20), toothCount, leafCount, 0, 0)
@@ -36,7 +36,7 @@ public record FixedTeeth(EfficiencyCurve curve) implements MeshLoss {
     }
 
     private static GearFigures figures(int count, double armShare) {
-        return new GearFigures(count / 2.0 + 1, count / 2.0 * armShare, 0.3);
+        return new GearFigures(count / 2.0 + 1, count / 2.0 * armShare, 0.4);
     }
 
     @Override

@@ -107,9 +107,10 @@ class InvoluteClosedFormTest {
     void sizes_are_those_of_the_standard_rack() {
         InvoluteClosedForm form = new InvoluteClosedForm(Math.toRadians(20));
 
-        assertThat(form.wheelTipRadius(60, 8)).isEqualTo(31);
-        assertThat(form.pinionTipRadius(60, 8)).isEqualTo(5);
-        assertThat(form.forceArm(60)).isCloseTo(28.19078, within(5e-6));
+        MeshTeeth teeth = form.atAnyModule(60, 8).orElseThrow();
+        assertThat(teeth.wheel().tipRadius()).isEqualTo(31);
+        assertThat(teeth.pinion().tipRadius()).isEqualTo(5);
+        assertThat(teeth.wheel().forceArm()).isCloseTo(28.19078, within(5e-6));
         assertThat(form.label()).contains("closed form").contains("without undercut");
     }
 

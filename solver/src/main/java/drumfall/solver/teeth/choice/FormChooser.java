@@ -75,13 +75,23 @@ public final class FormChooser {
     }
 
     private Optional<ChosenMesh> chooseAnew(MeshNeed need, ToothFamily family) {
-        Optional<MeshPair> pair = switch (family) {
+        return pair(need, family)
+                .map(p -> new ChosenMesh(
+                        family, p, ContactBand.of(p, need.errors(), need.friction(), Sampling.SWIFT, cache)));
+    }
+
+    /**
+     * The gears alone of the best pair of one family, without their contact over the band; not kept.
+     *
+     * @param need what is asked of the mesh
+     * @param family the family
+     */
+    public Optional<MeshPair> pair(MeshNeed need, ToothFamily family) {
+        return switch (family) {
             case INVOLUTE -> new InvoluteChooser(need, involute).choose().map(InvolutePair::mesh);
             case CYCLOIDAL -> new CycloidalChooser(need, cycloidal).choose();
             case LANTERN -> new LanternChooser(need, lantern).choose();
         };
-        return pair.map(p ->
-                new ChosenMesh(family, p, ContactBand.of(p, need.errors(), need.friction(), Sampling.SWIFT, cache)));
     }
 
     private record Question(MeshNeed need, ToothFamily family) {}

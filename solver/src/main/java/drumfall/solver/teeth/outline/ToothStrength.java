@@ -78,10 +78,13 @@ public record ToothStrength(ToothForm form, double thinning) {
      * @param belowTip distance below the tip where the search ends, modules, &ge; 0
      */
     public double narrowest(double belowTip) {
-        Flank flank = form.flank();
+        return narrowest(form.flank(), belowTip);
+    }
+
+    private double narrowest(Flank flank, double belowTip) {
         double turn = turn();
         double end = flank.tipRadius() - belowTip;
-        double least = thickness(end);
+        double least = thickness(flank, end);
         for (FlankPiece piece : flank.pieces()) {
             for (int i = 0; i <= PLACES; i++) {
                 FlankPoint point = piece.at((double) i / PLACES);
@@ -99,7 +102,11 @@ public record ToothStrength(ToothForm form, double thinning) {
      * @param radius modules, from root to tip
      */
     public double thickness(double radius) {
-        return 2 * radius * Math.sin(form.flank().halfAngle(radius) - turn());
+        return thickness(form.flank(), radius);
+    }
+
+    private double thickness(Flank flank, double radius) {
+        return 2 * radius * Math.sin(flank.halfAngle(radius) - turn());
     }
 
     /**
@@ -121,9 +128,10 @@ public record ToothStrength(ToothForm form, double thinning) {
      * @param extrusion width of one extrusion, modules, &gt; 0
      */
     public double printableSection(double extrusion) {
-        double tip = form.flank().tipRadius();
+        Flank flank = form.flank();
+        double tip = flank.tipRadius();
         double toPitch = Math.max(extrusion / 2, tip - form.pitchRadius());
-        return Math.min(narrowest(toPitch), 2 * thickness(tip - extrusion / 2));
+        return Math.min(narrowest(flank, toPitch), 2 * thickness(flank, tip - extrusion / 2));
     }
 
     private double turn() {
