@@ -4,6 +4,7 @@ package drumfall.solver.teeth;
 
 import drumfall.solver.teeth.choice.ToothFamily;
 import drumfall.solver.train.ToothModule;
+import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -49,7 +50,8 @@ public final class ContactTeeth implements MeshLoss {
     @Override
     public String label() {
         String angle = needs.pressureAngle()
-                .map(degrees -> String.format(Locale.ROOT, " %.4g°", degrees))
+                .map(degrees ->
+                        " " + BigDecimal.valueOf(degrees).stripTrailingZeros().toPlainString() + "°")
                 .orElse(needs.family() == ToothFamily.INVOLUTE ? ", pressure angle chosen" : "");
         return needs.family().name().toLowerCase(Locale.ROOT) + angle + ", contact of the drawn teeth";
     }

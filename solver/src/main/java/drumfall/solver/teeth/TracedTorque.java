@@ -42,7 +42,9 @@ final class TracedTorque implements MeshTorque {
                 .mapToDouble(ContactSample::efficiency)
                 .map(TracedTorque::share)
                 .toArray();
-        return EfficiencyCurve.of(share(contact.worst()), share(contact.mean()), samples);
+        double worst = share(contact.worst());
+        // Without friction both are 1, give or take rounding.
+        return EfficiencyCurve.of(worst, Math.max(worst, share(contact.mean())), samples);
     }
 
     /** Below 0 the mesh binds and passes nothing; without friction rounding may reach a hair above 1. */

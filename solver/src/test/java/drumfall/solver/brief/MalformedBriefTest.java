@@ -101,6 +101,11 @@ class MalformedBriefTest {
             /escapement/inertiaShare = "1";             /escapement/inertiaShare;   "1";           less than 1;                                    at least 0
             /arbors/drum/diameter = "0 mm";             /arbors/drum/diameter;      "0 mm";        more than 0 mm;                                 at most 50 mm
             /material/density = "1.24 kg/m3";           /material/density;          "1.24 kg/m3";  at least 100 kg/m3;                             at most 20000 kg/m3
+            /material/allowable = "0 MPa";              /material/allowable;        "0 MPa";       more than 0 MPa;                                at most 1000 MPa
+            /teeth/form = "lantern";                    /teeth/pressureAngle;       "20 deg";      only involute teeth;                            remove it
+            /teeth/pressureAngle = "35 deg";            /teeth/pressureAngle;       "35 deg";      at most 34 deg;                                 at least 12 deg
+            /teeth/thinning/low = "0.2 mm";             /teeth/thinning/high;       "0.1 mm";      must not be less than "low" ("0.2 mm");         raise "high" or lower "low"
+            /teeth/centreError = "0.2 mm";              /teeth/thinning/low;        "0.05 mm";     thinned by at least 0.073 mm;                   print the centres truer
             /objectives/0/resolution = "0 g";           /objectives/0/resolution;   "0 g";         more than 0 g;                                  a mass of more than 0 g
             /objectives/0/resolution = "101 %";         /objectives/0/resolution;   "101 %";       at most 100 %;                                  more than 0
             /objectives/0/resolution = "0 %";           /objectives/0/resolution;   "0 %";         more than 0;                                    at most 100 %

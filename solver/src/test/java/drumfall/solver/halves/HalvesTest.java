@@ -58,7 +58,9 @@ class HalvesTest {
                                 .mapToDouble(value -> value)
                                 .toArray());
                 assertThat(join.leastRecommendedWeight(upper, lower)).isLessThanOrEqualTo(weight);
-                assertThat(join.clears(upper, lower) && join.weightKept(upper, weight))
+                assertThat(join.clears(upper, lower)
+                                && join.weightKept(upper, weight)
+                                && join.teethBear(upper, lower, weight))
                         .isEqualTo(rating.feasible());
                 joined++;
             }
@@ -130,7 +132,10 @@ class HalvesTest {
         CellFront front = new CellFront(rater.objectives().asked());
         for (UpperHalf upper : uppers) {
             for (LowerHalf lower : lowers) {
-                if (join.clears(upper, lower) && join.weightKept(upper, join.recommendedWeight(upper, lower))) {
+                double weight = join.recommendedWeight(upper, lower);
+                if (join.clears(upper, lower)
+                        && join.weightKept(upper, weight)
+                        && join.teethBear(upper, lower, weight)) {
                     front.add(rater.rate(join.train(upper, lower)));
                 }
             }

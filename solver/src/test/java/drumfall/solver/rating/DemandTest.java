@@ -61,7 +61,7 @@ class DemandTest {
                 "PENDULUM_LENGTH; /beat/pendulumLength/from = \"0.245 m\"",
                 "BEATS_PER_HOUR; /beat/beatsPerHour = {\"from\": \"7308.001\", \"to\": \"7400\"}",
                 "BEATS_PER_HOUR; /beat/beatsPerHour = {\"from\": \"7300\", \"to\": \"7307.999\"}",
-                "ARC WEIGHT_LIMIT LINE_LOAD; /escapement/reserveArc = \"12 deg\" & /beat/pendulumLength/from = \"0.2 m\"",
+                "ARC WEIGHT_LIMIT LINE_LOAD TOOTH_BENDING; /escapement/reserveArc = \"12 deg\" & /beat/pendulumLength/from = \"0.2 m\"",
                 "WHEEL_TEETH; /teeth/wheelTeeth/from = 46",
                 "WHEEL_TEETH; /teeth/wheelTeeth/to = 67",
                 "LEAVES; /teeth/leaves/from = 9",
@@ -73,6 +73,7 @@ class DemandTest {
                 "FALLS; /line/falls = [1]",
                 "ESCAPE_TEETH; /escapement/teeth/from = 24",
                 "PRINT_BED; /printer/bedDepth = \"69.999 mm\"",
+                "TOOTH_BENDING; /material/allowable = \"6 MPa\"",
                 "FRAME; /frame/width = \"69.999 mm\"",
                 "CLEARANCE; /parts/gap = \"1.001 mm\"",
                 "LOCK; /locks/meshesAbove = 2",
@@ -106,11 +107,35 @@ class DemandTest {
                 "/drum/diameter = {\"from\": \"3.3 cm\", \"to\": \"36.3 mm\", \"step\": \"0.3 mm\"}",
                 "/printer/bedDepth = \"70 mm\"",
                 "/frame/width = \"70 mm\"",
+                "/material/allowable = \"6.2 MPa\"",
                 // Escape wheel of 26 mm beside an arbor of 1 mm on a centre distance of 28 mm: exactly the gap.
                 "/parts/gap = \"1 mm\"",
             })
     void what_just_fits_is_met(String edits) {
         assertThat(missed(rate(edits))).isEmpty();
+    }
+
+    // Two widths of a nozzle of 0.8 mm leave no tooth of module 1 mm; a module larger by a half gives one.
+    @Test
+    void teeth_finer_than_two_nozzle_widths_are_missed() {
+        TrainRater coarse = new TrainRater(Briefs.demoWith("/printer/nozzle = \"0.8 mm\""));
+        DemandFigure fine = size(coarse, TRAIN);
+        DemandFigure large = size(coarse, Trains.of("68/8 m1.5 | 58/9 m1 · 45/10 m1 · 48/8 m1 · E21", "36", 2));
+
+        assertThat(fine.met()).isFalse();
+        assertThat(fine.figure()).isLessThan(0.0016);
+        assertThat(fine.from()).hasValue(0.0016);
+        assertThat(large.met()).isTrue();
+        assertThat(large.figure()).isGreaterThanOrEqualTo(0.0016);
+        assertThat(size(new TrainRater(Briefs.demoWith("")), TRAIN).met()).isTrue();
+    }
+
+    private static DemandFigure size(TrainRater rater, Train train) {
+        return rater.rate(train).demands().stream()
+                .filter(figure ->
+                        figure.demand() == Demand.TOOTH_SIZE && figure.place().equals("above-1"))
+                .findFirst()
+                .orElseThrow();
     }
 
     @Test

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import drumfall.solver.brief.ObjectiveFigure;
 import drumfall.solver.samples.Briefs;
+import drumfall.solver.samples.HandTeeth;
 import drumfall.solver.samples.Trains;
 import drumfall.solver.train.Train;
 import org.junit.jupiter.api.Test;
@@ -31,14 +32,14 @@ class ObjectivesTest {
         "RECOMMENDED_WEIGHT, 3.25, 0",
     })
     void an_objective_has_the_value_worked_out_by_hand(ObjectiveFigure figure, double value, double tolerance) {
-        Objectives objectives = new TrainRater(Briefs.demoWith("")).objectives();
+        Objectives objectives = HandTeeth.rater(Briefs.demoWith("")).objectives();
 
         assertThat(objectives.value(figure, TRAIN, 3.25)).isCloseTo(value, within(tolerance));
     }
 
     @Test
     void different_modules_are_counted_once_each() {
-        Objectives objectives = new TrainRater(Briefs.demoWith("")).objectives();
+        Objectives objectives = HandTeeth.rater(Briefs.demoWith("")).objectives();
         Train mixed = Trains.of("68/8 m1.5 | 58/9 m1 · 45/10 m1.25 · 48/8 m1 · E21", "36", 2);
 
         assertThat(objectives.value(ObjectiveFigure.MODULES, mixed, 1)).isEqualTo(3);
@@ -47,7 +48,7 @@ class ObjectivesTest {
 
     @Test
     void a_rating_holds_the_objectives_in_the_order_of_the_brief() {
-        Rating rating = new TrainRater(Briefs.demoWith("/objectives = [{\"figure\": \"meshes\"},"
+        Rating rating = HandTeeth.rater(Briefs.demoWith("/objectives = [{\"figure\": \"meshes\"},"
                         + " {\"figure\": \"largest-wheel\", \"resolution\": \"1 mm\"}]"))
                 .rate(TRAIN);
 
@@ -58,7 +59,7 @@ class ObjectivesTest {
     // A duration is shown rounded down: 8.5 · 2.5 / (π 0.0375) = 180.3756… hours.
     @Test
     void a_duration_is_shown_rounded_down() {
-        Rating rating = new TrainRater(Briefs.demoWith("")).rate(TRAIN);
+        Rating rating = HandTeeth.rater(Briefs.demoWith("")).rate(TRAIN);
 
         assertThat(rating.durationRoundedDown().doubleValue()).isCloseTo(180.37560, within(5e-6));
         assertThat(rating.pendulumLength()).isCloseTo(0.241005, within(5e-7));

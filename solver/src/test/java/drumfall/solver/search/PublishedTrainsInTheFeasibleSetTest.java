@@ -31,7 +31,7 @@ class PublishedTrainsInTheFeasibleSetTest {
             + " & /line/falls = [1] & /line/ratedLoad = \"100000 N\" & /weight/limit = \"500 kg\""
             + " & /beat = {\"beatsPerHour\": {\"from\": \"3600\", \"to\": \"3600\"}, \"secondsHand\": true}"
             + " & /escapement/teeth = {\"from\": 30, \"to\": 30, \"step\": 1} & /pendulum/bobMass = \"1 kg\""
-            + " & /teeth/modules = [\"1 mm\"]";
+            + " & /teeth/modules = [\"1 mm\"] & /material/allowable = \"200 MPa\"";
 
     // W. Derham, The Artificial Clock-Maker, 1696, ch. II.2 § 11: eight days, sixteen turns, seconds, thirty teeth,
     // pinions of

@@ -21,7 +21,8 @@ class TrainSearchTest {
     private static final String MIDDLING = "/teeth/wheelTeeth = {\"from\": 48, \"to\": 72} & /teeth/leaves/to = 9"
             + " & /teeth/modules = [\"1 mm\"] & /train/above/to = 1 & /train/below/to = 2"
             + " & /train/below/from = 2 & /beat/pendulumLength = {\"from\": \"0.2 m\", \"to\": \"1 m\"}"
-            + " & /weight/limit = \"20 kg\" & /line/ratedLoad = \"2000 N\"";
+            + " & /weight/limit = \"20 kg\" & /line/ratedLoad = \"2000 N\""
+            + " & /material/allowable = \"100 MPa\"";
 
     /** Threads that ask at the same time, meshes to unwind, and single steps left: a few dozen questions. */
     private static final int FEW = 120;
@@ -115,7 +116,8 @@ class TrainSearchTest {
                         + " & /escapement/teeth = {\"from\": 30, \"to\": 40, \"step\": 10} & /escapement/palletSpan = \"80 deg\""
                         + " & /teeth/leaves/to = 8 & /teeth/wheelTeeth/from = 56 & /teeth/modules = [\"1 mm\"]"
                         + " & /train/below/to = 2 & /train/above/to = 1 & /weight/limit = \"100 kg\""
-                        + " & /line/ratedLoad = \"10000 N\" & /locks/escapeTeeth = 40");
+                        + " & /line/ratedLoad = \"10000 N\" & /material/allowable = \"200 MPa\""
+                        + " & /locks/escapeTeeth = 40");
 
         SearchOutcome outcome = run(brief);
 

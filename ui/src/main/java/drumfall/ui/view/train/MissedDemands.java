@@ -55,7 +55,7 @@ record MissedDemands(Rating rating, Figures figures) {
                 Optional.of(StripFigure.of(missed.place().equals("above") ? Kind.MESHES_ABOVE : Kind.MESHES_BELOW));
             case WHEEL_TEETH, STEPS_UP, PRINT_BED, FRAME -> ofMesh(Kind.WHEEL, missed.place());
             case LEAVES -> ofMesh(Kind.LEAVES, missed.place());
-            case MODULE, TOOTH_SIZE -> ofMesh(Kind.MODULE, missed.place());
+            case MODULE, TOOTH_SIZE, TOOTH_BENDING -> ofMesh(Kind.MODULE, missed.place());
             case CLEARANCE -> ofClearance(missed.place());
             case LOCK -> ofLock(missed.place());
             default -> Optional.empty();
