@@ -99,8 +99,11 @@ public final class SmallBriefs {
         put(tree, "/run", "atMost", "%.4f d".formatted(days * around));
         put(tree, "/weight", "limit", "%.3f kg".formatted(4 * Math.exp(random.nextDouble() * 4.5)));
         put(tree, "/line", "ratedLoad", "20000 N");
-        put(tree, "/material", "allowable", "%.3f MPa"
-                .formatted(random.nextInt(3) == 0 ? 4 * Math.exp(random.nextDouble() * 4) : 1000));
+        put(
+                tree,
+                "/material",
+                "allowable",
+                "%.3f MPa".formatted(random.nextInt(3) == 0 ? 4 * Math.exp(random.nextDouble() * 4) : 1000));
         put(tree, "/frame", "width", (random.nextInt(5) == 0 ? 75 : 200) + " mm");
         put(tree, "/frame", "height", (random.nextInt(5) == 0 ? 100 : 300) + " mm");
     }

@@ -4,7 +4,10 @@ package drumfall.plugin.outlines;
 
 import drumfall.plugin.api.Handover;
 import drumfall.solver.brief.Brief;
+import drumfall.solver.power.Movement;
 import drumfall.solver.power.WeightWalk;
+import drumfall.solver.rating.TrainRater;
+import drumfall.solver.teeth.form.InvoluteGear;
 import drumfall.solver.train.Mesh;
 import drumfall.solver.train.Train;
 import java.util.ArrayList;
@@ -14,10 +17,12 @@ import java.util.List;
 final class TrainDrawings {
     private final Brief brief;
     private final Train train;
+    private final Movement movement;
 
     TrainDrawings(Handover handover) {
         this.brief = handover.brief();
         this.train = handover.rating().train();
+        this.movement = new TrainRater(brief).movement();
     }
 
     List<Drawing> all() {
@@ -46,10 +51,18 @@ final class TrainDrawings {
     }
 
     private Gear gear(Mesh mesh, int count) {
-        return new Gear(
-                count,
-                mesh.module().millimetres(),
-                brief.teeth().pressureAngle().si());
+        return new Gear(count, mesh.module().millimetres(), pressureAngle(mesh));
+    }
+
+    /** The pressure angle of the teeth chosen for a mesh; other forms are not drawn yet. */
+    private double pressureAngle(Mesh mesh) {
+        return movement.teeth(mesh)
+                .map(teeth -> teeth.pair().driver())
+                .filter(InvoluteGear.class::isInstance)
+                .map(driver -> ((InvoluteGear) driver).rack().pressureAngle())
+                .orElseThrow(() -> new IllegalStateException(
+                        "The form (%s) of mesh %s must be involute to be drawn. Maybe choose involute teeth in the brief."
+                                .formatted(movement.teeth().label(), mesh)));
     }
 
     /** The arbors in one row, each at its centre distance; a wheel's tooth points at a gap of its pinion. */
