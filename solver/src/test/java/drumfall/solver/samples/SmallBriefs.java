@@ -21,6 +21,7 @@ public final class SmallBriefs {
     private static final ObjectMapper JSON = new ObjectMapper();
 
     private final Random random;
+    private final Random material;
     private int wheelFrom;
     private int leavesFrom;
     private int modules;
@@ -29,6 +30,7 @@ public final class SmallBriefs {
 
     private SmallBriefs(long seed) {
         this.random = new Random(seed);
+        this.material = new Random(-1 - seed);
     }
 
     /** The brief of a seed; seeds whose random brief contradicts itself give an empty answer. */
@@ -97,13 +99,11 @@ public final class SmallBriefs {
         put(tree, "/run", "atLeast", "%.4f d".formatted(days / around));
         put(tree, "/run", "wanted", "%.4f d".formatted(days));
         put(tree, "/run", "atMost", "%.4f d".formatted(days * around));
-        put(tree, "/weight", "limit", "%.3f kg".formatted(4 * Math.exp(random.nextDouble() * 4.5)));
+        put(tree, "/weight", "limit", "%.3f kg".formatted(8 * Math.exp(random.nextDouble() * 4.1)));
         put(tree, "/line", "ratedLoad", "20000 N");
-        put(
-                tree,
-                "/material",
-                "allowable",
-                "%.3f MPa".formatted(random.nextInt(3) == 0 ? 4 * Math.exp(random.nextDouble() * 4) : 1000));
+        // One brief in three is printed of something so weak that teeth may decide.
+        double strength = material.nextInt(3) == 0 ? 10 * Math.exp(material.nextDouble() * 4) : 1000;
+        put(tree, "/material", "allowable", "%.3f MPa".formatted(strength));
         put(tree, "/frame", "width", (random.nextInt(5) == 0 ? 75 : 200) + " mm");
         put(tree, "/frame", "height", (random.nextInt(5) == 0 ? 100 : 300) + " mm");
     }

