@@ -165,6 +165,25 @@ public record FigureWording(QuantityFormat format) {
         return format(usual(dimension), dimension, value);
     }
 
+    /**
+     * A coefficient or factor with three digits.
+     *
+     * @param value finite
+     */
+    public String plain(double value) {
+        return format(format, Dimension.NUMBER, value);
+    }
+
+    /**
+     * A figure with twice the usual digits, for what is set out or measured.
+     *
+     * @param dimension what it measures
+     * @param value in SI units; an infinite one is worded
+     */
+    public String precise(Dimension dimension, double value) {
+        return format(format.withSignificantDigits(NUMBER_DIGITS), dimension, value);
+    }
+
     private QuantityFormat usual(Dimension dimension) {
         return dimension == Dimension.NUMBER ? format.withSignificantDigits(NUMBER_DIGITS) : format;
     }

@@ -78,12 +78,33 @@ class BadInputTest {
             ratio 12 --wheels 90-20;                      The most count (20) must be at least the least count (90).
             ratio 12 --wheels 0-20;                       The least count (0) must be at least 1.
             ratio 12 --meshes 4 --wheels 10-900000000;    must keep the product of 4 counts below 2^63
+            mesh 60;                                      Missing: LEAVES.
+            mesh sixty 8;                                 "sixty" is no whole number of at least 1
+            mesh 60 4;                                    An involute pinion of 4 leaves is outside 5 to 60; the nearest that works has 5.
+            mesh 60 5 --form cycloidal;                   A cycloidal pinion of 5 leaves is outside 6 to 60; the nearest that works has 6.
+            mesh 60 5 --form lantern;                     A lantern pinion of 5 leaves is outside 6 to 60; the nearest that works has 6.
+            mesh 400 61;                                  An involute pinion of 61 leaves is outside 5 to 60; the nearest that works has 60.
+            mesh 7 8;                                     A wheel of 7 teeth is outside 8, the leaves of its pinion, to 300; the nearest that works has 8.
+            mesh 301 8;                                   A wheel of 301 teeth is outside 8, the leaves of its pinion, to 300; the nearest that works has 300.
+            mesh 60 8 --form spiral;                      "spiral" is no form of teeth; choose one of involute, cycloidal, lantern
+            mesh 60 8 --module 25mm;                      The module of 25mm is outside 0.2 mm to 20 mm; the nearest that works is 20 mm.
+            mesh 60 8 --module 1;                         "1" is not a length: the unit is missing.
+            mesh 60 8 --module 0.6mm;                     No involute teeth of 60/8 print and run at a module of 0.6 mm; the smallest that works is 0.75 mm.
+            mesh 48 6;                                    No involute teeth of 48/6 print and run at a module of 1 mm; the smallest that works is 1.05 mm.
+            mesh 60 8 --pressure-angle 40deg;             The pressure angle of 40deg is outside 12 deg to 34 deg; the nearest that works is 34 deg.
+            mesh 90 12 --form cycloidal --pressure-angle 20deg; The pressure angle 20deg is for involute teeth, not cycloidal ones; leave it out.
+            mesh 60 8 --friction -0.1;                    The friction of -0.1 is outside 0 to 1; the nearest that works is 0.
+            mesh 60 8 --friction 0.2-1.5;                 The friction of 1.5 is outside 0 to 1; the nearest that works is 1.
+            mesh 60 8 --friction 0.3-0.2;                 The friction goes from 0.3 to 0.2; write the least first.
+            mesh 60 8 --thinning 0.1-3mm;                 The thinning of 3mm is outside 0 mm to 2 mm; the nearest that works is 2 mm.
+            mesh 60 8 --nozzle 0mm;                       The nozzle of 0mm is outside 0.05 mm to 5 mm; the nearest that works is 0.05 mm.
+            mesh 60 8 --module 20mm --centre-error 2mm;   No involute teeth of 60/8 run with a centre distance off by 2mm; the nearest that works is
             export @small.json;                           Missing: --with ID, --to FOLDER.
             export --with record --to out @small.json @no-mesh.json --option 1; leave one of them out.
             export --with record --to out @small.json @no-mesh.json;            no-mesh.json: At /meshesAbove
             export --with record --to out @small.json --option 400;             There is no option 400: the front has
             brief yearly-clock;                           There is no bundled brief "yearly-clock"
-            fields brief;                                 "brief" prints no JSON of its own; choose one of solve, rate, ratio, plugins.
+            fields brief;                                 "brief" prints no JSON of its own; choose one of solve, rate, ratio, mesh, plugins.
             """)
     void bad_input_is_answered_by_one_sentence_for_each_problem_and_exit_code_2(String command, String sentence) {
         Run run = bench.run(command.split(" ", -1));

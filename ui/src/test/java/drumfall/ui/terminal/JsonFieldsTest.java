@@ -69,6 +69,12 @@ class JsonFieldsTest {
     }
 
     @Test
+    void fields_of_a_mesh() {
+        Set<String> written = fields(bench.run("mesh", "60", "8", "--json").json());
+        assertThat(written).containsExactlyElementsOf(FieldsCommand.fields("mesh"));
+    }
+
+    @Test
     void fields_of_plugins() throws java.io.IOException {
         LineExporter.jar(folder.resolve("plugins/line.jar"));
         Files.writeString(folder.resolve("plugins/broken.jar"), "no jar");
