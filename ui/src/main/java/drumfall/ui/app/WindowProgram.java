@@ -11,12 +11,14 @@ import drumfall.ui.plugin.PluginFolder;
 import drumfall.ui.plugin.PluginFolders;
 import drumfall.ui.presenter.Exports;
 import drumfall.ui.presenter.FileDesk;
+import drumfall.ui.presenter.MeshSheet;
 import drumfall.ui.presenter.Settings;
 import drumfall.ui.presenter.Workspace;
 import drumfall.ui.view.FileChoice;
 import drumfall.ui.view.MainWindow;
 import drumfall.ui.view.look.Look;
 import drumfall.ui.wording.ProgramVersion;
+import drumfall.ui.work.LatestDesk;
 import drumfall.ui.work.SearchDesk;
 import drumfall.ui.work.Searcher;
 import java.util.List;
@@ -30,10 +32,11 @@ import javax.swing.SwingUtilities;
  *
  * @param workspace the shared state
  * @param files the design's file
+ * @param mesh the mesh looked into
  * @param exports plugins
  * @param window the window
  */
-public record WindowProgram(Workspace workspace, FileDesk files, Exports exports, MainWindow window) {
+public record WindowProgram(Workspace workspace, FileDesk files, MeshSheet mesh, Exports exports, MainWindow window) {
     /**
      * What the program starts with; tests put their own in place.
      *
@@ -88,16 +91,19 @@ public record WindowProgram(Workspace workspace, FileDesk files, Exports exports
                 new RecoveryFolder(start.folders().recovery()));
         Exports exports =
                 new Exports(workspace, exporting, SwingUtilities::invokeLater, start.plugins(), ProgramVersion.text());
+        LatestDesk tracing = new LatestDesk(SwingUtilities::invokeLater, "mesh");
+        MeshSheet mesh = new MeshSheet(workspace, tracing);
         MainWindow window =
-                new MainWindow(workspace, files, exports, settings, ProgramVersion.text(), start.asks(), () -> {
+                new MainWindow(workspace, files, mesh, exports, settings, ProgramVersion.text(), start.asks(), () -> {
                     desk.close();
+                    tracing.close();
                     files.close();
                     exports.close();
                     disk.shutdown();
                     exporting.shutdown();
                 });
         exports.load(() -> {});
-        return new WindowProgram(workspace, files, exports, window);
+        return new WindowProgram(workspace, files, mesh, exports, window);
     }
 
     /** Saving ends before the program does: the file thread is not cut off. */

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.ui.presenter;
 
+import drumfall.solver.brief.MeshPlace;
 import java.util.Optional;
 
 /** What the maker can do in the train strip; called on the event thread. */
@@ -27,6 +28,13 @@ public interface TrainStripActions {
      * @param figure the figure under the pointer
      */
     void hover(Optional<StripFigure> figure);
+
+    /**
+     * Looks into a mesh.
+     *
+     * @param place the mesh
+     */
+    void lookInto(MeshPlace place);
 
     /** Takes the tried train as the chosen one. */
     void acceptTrial();

@@ -8,13 +8,13 @@ import java.util.Optional;
 /**
  * Where a figure comes from.
  *
- * @param figure the figure
+ * @param title what the figure is called
  * @param value its value
  * @param formula in the field's symbols
  * @param inputs the values put in
  * @param source where the formula is to be found
  */
-public record WhereCard(Figure figure, ShownFigure value, String formula, List<Input> inputs, String source) {
+public record WhereCard(String title, ShownFigure value, String formula, List<Input> inputs, String source) {
     /** Copies the list. */
     public WhereCard {
         inputs = List.copyOf(inputs);

@@ -100,7 +100,7 @@ public final class WhereFrom {
     public WhereCard card(Figure figure) {
         String variant = variant(figure);
         return new WhereCard(
-                figure,
+                figure.title(),
                 value(figure),
                 Texts.of("formula." + variant),
                 inputs(figure),

@@ -4,6 +4,7 @@ package drumfall.ui.presenter;
 
 import drumfall.solver.brief.Brief;
 import drumfall.solver.brief.Locks;
+import drumfall.solver.brief.MeshPlace;
 import drumfall.solver.quantity.UnitSystem;
 import drumfall.solver.rating.Rating;
 import drumfall.solver.train.Train;
@@ -27,8 +28,7 @@ public final class Workspace implements TrainStripActions {
     private final Choice choice;
     private final FrontBoard board;
     private final List<Consumer<Aspect>> listeners = new ArrayList<>();
-    private Highlight highlight = Highlight.NONE;
-    private Optional<Train> pointedTrain = Optional.empty();
+    private final Attention attention = new Attention(this::tell);
     private UnitSystem units = UnitSystem.METRIC;
     private News news = News.NONE;
     /** Until the maker has chosen, held or tried something, the first train of the front is chosen. */
@@ -108,12 +108,12 @@ public final class Workspace implements TrainStripActions {
 
     /** What is pointed at. */
     public Highlight highlight() {
-        return highlight;
+        return attention.on(chosen().map(Rating::train));
     }
 
     /** The train of the front that is pointed at. */
     public Optional<Train> pointedTrain() {
-        return pointedTrain;
+        return attention.train();
     }
 
     /** Which units are shown. */
@@ -138,7 +138,7 @@ public final class Workspace implements TrainStripActions {
 
     /** Everything the train strip shows. */
     public TrainStripContent strip() {
-        return new TrainStripContent(chosen(), trial(), brief(), highlight, units, frontIsEarlier());
+        return new TrainStripContent(chosen(), trial(), brief(), highlight(), units, frontIsEarlier());
     }
 
     /** Searches for the brief on the sheet if it is in order. */
@@ -266,10 +266,7 @@ public final class Workspace implements TrainStripActions {
      * @param train the train, or none
      */
     public void pointAt(Optional<Train> train) {
-        if (!train.equals(pointedTrain)) {
-            pointedTrain = train;
-            tell(Aspect.HIGHLIGHT);
-        }
+        attention.pointAt(train);
     }
 
     /**
@@ -278,19 +275,17 @@ public final class Workspace implements TrainStripActions {
      * @param arbor its number, or none
      */
     public void pointAtArbor(Optional<Integer> arbor) {
-        setHighlight(new Highlight(Optional.empty(), arbor));
+        attention.pointAt(new Highlight(Optional.empty(), arbor));
     }
 
     @Override
     public void hover(Optional<StripFigure> figure) {
-        setHighlight(Pointing.at(figure, chosen().map(Rating::train)));
+        attention.pointAt(Pointing.at(figure, chosen().map(Rating::train)));
     }
 
-    private void setHighlight(Highlight next) {
-        if (!next.equals(highlight)) {
-            highlight = next;
-            tell(Aspect.HIGHLIGHT);
-        }
+    @Override
+    public void lookInto(MeshPlace place) {
+        attention.lookInto(place);
     }
 
     @Override

@@ -7,25 +7,36 @@ import drumfall.solver.rating.Rating;
 import drumfall.ui.presenter.Aspect;
 import drumfall.ui.presenter.DemandMarks;
 import drumfall.ui.presenter.Figure;
+import drumfall.ui.presenter.MeshSheet;
 import drumfall.ui.presenter.Texts;
 import drumfall.ui.presenter.WhereFrom;
 import drumfall.ui.presenter.Workspace;
+import drumfall.ui.view.look.FigureButton;
 import drumfall.ui.view.look.Parts;
 import drumfall.ui.view.look.SignIcon.Sign;
+import drumfall.ui.view.mesh.MeshPane;
 import drumfall.ui.view.train.TrainDrawing;
 import java.awt.Rectangle;
-import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
+import javax.swing.JTabbedPane;
 import net.miginfocom.swing.MigLayout;
 
 /** The drawing of the chosen train, its figures, and beside the weight what to mind. */
 final class DrawingPlace implements Place {
+    /** Number of the sheet with the whole train. */
+    static final int ELEVATION = 0;
+
+    /** Number of the sheet with the mesh looked into. */
+    static final int MESH = 1;
+
     private static final List<Figure> SMALL = List.of(
             Figure.DURATION,
             Figure.BEATS_PER_HOUR,
@@ -37,7 +48,9 @@ final class DrawingPlace implements Place {
     private final Workspace workspace;
     private final WhereSheet where;
     private final TrainDrawing drawing;
-    private final List<FigureButton> figures = new ArrayList<>();
+    private final MeshPane mesh;
+    private final JTabbedPane sheets = new JTabbedPane();
+    private final Map<Figure, FigureButton> figures = new EnumMap<>(Figure.class);
     private final JLabel verdict = Parts.remark("");
     private final NoteLine missed = new NoteLine();
     private final JPanel place = new JPanel(new MigLayout(
@@ -47,14 +60,18 @@ final class DrawingPlace implements Place {
      * The place.
      *
      * @param workspace the shared state
+     * @param meshSheet the mesh looked into
      * @param toBrief goes to a place of the brief
      * @param cautions opens all cautions
      */
-    DrawingPlace(Workspace workspace, Consumer<String> toBrief, Runnable cautions) {
+    DrawingPlace(Workspace workspace, MeshSheet meshSheet, Consumer<String> toBrief, Runnable cautions) {
         this.workspace = workspace;
         this.where = new WhereSheet(toBrief);
         this.drawing = new TrainDrawing(workspace::pointAtArbor);
         drawing.setName("drawing");
+        drawing.onMesh(meshSheet::lookInto, () -> showSheet(MESH));
+        this.mesh =
+                new MeshPane(meshSheet, (beside, card) -> where.open(beside, new Rectangle(beside.getSize()), card));
         place.setName("drawing.place");
         build(cautions);
         workspace.listen(this::changed);
@@ -78,13 +95,20 @@ final class DrawingPlace implements Place {
         verdicts.add(verdict, "wmin 0");
         verdicts.add(missed, "wmin 0");
         place.add(verdicts, "growx, wmin 0");
-        place.add(drawing, "grow, wmin 0, hmin 0");
+        sheets.setName("drawing.sheets");
+        Parts.named(sheets, Texts.of("sheets"));
+        sheets.addTab(Texts.of("sheet.elevation"), drawing);
+        sheets.addTab(Texts.of("sheet.mesh"), mesh);
+        place.add(sheets, "grow, wmin 0, hmin 0");
     }
 
     private FigureButton figure(Figure figure, float share) {
-        FigureButton button =
-                new FigureButton(figure, share, pressed -> openCard(figure, pressed, new Rectangle(pressed.getSize())));
-        figures.add(button);
+        FigureButton button = new FigureButton(
+                figure.name(),
+                figure.title(),
+                share,
+                pressed -> openCard(figure, pressed, new Rectangle(pressed.getSize())));
+        figures.put(figure, button);
         return button;
     }
 
@@ -114,8 +138,8 @@ final class DrawingPlace implements Place {
         where.close();
         Optional<Rating> chosen = workspace.chosen();
         Optional<WhereFrom> values = chosen.map(rating -> new WhereFrom(rating, workspace.brief(), workspace.units()));
-        figures.forEach(button -> button.show(
-                values.map(known -> known.value(button.figure())).orElse(drumfall.ui.presenter.ShownFigure.NONE)));
+        figures.forEach((figure, button) ->
+                button.show(values.map(known -> known.value(figure)).orElse(drumfall.ui.presenter.ShownFigure.NONE)));
         List<DemandFigure> misses =
                 chosen.map(rating -> rating.missed().toList()).orElse(List.of());
         verdict.setVisible(misses.isEmpty());
@@ -140,6 +164,20 @@ final class DrawingPlace implements Place {
         drawing.show(workspace.chosen(), workspace.brief(), workspace.highlight(), workspace.units());
     }
 
+    /**
+     * Shows a sheet of the drawing and puts the keyboard on it.
+     *
+     * @param number {@link #ELEVATION} or {@link #MESH}
+     */
+    void showSheet(int number) {
+        sheets.setSelectedIndex(number);
+        if (number == MESH) {
+            mesh.takeFocus();
+        } else {
+            drawing.requestFocusInWindow();
+        }
+    }
+
     @Override
     public JComponent component() {
         return place;
@@ -147,6 +185,6 @@ final class DrawingPlace implements Place {
 
     @Override
     public void takeFocus() {
-        figures.get(0).requestFocusInWindow();
+        figures.get(Figure.RECOMMENDED_WEIGHT).requestFocusInWindow();
     }
 }

@@ -7,6 +7,7 @@ import drumfall.ui.design.RecoveryFolder.LeftBehind;
 import drumfall.ui.presenter.Aspect;
 import drumfall.ui.presenter.Exports;
 import drumfall.ui.presenter.FileDesk;
+import drumfall.ui.presenter.MeshSheet;
 import drumfall.ui.presenter.Settings;
 import drumfall.ui.presenter.Texts;
 import drumfall.ui.presenter.Workspace;
@@ -50,6 +51,7 @@ public final class MainWindow extends JFrame {
      *
      * @param workspace the shared state
      * @param files the design's file
+     * @param mesh the mesh looked into
      * @param exports plugins and handing over
      * @param settings what is remembered
      * @param version the program's version
@@ -59,6 +61,7 @@ public final class MainWindow extends JFrame {
     public MainWindow(
             Workspace workspace,
             FileDesk files,
+            MeshSheet mesh,
             Exports exports,
             Settings settings,
             String version,
@@ -75,8 +78,9 @@ public final class MainWindow extends JFrame {
         addWindowCommands();
         BriefPlace brief = new BriefPlace(workspace);
         FrontPlace front = new FrontPlace(workspace, brief::goTo);
-        DrawingPlace drawing = new DrawingPlace(workspace, brief::goTo, pages::cautions);
+        DrawingPlace drawing = new DrawingPlace(workspace, mesh, brief::goTo, pages::cautions);
         StripPlace strip = new StripPlace(workspace, drawing::openCard);
+        addSheetCommands(drawing, mesh);
         this.places = List.of(brief, front, drawing, strip);
         this.news = new NewsBar(workspace);
         add(arranged(brief, front, drawing, strip));
@@ -128,6 +132,19 @@ public final class MainWindow extends JFrame {
         commands.add(new Command("plugins", pages::plugins));
         commands.add(new Command("about", pages::about));
         commands.add(new Command("cautions", pages::cautions));
+    }
+
+    private void addSheetCommands(DrawingPlace drawing, MeshSheet mesh) {
+        commands.add(new Command("elevation", () -> drawing.showSheet(DrawingPlace.ELEVATION)));
+        commands.add(new Command("meshsheet", () -> drawing.showSheet(DrawingPlace.MESH)));
+        commands.add(new Command("turnmesh", () -> mesh.setTurning(!mesh.turning()))
+                .when(() -> mesh.state().traced().isPresent())
+                .on(mesh::turning));
+        mesh.listen(change -> {
+            if (change != MeshSheet.Change.PHASE) {
+                commands.refresh();
+            }
+        });
     }
 
     private int percent() {

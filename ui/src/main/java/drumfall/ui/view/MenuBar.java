@@ -56,6 +56,10 @@ final class MenuBar extends JMenuBar {
         JMenu zoom = menu("zoom", "larger", "smaller", "usual");
         menu.add(zoom);
         menu.addSeparator();
+        menu.add(item("elevation"));
+        menu.add(item("meshsheet"));
+        menu.add(item("turnmesh"));
+        menu.addSeparator();
         menu.add(item("nextplace"));
         menu.add(item("previousplace"));
         return menu;

@@ -52,22 +52,26 @@ final class WhereSheet extends JPanel {
     /** Opens the card of a figure below the part of a component that shows it, or above it where there is no room. */
     void open(JComponent beside, Rectangle part, WhereFrom all, Figure figure) {
         figures = all;
+        open(beside, part, all.card(figure));
+    }
+
+    /** Opens a card below the part of a component that shows its figure, or above it where there is no room. */
+    void open(JComponent beside, Rectangle part, WhereCard card) {
         opener = beside;
         JLayeredPane layers = beside.getRootPane().getLayeredPane();
         if (getParent() != layers) {
             layers.add(this, JLayeredPane.POPUP_LAYER);
         }
-        fill(figure);
+        fill(card);
         Point at = SwingUtilities.convertPoint(beside, part.x, part.y + part.height, layers);
         int x = Math.max(0, Math.min(at.x, layers.getWidth() - getWidth() - Look.scaled(8)));
         int y = Math.max(0, Math.min(at.y, layers.getHeight() - getHeight() - Look.scaled(8)));
         setLocation(x, y);
     }
 
-    private void fill(Figure figure) {
+    private void fill(WhereCard card) {
         removeAll();
-        WhereCard card = figures.card(figure);
-        add(Parts.heading(card.figure().title()), "span 2");
+        add(Parts.heading(card.title()), "span 2");
         JButton close = Parts.link(Texts.of("where.close"), this::close);
         add(close, "al right");
         FigureLabel value = new FigureLabel(false);
@@ -97,7 +101,7 @@ final class WhereSheet extends JPanel {
         add(Parts.caption(input.meaning()), "wmin 0");
         input.figure()
                 .ifPresentOrElse(
-                        figure -> add(Parts.link(input.value(), () -> fill(figure)), "al right"),
+                        figure -> add(Parts.link(input.value(), () -> fill(figures.card(figure))), "al right"),
                         () -> input.pointer()
                                 .ifPresentOrElse(
                                         pointer -> add(Parts.link(input.value(), () -> goTo(pointer)), "al right"),

@@ -66,6 +66,11 @@ public final class MeshContact {
         return torque.value();
     }
 
+    /** The driver's turn since the start of the pitch at which the torque ratio is least, rad. */
+    public double worstTorqueAngle() {
+        return torque.angle() - path.start();
+    }
+
     /** The work mean of the efficiency over the pitch. */
     public double mean() {
         return mean;

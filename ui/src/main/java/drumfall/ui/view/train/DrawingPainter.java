@@ -25,6 +25,9 @@ import java.util.Comparator;
 record DrawingPainter(Graphics2D graphics, Inks inks, DrawingPlan plan, TabularText text, double unit) {
     private static final double SIZE = 12;
 
+    /** Radius of the ring around what is shown enlarged, drawing units. */
+    static final double DETAIL = 9;
+
     void paint() {
         plan.pointed().ifPresent(this::wash);
         centreLines();
@@ -34,6 +37,7 @@ record DrawingPainter(Graphics2D graphics, Inks inks, DrawingPlan plan, TabularT
         for (int arbor = 0; arbor < plan.arbors().size(); arbor++) {
             arbor(arbor);
         }
+        plan.mesh().ifPresent(this::lookedInto);
         plan.distances().forEach(this::distance);
         plan.balloons().forEach(this::balloon);
         bar();
@@ -47,6 +51,14 @@ record DrawingPainter(Graphics2D graphics, Inks inks, DrawingPlan plan, TabularT
 
     private Color ink(int arbor) {
         return pointedAt(arbor) ? inks.role(Role.CHOSEN) : inks.line();
+    }
+
+    /** The ring around what the sheet of the mesh shows enlarged. */
+    private void lookedInto(int mesh) {
+        Point2D point = plan.pitchPoint(mesh);
+        graphics.setColor(inks.role(Role.CHOSEN));
+        graphics.setStroke(Pens.outline(unit));
+        graphics.draw(GearShape.circle(point.getX(), point.getY(), DETAIL * unit));
     }
 
     private void wash(int arbor) {

@@ -7,6 +7,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * Where everything on the drawing stands, px.
@@ -19,6 +20,7 @@ import java.util.Optional;
  * @param bar the scale bar
  * @param notes words at the edges
  * @param pointed number of the arbor pointed at
+ * @param mesh number of the mesh looked into
  */
 record DrawingPlan(
         double scale,
@@ -28,7 +30,8 @@ record DrawingPlan(
         List<Distance> distances,
         ScaleBar bar,
         List<StripPlan.Note> notes,
-        Optional<Integer> pointed) {
+        Optional<Integer> pointed,
+        Optional<Integer> mesh) {
     DrawingPlan {
         arbors = List.copyOf(arbors);
         discs = List.copyOf(discs);
@@ -97,6 +100,34 @@ record DrawingPlan(
      * @param text its length
      */
     record ScaleBar(Rectangle2D box, Figure text) {}
+
+    /** Where the pitch circles of a mesh touch, px. */
+    Point2D pitchPoint(int index) {
+        Point2D from = arbors.get(index);
+        Point2D to = arbors.get(index + 1);
+        double share = discs.stream()
+                        .filter(disc -> disc.part() == Part.WHEEL && disc.arbor() == index)
+                        .mapToDouble(Disc::inner)
+                        .findFirst()
+                        .orElseThrow()
+                / from.distance(to);
+        return new Point2D.Double(
+                from.getX() + share * (to.getX() - from.getX()), from.getY() + share * (to.getY() - from.getY()));
+    }
+
+    /**
+     * The mesh at a point.
+     *
+     * @param x px
+     * @param y px
+     * @param reach how far from the pitch point, px
+     */
+    Optional<Integer> meshAt(double x, double y, double reach) {
+        return IntStream.range(0, arbors.size() - 1)
+                .boxed()
+                .filter(index -> pitchPoint(index).distance(x, y) <= reach)
+                .min(Comparator.comparingDouble(index -> pitchPoint(index).distance(x, y)));
+    }
 
     /** The arbor under a point: that of the smallest part there. */
     Optional<Integer> arborAt(double x, double y) {

@@ -83,9 +83,10 @@ final class DrawingPlanner {
      * The plan.
      *
      * @param pointed number of the arbor pointed at
+     * @param mesh number of the mesh looked into
      */
-    DrawingPlan plan(Optional<Integer> pointed) {
-        return new DrawingPlan(scale, arbors, discs(), balloons(), distances(), bar(), notes(), pointed);
+    DrawingPlan plan(Optional<Integer> pointed, Optional<Integer> mesh) {
+        return new DrawingPlan(scale, arbors, discs(), balloons(), distances(), bar(), notes(), pointed, mesh);
     }
 
     private List<Disc> discs() {

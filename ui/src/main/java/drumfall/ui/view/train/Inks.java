@@ -12,7 +12,7 @@ import javax.swing.UIManager;
  * @param paper what is drawn on
  * @param line the main ink
  */
-record Inks(Color paper, Color line) {
+public record Inks(Color paper, Color line) {
     /** Share of paper in units and captions; more would fall below a contrast of 4.5. */
     private static final double LIGHTER = 0.26;
 
@@ -23,7 +23,7 @@ record Inks(Color paper, Color line) {
     private static final double MIDDLE = 0.5;
 
     /** The inks of the look and feel in use. */
-    static Inks current() {
+    public static Inks current() {
         return of(UIManager.getDefaults());
     }
 
@@ -49,31 +49,32 @@ record Inks(Color paper, Color line) {
     }
 
     /** Units and captions. */
-    Color lighter() {
+    public Color lighter() {
         return mixed(line, LIGHTER);
     }
 
     /** Hairlines: pitch circles, dimension lines. */
-    Color hairline() {
+    public Color hairline() {
         return mixed(line, HAIRLINE);
     }
 
     /** The face of solid parts. */
-    Color wash() {
+    public Color wash() {
         return mixed(line, WASH);
     }
 
     /** A part's face, a shade off the paper. */
-    Color face() {
+    public Color face() {
         return mixed(line, 0.95);
     }
 
-    Color role(Role role) {
+    /** The colour of a role on this paper. */
+    public Color role(Role role) {
         return role.colour(dark());
     }
 
     /** A pale area in a role's colour. */
-    Color wash(Role role) {
+    public Color wash(Role role) {
         return mixed(role(role), 0.86);
     }
 

@@ -7,7 +7,7 @@ import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 
 /** Line kinds of the drawings, after the line types of technical drawings (ISO 128-2:2020): wide, narrow, long-dashed dotted. */
-final class Pens {
+public final class Pens {
     private Pens() {}
 
     /**
@@ -15,7 +15,7 @@ final class Pens {
      *
      * @param unit size of a drawing unit, px
      */
-    static BasicStroke outline(double unit) {
+    public static BasicStroke outline(double unit) {
         return solid(1.3 * unit);
     }
 
@@ -24,7 +24,7 @@ final class Pens {
      *
      * @param unit size of a drawing unit, px
      */
-    static BasicStroke narrow(double unit) {
+    public static BasicStroke narrow(double unit) {
         return solid(0.8 * unit);
     }
 
@@ -33,7 +33,7 @@ final class Pens {
      *
      * @param unit size of a drawing unit, px
      */
-    static BasicStroke chain(double unit) {
+    public static BasicStroke chain(double unit) {
         float u = (float) unit;
         return new BasicStroke(
                 0.8f * u,
@@ -44,7 +44,12 @@ final class Pens {
                 0);
     }
 
-    static BasicStroke solid(double width) {
+    /**
+     * Continuous line of any width.
+     *
+     * @param width px
+     */
+    public static BasicStroke solid(double width) {
         return new BasicStroke((float) width, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND);
     }
 
@@ -53,7 +58,7 @@ final class Pens {
      *
      * @param graphics what to draw on; the copy must be disposed of
      */
-    static Graphics2D sharpened(Graphics2D graphics) {
+    public static Graphics2D sharpened(Graphics2D graphics) {
         Graphics2D copy = (Graphics2D) graphics.create();
         copy.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         copy.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);

@@ -11,6 +11,9 @@ import java.util.Optional;
 
 /** Puts ink on a strip's plan. */
 final class StripPainter {
+    /** Radius of the ring around what is shown enlarged, drawing units. */
+    private static final double DETAIL = 7;
+
     private final Graphics2D graphics;
     private final Inks inks;
     private final StripPlan plan;
@@ -48,6 +51,7 @@ final class StripPainter {
         }
         new EscapementPainter(graphics, inks, plan).paint((meshes - plan.centreArbor()) % 2 == 0);
         hands();
+        plan.highlight().mesh().filter(index -> index < meshes).ifPresent(this::lookedInto);
         plan.notes().forEach(figures::note);
         plan.gauges().forEach(figures::gauge);
         plan.spots()
@@ -67,6 +71,14 @@ final class StripPainter {
 
     private void rod(Line2D axis, int arbor) {
         gears.rod(axis, arborInk(arbor));
+    }
+
+    /** The ring around the pitch point of the mesh that the sheet of the mesh shows enlarged. */
+    private void lookedInto(int index) {
+        double y = frame.axis() + frame.faces().meshes().get(index).wheelPitch() * frame.scale();
+        graphics.setColor(inks.role(Role.CHOSEN));
+        graphics.setStroke(Pens.outline(unit));
+        graphics.draw(GearShape.circle(frame.wheelX(index), y, DETAIL * unit));
     }
 
     private void mesh(int index) {

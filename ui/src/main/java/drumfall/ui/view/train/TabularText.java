@@ -13,7 +13,7 @@ import java.util.Map;
  *
  * <p>Java offers no way to ask a font for its tabular figures, so each digit is centred in a cell of the widest one.
  */
-final class TabularText {
+public final class TabularText {
     private static final FontRenderContext CONTEXT = new FontRenderContext(null, true, true);
 
     private final Font font;
@@ -25,7 +25,7 @@ final class TabularText {
      *
      * @param font the font, of any size
      */
-    TabularText(Font font) {
+    public TabularText(Font font) {
         this.font = font.deriveFont(100f);
         this.digit =
                 "0123456789".chars().mapToDouble(c -> natural((char) c)).max().orElseThrow();
@@ -43,7 +43,7 @@ final class TabularText {
      * @param size font size, px
      * @return px
      */
-    double width(String text, double size) {
+    public double width(String text, double size) {
         return text.chars().mapToDouble(c -> cell((char) c)).sum() * size / 100;
     }
 
@@ -56,7 +56,7 @@ final class TabularText {
      * @param baseline baseline
      * @param size font size, px
      */
-    void draw(Graphics2D graphics, String text, double x, double baseline, double size) {
+    public void draw(Graphics2D graphics, String text, double x, double baseline, double size) {
         graphics.setFont(font(size));
         double left = x;
         for (int i = 0; i < text.length(); i++) {

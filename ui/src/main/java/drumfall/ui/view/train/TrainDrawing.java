@@ -18,6 +18,7 @@ import java.awt.event.MouseWheelEvent;
 import java.awt.geom.Point2D;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.IntConsumer;
 import java.util.function.UnaryOperator;
 import javax.accessibility.Accessible;
 import javax.accessibility.AccessibleContext;
@@ -41,6 +42,8 @@ public final class TrainDrawing extends JComponent implements Accessible {
     private static final int HEIGHT = 420;
 
     private final transient Consumer<Optional<Integer>> hoverArbor;
+    private transient IntConsumer lookInto = mesh -> {};
+    private transient Runnable enlarge = () -> {};
     private transient Optional<Shown> shown = Optional.empty();
     private transient DrawingView view = DrawingView.FITTED;
     private transient TabularText text;
@@ -70,6 +73,17 @@ public final class TrainDrawing extends JComponent implements Accessible {
         addMouseMotionListener(pointer);
         addMouseWheelListener(pointer);
         bindKeys();
+    }
+
+    /**
+     * Asks to be told which mesh the maker wants to look into: a click on its ring takes it, a double click opens it.
+     *
+     * @param chosen gets the number of the mesh, 0 for the one at the drum
+     * @param opened shows the mesh taken
+     */
+    public void onMesh(IntConsumer chosen, Runnable opened) {
+        lookInto = chosen;
+        enlarge = opened;
     }
 
     /**
@@ -115,7 +129,7 @@ public final class TrainDrawing extends JComponent implements Accessible {
                         getSize(),
                         unit(),
                         text)
-                .plan(found.highlight().arbor()));
+                .plan(found.highlight().arbor(), found.highlight().mesh()));
     }
 
     private void bindKeys() {
@@ -195,6 +209,17 @@ public final class TrainDrawing extends JComponent implements Accessible {
         public void mousePressed(MouseEvent event) {
             requestFocusInWindow();
             last = event.getPoint();
+        }
+
+        @Override
+        public void mouseClicked(MouseEvent event) {
+            plan().flatMap(found -> found.meshAt(event.getX(), event.getY(), DrawingPainter.DETAIL * unit()))
+                    .ifPresent(mesh -> {
+                        lookInto.accept(mesh);
+                        if (event.getClickCount() > 1) {
+                            enlarge.run();
+                        }
+                    });
         }
 
         @Override

@@ -121,6 +121,7 @@ public final class TrainStrip extends JComponent implements Accessible {
     /** Moves the keyboard to a figure. */
     void focusOn(StripSpot spot) {
         focus.moveTo(spot);
+        spot.figure().flatMap(StripFigure::place).ifPresent(actions::lookInto);
         requestFocusInWindow();
         getAccessibleContext()
                 .firePropertyChange(AccessibleContext.ACCESSIBLE_ACTIVE_DESCENDANT_PROPERTY, null, accessible(spot));

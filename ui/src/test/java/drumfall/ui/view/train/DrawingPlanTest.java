@@ -36,7 +36,7 @@ class DrawingPlanTest {
                         new Dimension(width, height),
                         1,
                         TEXT)
-                .plan(Optional.empty());
+                .plan(Optional.empty(), Optional.of(1));
     }
 
     static Stream<DrawingPlan> plans() {
@@ -120,6 +120,18 @@ class DrawingPlanTest {
         Point2D second = plan.arbors().get(1);
         assertThat(plan.arborAt(second.getX(), second.getY())).contains(1);
         assertThat(plan.arborAt(1, 1)).isEmpty();
+    }
+
+    @Test
+    void a_mesh_is_taken_where_its_pitch_circles_touch() {
+        DrawingPlan plan = plan(SampleTrains.of(4), 1100, 480, DrawingView.FITTED);
+        for (int mesh = 0; mesh < 4; mesh++) {
+            Point2D point = plan.pitchPoint(mesh);
+            assertThat(plan.arbors().get(mesh + 1).distance(point))
+                    .isCloseTo(disc(plan, Part.PINION, mesh + 1).inner(), within(EXACT));
+            assertThat(plan.meshAt(point.getX() + 1, point.getY(), 5)).contains(mesh);
+        }
+        assertThat(plan.meshAt(1, 1, 5)).isEmpty();
     }
 
     @Test

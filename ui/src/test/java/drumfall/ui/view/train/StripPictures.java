@@ -4,6 +4,7 @@ package drumfall.ui.view.train;
 
 import com.formdev.flatlaf.FlatDarkLaf;
 import com.formdev.flatlaf.FlatLightLaf;
+import drumfall.solver.brief.MeshPlace;
 import drumfall.solver.train.Reeving;
 import drumfall.solver.train.Train;
 import drumfall.ui.presenter.Highlight;
@@ -123,6 +124,9 @@ final class StripPictures {
 
         @Override
         public void hover(Optional<StripFigure> figure) {}
+
+        @Override
+        public void lookInto(MeshPlace place) {}
 
         @Override
         public void acceptTrial() {}

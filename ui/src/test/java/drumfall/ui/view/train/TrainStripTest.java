@@ -272,6 +272,7 @@ class TrainStripTest {
     /** Notes what the strip asks for. */
     private static final class Recorder implements TrainStripActions {
         private final List<String> said = new ArrayList<>();
+        private final List<MeshPlace> lookedInto = new ArrayList<>();
 
         @Override
         public void toggleLock(StripFigure figure) {
@@ -286,6 +287,11 @@ class TrainStripTest {
         @Override
         public void hover(Optional<StripFigure> figure) {
             said.add("hover " + figure.map(StripFigure::toString).orElse("none"));
+        }
+
+        @Override
+        public void lookInto(MeshPlace place) {
+            lookedInto.add(place);
         }
 
         @Override

@@ -1,14 +1,9 @@
 // SPDX-FileCopyrightText: 2026 The Drumfall authors
 // SPDX-License-Identifier: Apache-2.0
-package drumfall.ui.view;
+package drumfall.ui.view.look;
 
-import drumfall.ui.presenter.Figure;
 import drumfall.ui.presenter.ShownFigure;
 import drumfall.ui.presenter.Texts;
-import drumfall.ui.view.look.Digits;
-import drumfall.ui.view.look.Ink;
-import drumfall.ui.view.look.Look;
-import drumfall.ui.view.look.Parts;
 import drumfall.ui.view.train.Role;
 import java.awt.Dimension;
 import java.awt.Font;
@@ -17,40 +12,38 @@ import java.awt.Graphics2D;
 import java.util.function.Consumer;
 import javax.swing.JButton;
 
-/** A figure of the chosen train under its name; pressing it opens the card that says where it comes from. */
-final class FigureButton extends JButton {
+/** A figure under its name; pressing it opens the card that says where it comes from. */
+public final class FigureButton extends JButton {
     private static final int PAD = 6;
 
-    private final Figure figure;
+    private final String title;
     private final float share;
     private transient ShownFigure value = ShownFigure.NONE;
 
     /**
      * A button for a figure.
      *
-     * @param figure the figure
+     * @param name the figure's name for tests
+     * @param title what the figure is called
      * @param share size of the number over the usual one
      * @param pressed opens the card
      */
-    FigureButton(Figure figure, float share, Consumer<FigureButton> pressed) {
-        this.figure = figure;
+    public FigureButton(String name, String title, float share, Consumer<FigureButton> pressed) {
+        this.title = title;
         this.share = share;
-        setName("figure." + figure.name());
+        setName("figure." + name);
         setContentAreaFilled(false);
         setBorderPainted(false);
         setFocusPainted(false);
         setRolloverEnabled(true);
-        setToolTipText(Texts.of("where.title", figure.title()));
+        setToolTipText(Texts.of("where.title", title));
         addActionListener(event -> pressed.accept(this));
     }
 
-    Figure figure() {
-        return figure;
-    }
-
-    void show(ShownFigure shown) {
+    /** Shows another value. */
+    public void show(ShownFigure shown) {
         value = shown;
-        Parts.named(this, Texts.of("shown.description", figure.title(), shown.text()));
+        Parts.named(this, Texts.of("shown.description", title, shown.text()));
         revalidate();
         repaint();
     }
@@ -67,7 +60,7 @@ final class FigureButton extends JButton {
     public Dimension getPreferredSize() {
         int number = Digits.width(getFontMetrics(large()), value.number());
         int unit = Digits.width(getFontMetrics(small()), value.unit());
-        int name = getFontMetrics(small()).stringWidth(figure.title());
+        int name = getFontMetrics(small()).stringWidth(title);
         int pad = Look.scaled(PAD);
         return new Dimension(
                 Math.max(number + unit + Look.scaled(4), name) + 2 * pad,
@@ -95,7 +88,7 @@ final class FigureButton extends JButton {
         int top = pad / 2 + getFontMetrics(small()).getAscent();
         pen.setColor(Ink.faint());
         pen.setFont(small());
-        pen.drawString(figure.title(), pad, top);
+        pen.drawString(title, pad, top);
         int baseline = pad / 2
                 + getFontMetrics(small()).getHeight()
                 + getFontMetrics(large()).getAscent();
