@@ -42,14 +42,17 @@ public enum MeshFigure {
             case RESERVE ->
                 Double.isFinite(contact.bindingReserve())
                         ? ShownFigure.of(Dimension.NUMBER, contact.bindingReserve(), units)
+                                .withMinusSign()
                         : new ShownFigure(Texts.of("mesh.never"), "");
-            case BACKLASH -> ShownFigure.of(Dimension.LENGTH, traced.mesh().backlash(), units);
+            case BACKLASH ->
+                ShownFigure.of(Dimension.LENGTH, traced.mesh().backlash(), units)
+                        .withMinusSign();
         };
     }
 
     /** A share in percent with one decimal. */
     public static ShownFigure percent(double share) {
-        return new ShownFigure(String.format(Locale.ROOT, "%.1f", PERCENT * share), "%");
+        return new ShownFigure(String.format(Locale.ROOT, "%.1f", PERCENT * share), "%").withMinusSign();
     }
 
     /**
@@ -82,7 +85,7 @@ public enum MeshFigure {
     }
 
     private static String length(double metres, UnitSystem units) {
-        return ShownFigure.of(Dimension.LENGTH, metres, units).text();
+        return ShownFigure.of(Dimension.LENGTH, metres, units).withMinusSign().text();
     }
 
     private static Input input(String symbol, String key, String value, Optional<String> pointer) {

@@ -74,8 +74,15 @@ public final class MeshPhases {
      *
      * @param phase share of the pitch, 0 to 1
      * @param torqueShare torque of the pinion as a share of that without friction
+     * @param least the same of the pair that passes least where several carry
      */
-    public record Point(double phase, double torqueShare) {}
+    public record Point(double phase, double torqueShare, double least) {
+        private Point onTo(double end, Point from) {
+            double on = from.phase == phase ? 0 : (end - phase) / (phase - from.phase);
+            return new Point(
+                    end, torqueShare + on * (torqueShare - from.torqueShare), least + on * (least - from.least));
+        }
+    }
 
     /** The mesh with friction. */
     public MeshContact mesh() {
@@ -199,12 +206,23 @@ public final class MeshPhases {
     private Stretch stretch(int first, int end) {
         double step = 1.0 / samples.size();
         List<Point> points = new ArrayList<>();
-        points.add(new Point(first * step, share(first)));
         for (int i = first; i < end; i++) {
-            points.add(new Point((i + 0.5) * step, share(i)));
+            points.add(new Point((i + 0.5) * step, share(i), least(i)));
         }
-        points.add(new Point(end * step, share(end - 1)));
+        int last = points.size() - 1;
+        Point before = points.get(0).onTo(first * step, points.get(Math.min(1, last)));
+        Point after = points.get(last).onTo(end * step, points.get(Math.max(0, last - 1)));
+        points.add(0, before);
+        points.add(after);
         return new Stretch(first * step, end * step, samples.get(first).isApproach(), points);
+    }
+
+    private double least(int index) {
+        return samples.get(index).contacts().stream()
+                        .mapToDouble(contact -> contact.torqueRatio(mesh.friction()))
+                        .min()
+                        .orElseThrow()
+                * mesh.path().pair().ratio();
     }
 
     private double share(int index) {

@@ -9,6 +9,7 @@ import drumfall.solver.quantity.UnitSystem;
 import drumfall.solver.rating.Rating;
 import drumfall.solver.rating.TrainRater;
 import drumfall.solver.teeth.MeshTeeth;
+import drumfall.solver.teeth.contact.MeshContact;
 import drumfall.solver.teeth.flank.ToothLimitException;
 import drumfall.solver.train.Mesh;
 import drumfall.solver.train.Train;
@@ -113,7 +114,7 @@ public final class MeshSheet {
         desk.ask(
                 () -> answer(question),
                 this::show,
-                fault -> show(new MeshState.Nothing(question.mesh(), Texts.of("mesh.broken"))));
+                fault -> show(new MeshState.Nothing(question.mesh(), Texts.of("mesh.broken"), true)));
     }
 
     private Question question(Mesh mesh, MeshSetting setting) {
@@ -132,7 +133,8 @@ public final class MeshSheet {
         if (teeth.isEmpty()) {
             return new MeshState.Nothing(
                     mesh,
-                    Texts.of("mesh.toothless", mesh.counts(), mesh.module()) + " " + Texts.of("mesh.toothless.next"));
+                    Texts.of("mesh.toothless", mesh.counts(), mesh.module()) + " " + Texts.of("mesh.toothless.next"),
+                    false);
         }
         MeshSetting setting = new MeshSetting(question.centreError(), question.thinning(), 0);
         try {
@@ -142,7 +144,7 @@ public final class MeshSheet {
             String key = apart.subject().startsWith("centreError") ? "mesh.apart" : "mesh.thin";
             String nearest = ShownFigure.of(Dimension.LENGTH, nearest(apart, mesh), question.units())
                     .text();
-            return new MeshState.Nothing(mesh, Texts.of(key, nearest));
+            return new MeshState.Nothing(mesh, Texts.of(key, nearest), true);
         }
     }
 
@@ -153,10 +155,16 @@ public final class MeshSheet {
 
     private MeshState.Traced rubbed(TracedMesh mesh) {
         double friction = setting().map(MeshSetting::friction).orElse(0.0);
-        return new MeshState.Traced(
-                mesh,
-                new MeshPhases(mesh.path().withFriction(friction)),
-                mesh.jam().map(jam -> jammed(jam, mesh.overlap())));
+        MeshContact contact = mesh.path().withFriction(friction);
+        Optional<String> jammed = mesh.jam().map(jam -> jammed(jam, mesh.overlap()));
+        return new MeshState.Traced(mesh, new MeshPhases(contact), jammed.or(() -> binding(contact)));
+    }
+
+    private Optional<String> binding(MeshContact contact) {
+        return Optional.of(contact)
+                .filter(MeshContact::binds)
+                .map(bound -> ShownFigure.of(Dimension.NUMBER, bound.path().bindingFriction(), workspace.units()))
+                .map(binds -> Texts.of("mesh.binds", binds.text()));
     }
 
     private String jammed(Jam jam, double overlap) {

@@ -13,6 +13,11 @@ public sealed interface MeshState {
         return Optional.empty();
     }
 
+    /** Whether the dials may be moved. */
+    default boolean settable() {
+        return traced().isPresent();
+    }
+
     /** What is the matter and what to do next; empty if all is well. */
     Optional<String> sentence();
 
@@ -41,8 +46,9 @@ public sealed interface MeshState {
      *
      * @param mesh the mesh
      * @param words what is the matter and what to do next
+     * @param settable whether another setting of the dials may help
      */
-    record Nothing(Mesh mesh, String words) implements MeshState {
+    record Nothing(Mesh mesh, String words, boolean settable) implements MeshState {
         @Override
         public Optional<String> sentence() {
             return Optional.of(words);
@@ -54,9 +60,9 @@ public sealed interface MeshState {
      *
      * @param mesh the traced mesh
      * @param phases its phases at the friction set
-     * @param jammed what jams and by how much, if anything does
+     * @param trouble what jams and by how much, or that it binds, if so
      */
-    record Traced(TracedMesh mesh, MeshPhases phases, Optional<String> jammed) implements MeshState {
+    record Traced(TracedMesh mesh, MeshPhases phases, Optional<String> trouble) implements MeshState {
         @Override
         public Optional<Traced> traced() {
             return Optional.of(this);
@@ -64,7 +70,7 @@ public sealed interface MeshState {
 
         @Override
         public Optional<String> sentence() {
-            return jammed;
+            return trouble;
         }
 
         /** What passes at the friction set. */

@@ -81,6 +81,11 @@ public record ShownFigure(String number, String unit) {
         return new ShownFigure(text.substring(0, end), text.substring(end).strip());
     }
 
+    /** The same with a minus sign in place of a hyphen. */
+    public ShownFigure withMinusSign() {
+        return new ShownFigure(number.replace('-', '−'), unit);
+    }
+
     /** Number and unit in one text. */
     public String text() {
         return unit.isEmpty() ? number : number + (unit.startsWith("°") ? "" : " ") + unit;

@@ -186,6 +186,17 @@ class MeshContactTest {
                 .isLessThan(band.nominal().path().clearances().leastBacklash());
     }
 
+    /** Speeds of an involute pair keep their ratio, so its torque is least where its efficiency is; 1e-6 of a pitch apart. */
+    @Test
+    void the_torque_of_a_conjugate_pair_is_least_where_its_efficiency_is() {
+        MeshContact mesh = MeshTracer.trace(
+                        InvolutePair.of(RACK, 60, 8, -0.53, 0.53).mesh(), MeshConditions.NOMINAL, Sampling.EXACT)
+                .withFriction(0.3);
+        assertThat(mesh.worstTorqueAngle())
+                .isCloseTo(mesh.worstAngle(), within(1e-6 * mesh.path().driverPitch()));
+        assertThat(mesh.worstTorqueAngle()).isBetween(0.0, mesh.path().driverPitch());
+    }
+
     private static double normalForce(Contact t, double friction) {
         double drag = t.sliding() < 0 ? -friction : friction;
         double tangentX = -t.normalY();

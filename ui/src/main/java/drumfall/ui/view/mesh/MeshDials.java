@@ -26,7 +26,7 @@ final class MeshDials extends JPanel {
     private final JButton back;
 
     MeshDials(MeshSheet sheet) {
-        super(new MigLayout("insets 0, gap 0 1lp, wrap 2", "[grow,fill,0:0:][]", ""));
+        super(new MigLayout("insets 0 6lp 0 0, gap 4lp 1lp, wrap 2", "[][grow,fill]", ""));
         this.sheet = sheet;
         setOpaque(false);
         for (Dial dial : Dial.values()) {
@@ -47,9 +47,9 @@ final class MeshDials extends JPanel {
         FigureLabel value = new FigureLabel(true);
         sliders.put(dial, slider);
         values.put(dial, value);
-        add(Parts.remark(name), "wmin 0");
-        add(value, "al right");
-        add(slider, "span 2, growx, wmin 0, gapbottom 3lp");
+        add(Parts.remark(name));
+        add(value, "growx, wmin 0");
+        add(slider, "span 2, growx, w 10:10:, gapbottom 3lp");
     }
 
     /** Shows what the dials stand at. */
@@ -66,6 +66,7 @@ final class MeshDials extends JPanel {
 
     /** Steps of a slider are no round numbers; ten nanometres are beyond any printer. */
     private ShownFigure shown(Dimension dimension, double value) {
-        return ShownFigure.of(dimension, Math.rint(value * 1e8) / 1e8, sheet.units());
+        return ShownFigure.of(dimension, Math.rint(value * 1e8) / 1e8, sheet.units())
+                .withMinusSign();
     }
 }

@@ -180,7 +180,7 @@ final class MeshDrawing extends JComponent implements Accessible {
                         known -> known.mesh().path().equals(traced.mesh().path()))
                 .orElseGet(() -> Faces.of(traced.mesh()));
         faces = Optional.of(shown);
-        new MeshPainter(pen, inks, plan(traced), text, unit())
+        new MeshPainter(pen, inks, plan(traced), getSize(), text, unit())
                 .paint(traced, shown.wheel(), shown.pinion(), traced.phases().at(sheet.turn()));
     }
 

@@ -11,6 +11,7 @@ import drumfall.ui.view.train.Pens;
 import drumfall.ui.view.train.Role;
 import drumfall.ui.view.train.TabularText;
 import java.awt.Color;
+import java.awt.Dimension;
 import java.awt.Graphics2D;
 import java.awt.Shape;
 import java.awt.geom.AffineTransform;
@@ -24,16 +25,17 @@ import java.awt.geom.Point2D;
  * @param graphics set up for fine lines
  * @param inks inks
  * @param plan where the gears stand
+ * @param room what may be written on, px
  * @param text writes
  * @param unit drawing unit, px
  */
-record MeshPainter(Graphics2D graphics, Inks inks, MeshPlan plan, TabularText text, double unit) {
+record MeshPainter(Graphics2D graphics, Inks inks, MeshPlan plan, Dimension room, TabularText text, double unit) {
     private static final double SIZE = 12;
 
     /** Lengths of the normal's two halves and of the force, drawing units. */
-    private static final double NORMAL = 62;
+    private static final double NORMAL = 54;
 
-    private static final double FORCE = 88;
+    private static final double FORCE = 72;
 
     void paint(Traced traced, GearFace wheel, GearFace pinion, Phase phase) {
         double friction = traced.contact().friction();
@@ -49,6 +51,8 @@ record MeshPainter(Graphics2D graphics, Inks inks, MeshPlan plan, TabularText te
                 .forEach(contact -> force(contact, friction, phase.contacts().size()));
         phase.contacts().forEach(this::point);
         rotation();
+        graphics.setColor(inks.lighter());
+        words(Texts.of("mesh.fromdial"), 8 * unit, room.height - 8 * unit);
     }
 
     private AffineTransform placed(double x, AffineTransform turn) {
@@ -135,6 +139,15 @@ record MeshPainter(Graphics2D graphics, Inks inks, MeshPlan plan, TabularText te
         boolean toTheRight = end.getX() >= start.getX();
         double x = end.getX() + (toTheRight ? 5 * unit : -5 * unit - width);
         double y = end.getY() + (end.getY() > start.getY() ? 10 : -2) * unit;
+        double least = (SIZE + 2) * unit;
+        words(
+                words,
+                Math.max(4 * unit, Math.min(room.width - width - 4 * unit, x)),
+                Math.max(least, Math.min(room.height - 4 * unit, y)));
+    }
+
+    private void words(String words, double x, double y) {
+        double width = text.width(words, SIZE * unit);
         Color ink = graphics.getColor();
         graphics.setColor(inks.paper());
         graphics.fill(new java.awt.geom.RoundRectangle2D.Double(

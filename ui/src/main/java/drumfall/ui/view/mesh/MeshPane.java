@@ -106,20 +106,20 @@ public final class MeshPane extends JPanel {
     private JPanel content() {
         JPanel content = new JPanel(new MigLayout(
                 "insets 0, gap 8lp 4lp, wrap 2, hidemode 3",
-                "[grow,fill,0:0:][150lp!,fill]",
-                "[][grow,fill,60lp:n:][grow 40,fill,70lp:112lp:][]"));
+                "[grow,fill,0:0:][172lp!,fill]",
+                "[][grow 70,fill,60lp:n:][grow 30,fill,70lp:n:][pref!]"));
         content.setOpaque(false);
         jam.setName("mesh.jam");
         content.add(jam, "span 2, growx, wmin 0");
         content.add(drawing, "grow, wmin 0, hmin 0");
-        content.add(side(), "aligny top, spany 2");
+        content.add(side(), "aligny top, spany 3, growx, wmin 0");
         content.add(new TorqueCurve(sheet), "grow, wmin 0, hmin 0");
-        content.add(phaseSlider(), "growx, wmin 0");
+        content.add(phaseSlider(), "growx, wmin 0, gapleft 34lp, gapright 2lp");
         return content;
     }
 
     private JPanel side() {
-        JPanel side = new JPanel(new MigLayout("insets 0, gap 0 2lp, wrap 2", "[grow,fill][grow,fill]", ""));
+        JPanel side = new JPanel(new MigLayout("insets 0, gap 0 2lp, wrap 2", "[50%!,fill][50%!,fill]", ""));
         side.setOpaque(false);
         for (MeshFigure figure : MeshFigure.values()) {
             FigureButton button =
@@ -183,10 +183,11 @@ public final class MeshPane extends JPanel {
         following = false;
         Optional<Traced> traced = sheet.state().traced();
         Optional<String> sentence = sheet.state().sentence();
-        states.show(body, traced.isPresent() ? SHEET : WORDS);
+        boolean settable = sheet.state().settable();
+        states.show(body, settable ? SHEET : WORDS);
         words.setText(sentence.orElse(""));
         jam.setText(sentence.orElse(""));
-        jam.setVisible(traced.isPresent() && sentence.isPresent());
+        jam.setVisible(settable && sentence.isPresent());
         jam.setForeground(Ink.of(Role.MISSED));
         turn.setEnabled(traced.isPresent());
         figures.forEach((figure, button) -> button.show(

@@ -17,11 +17,14 @@ import java.awt.Font;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.Shape;
+import java.awt.Stroke;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
 import javax.accessibility.Accessible;
 import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
@@ -194,8 +197,11 @@ final class TorqueCurve extends JComponent implements Accessible {
         void paint() {
             traced.phases().curve().stream().filter(Stretch::approach).forEach(this::hatch);
             lines();
-            traced.phases().curve().forEach(this::side);
-            traced.phases().curve().forEach(this::stretch);
+            sides();
+            traced.phases().curve().forEach(stretch -> {
+                line(stretch, MeshPhases.Point::least, Pens.narrow(unit()));
+                line(stretch, MeshPhases.Point::torqueShare, Pens.solid(1.8 * unit()));
+            });
             mean();
             worst();
             now();
@@ -234,28 +240,43 @@ final class TorqueCurve extends JComponent implements Accessible {
             }
         }
 
-        /** The words above a stretch that has room for them. */
-        private void side(Stretch stretch) {
-            String words = Texts.of(stretch.approach() ? "mesh.approach" : "mesh.recess");
-            double width = text.width(words, SIZE * unit());
-            double middle = (x(stretch.from()) + x(stretch.to())) / 2;
-            if (x(stretch.to()) - x(stretch.from()) > width + 4 * unit()) {
-                pen.setColor(inks.lighter());
-                text.draw(pen, words, middle - width / 2, field.getY() - 5 * unit(), SIZE * unit());
+        /** Neighbouring stretches on one side of the pitch point share their words. */
+        private void sides() {
+            List<Stretch> curve = traced.phases().curve();
+            double from = 0;
+            for (int i = 0; i < curve.size(); i++) {
+                boolean approach = curve.get(i).approach();
+                if (i + 1 == curve.size() || curve.get(i + 1).approach() != approach) {
+                    side(
+                            Texts.of(approach ? "mesh.approach" : "mesh.recess"),
+                            from,
+                            curve.get(i).to());
+                    from = curve.get(i).to();
+                }
             }
         }
 
-        private void stretch(Stretch stretch) {
+        /** Words above a part of the pitch that has room for them. */
+        private void side(String words, double from, double to) {
+            double width = text.width(words, SIZE * unit());
+            if (x(to) - x(from) > width + 4 * unit()) {
+                pen.setColor(inks.lighter());
+                text.draw(pen, words, (x(from) + x(to) - width) / 2, field.getY() - 5 * unit(), SIZE * unit());
+            }
+        }
+
+        private void line(Stretch stretch, ToDoubleFunction<MeshPhases.Point> figure, Stroke stroke) {
             Path2D path = new Path2D.Double();
             for (MeshPhases.Point point : stretch.points()) {
+                double y = y(figure.applyAsDouble(point));
                 if (path.getCurrentPoint() == null) {
-                    path.moveTo(x(point.phase()), y(point.torqueShare()));
+                    path.moveTo(x(point.phase()), y);
                 } else {
-                    path.lineTo(x(point.phase()), y(point.torqueShare()));
+                    path.lineTo(x(point.phase()), y);
                 }
             }
             pen.setColor(inks.line());
-            pen.setStroke(Pens.solid(1.8 * unit()));
+            pen.setStroke(stroke);
             pen.draw(path);
         }
 

@@ -254,6 +254,13 @@ class TrainStripTest {
         assertThat(inked(strip)).isGreaterThan(5000);
     }
 
+    @Test
+    void going_to_a_count_looks_into_its_mesh() throws Exception {
+        onEventThread(() -> walkTo(FIRST_WHEEL));
+        assertThat(recorder.lookedInto).last().isEqualTo(FIRST_WHEEL.place().orElseThrow());
+        assertThat(recorder.said).isEmpty();
+    }
+
     private static int inked(TrainStrip strip) {
         BufferedImage image = new BufferedImage(1440, 262, BufferedImage.TYPE_INT_RGB);
         Graphics2D graphics = image.createGraphics();
