@@ -21,7 +21,7 @@ import java.util.List;
  */
 record GearFace(ToothForm form, Shape body, Shape edge) {
     /** Teeth on either side of the line of centres; the rest is out of the picture. */
-    private static final int NEAR = 8;
+    private static final int NEAR = 6;
 
     static GearFace of(ToothForm form, List<Point> tooth) {
         if (form instanceof LanternPinion pins) {

@@ -217,9 +217,12 @@ final class TorqueCurve extends JComponent implements Accessible {
             pen.setColor(inks.hairline());
             pen.setStroke(Pens.solid(0.6 * unit()));
             double step = HATCH * unit();
+            Path2D lines = new Path2D.Double();
             for (double x = box.getX() - field.getHeight(); x < box.getMaxX(); x += step) {
-                pen.draw(new Line2D.Double(x, box.getMaxY(), x + field.getHeight(), box.getY()));
+                lines.moveTo(x, box.getMaxY());
+                lines.lineTo(x + field.getHeight(), box.getY());
             }
+            pen.draw(lines);
             pen.setClip(before);
         }
 
