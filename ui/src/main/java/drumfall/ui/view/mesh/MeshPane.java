@@ -105,16 +105,16 @@ public final class MeshPane extends JPanel {
 
     private JPanel content() {
         JPanel content = new JPanel(new MigLayout(
-                "insets 0, gap 8lp 4lp, wrap 2, hidemode 3",
+                "insets 0, gap 8lp 4lp, hidemode 3",
                 "[grow,fill,0:0:][172lp!,fill]",
-                "[][grow 70,fill,60lp:n:][grow 30,fill,70lp:n:][pref!]"));
+                "[][grow 80,fill,60lp:60lp:][grow 20,fill,76lp:76lp:][pref!]"));
         content.setOpaque(false);
         jam.setName("mesh.jam");
-        content.add(jam, "span 2, growx, wmin 0");
-        content.add(drawing, "grow, wmin 0, hmin 0");
-        content.add(side(), "aligny top, spany 3, growx, wmin 0");
-        content.add(new TorqueCurve(sheet), "grow, wmin 0, hmin 0");
-        content.add(phaseSlider(), "growx, wmin 0, gapleft 34lp, gapright 2lp");
+        content.add(jam, "cell 0 0 2 1, growx, wmin 0");
+        content.add(drawing, "cell 0 1, grow, wmin 0, hmin 0");
+        content.add(side(), "cell 1 1 1 3, aligny top, growx, wmin 0");
+        content.add(new TorqueCurve(sheet), "cell 0 2, grow, wmin 0, hmin 0");
+        content.add(phaseSlider(), "cell 0 3, growx, wmin 0, gapleft 34lp, gapright 2lp");
         return content;
     }
 
