@@ -41,20 +41,20 @@ public record RatioTrain(List<Integer> toothCounts, List<Integer> leafCounts) {
         return counts.stream().sorted(Comparator.reverseOrder()).toList();
     }
 
-    private static List<ToothPair> pairs(List<Integer> toothCounts, List<Integer> leafCounts) {
+    private static List<WheelAndPinion> pairs(List<Integer> toothCounts, List<Integer> leafCounts) {
         return IntStream.range(0, toothCounts.size())
-                .mapToObj(mesh -> new ToothPair(toothCounts.get(mesh), leafCounts.get(mesh)))
+                .mapToObj(mesh -> new WheelAndPinion(toothCounts.get(mesh), leafCounts.get(mesh)))
                 .toList();
     }
 
     /** The largest wheel with the largest pinion, and so on: one of the arrangements, in no order of the trade. */
-    public List<ToothPair> pairs() {
+    public List<WheelAndPinion> pairs() {
         return pairs(toothCounts, leafCounts);
     }
 
     /** The exact product of wheels over pinions. */
     public BigFraction ratio() {
-        return ToothPair.product(pairs());
+        return WheelAndPinion.product(pairs());
     }
 
     /** How many ordered lists of wheels and of pinions this train stands for. */

@@ -3,7 +3,7 @@
  *
  * <p>A clock's arithmetic is exact or it is wrong: the centre arbor must turn the hour hand at 12 and at nothing near 12,
  * while a moon or tide display can only be approximated and its maker wants to know by how much. This package answers
- * both with rational numbers. {@link drumfall.solver.ratio.ToothPair} multiplies a train out;
+ * both with rational numbers. {@link drumfall.solver.ratio.WheelAndPinion} multiplies a train out;
  * {@link drumfall.solver.ratio.SternBrocot} gives the best fractions under a bound on the denominator, with the mediants
  * on the way; {@link drumfall.solver.ratio.RatioSearch} lists the trains nearest to a target within bounds on teeth and
  * leaves, and its result is a proof, because the whole space is covered. Doubles are used only to skip what is certainly

@@ -35,7 +35,7 @@ class PublishedRatiosTest {
         "36/12 40/10, 12",
     })
     void a_published_train_multiplies_out_to_its_published_ratio(String train, String ratio) {
-        assertThat(ToothPair.product(train(train))).isEqualTo(BigFraction.parse(ratio.replace("/", " / ")));
+        assertThat(WheelAndPinion.product(train(train))).isEqualTo(BigFraction.parse(ratio.replace("/", " / ")));
     }
 
     // Encyclopaedia Britannica, 4th ed., article Clock, Ferguson's tide clock: wheels of 57 and 59 turned by a pinion
@@ -45,8 +45,8 @@ class PublishedRatiosTest {
     void the_tide_wheel_turns_in_twenty_four_hours_fifty_and_a_half_minutes() {
         BigFraction hours = BigFraction.of(8);
 
-        assertThat(hours.multiply(new ToothPair(57, 19).ratio())).isEqualTo(BigFraction.of(24));
-        BigFraction tide = hours.multiply(new ToothPair(59, 19).ratio());
+        assertThat(hours.multiply(new WheelAndPinion(57, 19).ratio())).isEqualTo(BigFraction.of(24));
+        BigFraction tide = hours.multiply(new WheelAndPinion(59, 19).ratio());
         BigFraction minutesPastDay = tide.subtract(24).multiply(60);
         assertThat(minutesPastDay.doubleValue()).isCloseTo(50.5, within(0.25));
     }
@@ -56,7 +56,7 @@ class PublishedRatiosTest {
     // whole minutes, hence the half. The mean synodic month, 29.530589 days, is from memory.
     @Test
     void the_fifty_nine_tooth_moon_wheel_loses_forty_four_minutes_a_month() {
-        BigFraction wheelDays = new ToothPair(59, 2).ratio();
+        BigFraction wheelDays = new WheelAndPinion(59, 2).ratio();
         BigFraction monthDays = BigFraction.of(29_530_589, 1_000_000);
 
         double minutes = monthDays.subtract(wheelDays).multiply(24 * 60).doubleValue();
@@ -93,11 +93,11 @@ class PublishedRatiosTest {
                 .allSatisfy(train -> assertThat(train.ratio()).isEqualTo(BigFraction.of(12)));
     }
 
-    private static List<ToothPair> train(String text) {
-        List<ToothPair> pairs = new ArrayList<>();
+    private static List<WheelAndPinion> train(String text) {
+        List<WheelAndPinion> pairs = new ArrayList<>();
         for (String mesh : text.split(" ", -1)) {
             int slash = mesh.indexOf('/');
-            pairs.add(new ToothPair(
+            pairs.add(new WheelAndPinion(
                     Integer.parseInt(mesh.substring(0, slash)), Integer.parseInt(mesh.substring(slash + 1))));
         }
         return pairs;

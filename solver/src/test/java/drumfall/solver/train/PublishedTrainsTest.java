@@ -5,6 +5,7 @@ package drumfall.solver.train;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import drumfall.solver.ratio.WheelAndPinion;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;

@@ -5,6 +5,7 @@ package drumfall.solver.train;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
+import drumfall.solver.ratio.WheelAndPinion;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
@@ -80,13 +81,6 @@ class TrainTest {
         assertThatIllegalArgumentException().isThrownBy(() -> new GoingTrain(meshes, TimeBase.hourly(0), 0));
         assertThatIllegalArgumentException().isThrownBy(() -> TimeBase.hourly(-1));
         assertThatIllegalArgumentException().isThrownBy(() -> new TimeBase(0, BigFraction.ZERO));
-    }
-
-    // gcd by Euclid: 64/8 wears the same teeth together, 65/8 every leaf on every tooth.
-    @ParameterizedTest
-    @CsvSource({"65, 8, true", "64, 8, false", "61, 10, true", "60, 9, false", "7, 7, false"})
-    void counts_without_a_common_divisor_hunt(int toothCount, int leafCount, boolean hunts) {
-        assertThat(new WheelAndPinion(toothCount, leafCount).hunts()).isEqualTo(hunts);
     }
 
     private static Train random(Random random) {
