@@ -130,8 +130,7 @@ class DisplaySearchTest {
     }
 
     // The wanted speed is 11/30 of a turn: 1/3 is nearest, then 1/4 is 0.1167 off and 1/2 is 0.1333. Of the wanted
-    // period,
-    // 2.727 turns of the arbor, 1/2 would be only 0.727 off and 1/4 would be 1.273.
+    // period, 2.727 turns of the arbor, 1/2 would be only 0.727 off and 1/4 would be 1.273.
     @Test
     void trains_are_ranked_by_what_they_gain_in_a_day_not_by_their_period() {
         DrivingArbor arbor = DrivingArbor.CENTRE;

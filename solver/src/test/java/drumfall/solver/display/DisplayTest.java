@@ -41,9 +41,8 @@ class DisplayTest {
         assertThat(train.reverses()).isEqualTo(arborClockwise != displayClockwise);
     }
 
-    // E. Beckett, A Rudimentary Treatise on Clocks, Watches and Bells, 8th ed. 1903, pp. 22-23: arbors of 12 h, 1 h, 8
-    // min
-    // (7.5 in the hour times 64/60) and 1 min.
+    // E. Beckett, A Rudimentary Treatise on Clocks, Watches and Bells, 8th ed. 1903, pp. 22-23: arbors of 12 h, 1
+    // h, 8 min (7.5 in the hour times 64/60) and 1 min.
     @ParameterizedTest
     @CsvSource({"0, 1/12, false", "1, 1/1, true", "2, 8/1, false", "3, 60/1, true"})
     void any_arbor_of_a_going_train_can_drive(int arbor, String turnsPerHour, boolean clockwise) {

@@ -17,11 +17,11 @@ import org.junit.jupiter.params.provider.CsvSource;
 class PublishedDisplaysTest {
     private static final BigFraction DAY = BigFraction.of(86_400);
 
-    // Sidereal over mean day 0.99727: E. Beckett, A Rudimentary Treatise on Clocks, Watches and Bells, 8th ed. 1903, p.
-    // 36,
-    // and Encyclopaedia Britannica, 11th ed., article Clock. Lunar day 24 h 50.47 min and mean synodic month 29 d 12 h
-    // 44 min 2.9 s (29.530589 d): tide tables and almanacs, from memory. Tropical year 365 d 5 h 48 min 45 s: J. Meeus,
-    // Astronomical Algorithms, from memory. Each to half a unit of its last printed digit, in days.
+    // Sidereal over mean day 0.99727: E. Beckett, A Rudimentary Treatise on Clocks, Watches and Bells, 8th ed.
+    // 1903, p. 36, and Encyclopaedia Britannica, 11th ed., article Clock. Lunar day 24 h 50.47 min and mean
+    // synodic month 29 d 12 h 44 min 2.9 s (29.530589 d): tide tables and almanacs, from memory. Tropical year 365
+    // d 5 h 48 min 45 s: J. Meeus, Astronomical Algorithms, from memory. Each to half a unit of its last printed
+    // digit, in days.
     @ParameterizedTest
     @CsvSource({
         "SIDEREAL_DAY, 0.99727, 0.000005",
@@ -33,9 +33,8 @@ class PublishedDisplaysTest {
         assertThat(cycle.seconds().divide(DAY).doubleValue()).isCloseTo(days, within(halfUnit));
     }
 
-    // Beckett, p. 140: a moon wheel of 59 teeth moved by jumps twice a day is wrong by 44 minutes a month; printed to
-    // whole
-    // minutes. A finger on the hour wheel is a driver of one tooth.
+    // Beckett, p. 140: a moon wheel of 59 teeth moved by jumps twice a day is wrong by 44 minutes a month; printed
+    // to whole minutes. A finger on the hour wheel is a driver of one tooth.
     @ParameterizedTest
     @CsvSource({"59, 1", "118, 2"})
     void a_moon_wheel_jumping_twice_a_day_gains_forty_four_minutes_a_month(int teeth, int moons) {
@@ -50,9 +49,8 @@ class PublishedDisplaysTest {
     }
 
     // Encyclopaedia Britannica, 4th ed., article Clock, Ferguson's tide clock: 59 driven by 19 turning in 8 hours,
-    // printed
-    // 24 h 50 1/2 min, so good to a quarter of a minute. That no other pair of as few driving teeth is nearer is not
-    // printed; the search proves it.
+    // printed 24 h 50 1/2 min, so good to a quarter of a minute. That no other pair of as few driving teeth is
+    // nearer is not printed; the search proves it.
     @Test
     void fergusons_tide_wheel_is_the_best_pair_from_his_arbor() {
         DrivingArbor eightHours = new DrivingArbor(BigFraction.of(1, 8), true);
@@ -67,9 +65,8 @@ class PublishedDisplaysTest {
         assertThat(minutesPastDay).isCloseTo(50.5, within(0.25));
     }
 
-    // W. Derham, The Artificial Clock-Maker, 1696, chapter II.5 § 4: the annual wheel, 73/4, 40/4, 20/5 from the wheel
-    // of
-    // twelve hours, 730 turns in a year of 365 days.
+    // W. Derham, The Artificial Clock-Maker, 1696, chapter II.5 § 4: the annual wheel, 73/4, 40/4, 20/5 from the
+    // wheel of twelve hours, 730 turns in a year of 365 days.
     @Test
     void derhams_annual_wheel_is_exact_for_a_year_of_365_days() {
         Display year = Display.of(Quantity.parse(Dimension.TIME, "365 d"), 1);

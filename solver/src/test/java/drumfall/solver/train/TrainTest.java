@@ -21,9 +21,8 @@ class TrainTest {
     private static final ToothModule ONE = ToothModule.ofMillimetres("1");
     private static final BigFraction DRUM = BigFraction.of(4, 100);
 
-    // A quotient to 40 digits, then rounded once to a double: doubly rounded only if the 40 digits end on half a unit
-    // in
-    // the last place, which quotients of such counts do not.
+    // A quotient to 40 digits, then rounded once to a double: doubly rounded only if the 40 digits end on half a
+    // unit in the last place, which quotients of such counts do not.
     @Test
     void floating_figures_are_the_exact_ones_rounded_once() {
         Random random = new Random(7);
