@@ -3,7 +3,7 @@
 package drumfall.solver.halves;
 
 import drumfall.solver.power.Criterion;
-import drumfall.solver.train.WheelAndPinion;
+import drumfall.solver.ratio.WheelAndPinion;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.solver.ratio;
 
-import java.math.BigInteger;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -22,9 +21,6 @@ public record RatioQuery(
 
     private static final int MOST_LISTED = 10_000;
 
-    /** Choices of counts on one side of the meshes; that many products take 120 megabytes. */
-    private static final long MOST_CHOICES = 15_000_000;
-
     /**
      * Checks that the whole search can be carried through exactly.
      *
@@ -36,8 +32,8 @@ public record RatioQuery(
         requireWithin("meshCount", meshCount, MOST_MESHES, "split the train");
         requireWithin("number of wanted ratios", wanted, MOST_LISTED, "ask for the best few");
         requireWithin("number of trains per ratio", trainsPerRatio, MOST_LISTED, "ask for the first few");
-        requireTractable("wheel range", wheels, meshCount);
-        requireTractable("leaf range", leaves, meshCount);
+        wheels.requireTractable("wheel range", meshCount);
+        leaves.requireTractable("leaf range", meshCount);
     }
 
     private static void requireWithin(String subject, int value, int most, String maybe) {
@@ -46,18 +42,11 @@ public record RatioQuery(
         }
     }
 
-    private static void requireTractable(String subject, CountRange range, int meshCount) {
-        String value = range.least() + " to " + range.most();
-        if (BigInteger.valueOf(range.most()).pow(meshCount).bitLength() >= Long.SIZE) {
-            throw RatioException.refused(
-                    subject, value, "keep the product of %d counts below 2^63".formatted(meshCount), "lower the most");
-        }
-        if (range.choices(meshCount).compareTo(BigInteger.valueOf(MOST_CHOICES)) > 0) {
-            throw RatioException.refused(
-                    subject,
-                    value,
-                    "leave at most %d choices of %d counts".formatted(MOST_CHOICES, meshCount),
-                    "narrow the range");
-        }
+    /**
+     * The nearest ratio alone, with as many of its trains as can be listed, no count above {@code most}; the ranges must
+     * allow that.
+     */
+    RatioQuery nearestWithMost(int most) {
+        return new RatioQuery(target, meshCount, wheels.withMost(most), leaves.withMost(most), 1, MOST_LISTED);
     }
 }

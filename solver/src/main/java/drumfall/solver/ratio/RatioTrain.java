@@ -15,16 +15,19 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * <p>Which wheel turns which pinion, and in what order, leaves the ratio as it is; so one train stands for all of them,
  * with wheels and pinions each listed from most to fewest.
  *
- * @param toothCounts one wheel for each mesh, each at least 1
+ * @param toothCounts one wheel for each mesh, at least one mesh, each count at least 1
  * @param leafCounts one pinion for each mesh, each at least 1
  */
 public record RatioTrain(List<Integer> toothCounts, List<Integer> leafCounts) {
     /**
      * Checks the counts and puts each list in order.
      *
-     * @throws RatioException if the lists differ in length or hold a count below 1
+     * @throws RatioException if the lists are empty, differ in length or hold a count below 1
      */
     public RatioTrain {
+        if (toothCounts.isEmpty()) {
+            throw RatioException.refused("number of wheels", 0, "be at least 1", "leave the display on its arbor");
+        }
         if (toothCounts.size() != leafCounts.size()) {
             throw RatioException.refused(
                     "number of pinions",
@@ -41,20 +44,25 @@ public record RatioTrain(List<Integer> toothCounts, List<Integer> leafCounts) {
         return counts.stream().sorted(Comparator.reverseOrder()).toList();
     }
 
-    private static List<ToothPair> pairs(List<Integer> toothCounts, List<Integer> leafCounts) {
+    private static List<WheelAndPinion> pairs(List<Integer> toothCounts, List<Integer> leafCounts) {
         return IntStream.range(0, toothCounts.size())
-                .mapToObj(mesh -> new ToothPair(toothCounts.get(mesh), leafCounts.get(mesh)))
+                .mapToObj(mesh -> new WheelAndPinion(toothCounts.get(mesh), leafCounts.get(mesh)))
                 .toList();
     }
 
     /** The largest wheel with the largest pinion, and so on: one of the arrangements, in no order of the trade. */
-    public List<ToothPair> pairs() {
+    public List<WheelAndPinion> pairs() {
         return pairs(toothCounts, leafCounts);
     }
 
     /** The exact product of wheels over pinions. */
     public BigFraction ratio() {
-        return ToothPair.product(pairs());
+        return WheelAndPinion.product(pairs());
+    }
+
+    /** The most teeth or leaves of any of its wheels and pinions. */
+    public int largestCount() {
+        return Math.max(toothCounts.get(0), leafCounts.get(0));
     }
 
     /** How many ordered lists of wheels and of pinions this train stands for. */

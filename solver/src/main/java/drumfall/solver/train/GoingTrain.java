@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.solver.train;
 
+import drumfall.solver.ratio.WheelAndPinion;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
@@ -110,8 +111,6 @@ public record GoingTrain(List<WheelAndPinion> meshes, TimeBase timeBase, int bea
     }
 
     private BigFraction product(int from, int to) {
-        return meshes.subList(from, to).stream()
-                .map(WheelAndPinion::ratio)
-                .reduce(BigFraction.ONE, BigFraction::multiply);
+        return WheelAndPinion.product(meshes.subList(from, to));
     }
 }

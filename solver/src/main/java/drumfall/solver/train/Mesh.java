@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.solver.train;
 
+import drumfall.solver.ratio.WheelAndPinion;
+
 /**
  * One mesh with its size.
  *

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.solver.train;
 
+import drumfall.solver.ratio.WheelAndPinion;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**

@@ -10,7 +10,7 @@
  * <p>Whatever does not contain &pi; is a whole number or a {@code BigFraction}. Whatever does is kept between two
  * rational bounds ({@link drumfall.solver.train.PiBounds}), so that a duration is never accepted by rounding up.
  *
- * <p>May depend on {@code quantity}. Rejected: a floating-point ratio with a tolerance, which accepts a train that runs
+ * <p>May depend on {@code quantity} and {@code ratio}, which has the two counts of a mesh. Rejected: a floating-point ratio with a tolerance, which accepts a train that runs
  * 63&#8531; days for one of 64.
  */
 package drumfall.solver.train;

@@ -34,6 +34,7 @@ class LayersTest {
             "sheet",
             "ratio",
             "train",
+            "display",
             "teeth",
             "parts",
             "power",

@@ -5,6 +5,7 @@ package drumfall.solver.train;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import drumfall.solver.ratio.WheelAndPinion;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -20,9 +21,8 @@ import org.junit.jupiter.params.provider.CsvSource;
  * <i>Encyclopaedia Britannica</i>, 4th ed., article Clock (E).
  */
 class PublishedTrainsTest {
-    // Columns: meshes from the drum, arbor that keeps time, its hours a turn, beats in an escape turn, hours a drum
-    // turn,
-    // beats an hour.
+    // Columns: meshes from the drum, arbor that keeps time, its hours a turn, beats in an escape turn, hours a
+    // drum turn, beats an hour.
     @ParameterizedTest(name = "{0} with {3} beats")
     @CsvSource({
         // D X § 2 pp. 111-112, eight days, great wheel 12 hours, seconds pendulum.
@@ -130,8 +130,7 @@ class PublishedTrainsTest {
     }
 
     // The printed clocks that carry a seconds hand (D X § 2, 9; B pp. 22-23) and those that cannot: no arbor of a
-    // minute
-    // (D X § 8, hours only), no arbor of an hour (E; D X § 11).
+    // minute (D X § 8, hours only), no arbor of an hour (E; D X § 11).
     @ParameterizedTest(name = "{0}")
     @CsvSource({
         "96/8 60/8 56/7, 1, 1, 3",
@@ -153,8 +152,7 @@ class PublishedTrainsTest {
     }
 
     // Every mesh reverses the turn and the centre turns clockwise: common practice, no source. A drum that turns
-    // clockwise
-    // seen from the dial pays out on the right.
+    // clockwise seen from the dial pays out on the right.
     @ParameterizedTest(name = "{0}")
     @CsvSource({
         "96/8 60/8 56/7, 1, false",

@@ -5,6 +5,7 @@ package drumfall.solver.train;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
+import drumfall.solver.ratio.WheelAndPinion;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
@@ -20,9 +21,8 @@ class TrainTest {
     private static final ToothModule ONE = ToothModule.ofMillimetres("1");
     private static final BigFraction DRUM = BigFraction.of(4, 100);
 
-    // A quotient to 40 digits, then rounded once to a double: doubly rounded only if the 40 digits end on half a unit
-    // in
-    // the last place, which quotients of such counts do not.
+    // A quotient to 40 digits, then rounded once to a double: doubly rounded only if the 40 digits end on half a
+    // unit in the last place, which quotients of such counts do not.
     @Test
     void floating_figures_are_the_exact_ones_rounded_once() {
         Random random = new Random(7);
@@ -80,13 +80,6 @@ class TrainTest {
         assertThatIllegalArgumentException().isThrownBy(() -> new GoingTrain(meshes, TimeBase.hourly(0), 0));
         assertThatIllegalArgumentException().isThrownBy(() -> TimeBase.hourly(-1));
         assertThatIllegalArgumentException().isThrownBy(() -> new TimeBase(0, BigFraction.ZERO));
-    }
-
-    // gcd by Euclid: 64/8 wears the same teeth together, 65/8 every leaf on every tooth.
-    @ParameterizedTest
-    @CsvSource({"65, 8, true", "64, 8, false", "61, 10, true", "60, 9, false", "7, 7, false"})
-    void counts_without_a_common_divisor_hunt(int toothCount, int leafCount, boolean hunts) {
-        assertThat(new WheelAndPinion(toothCount, leafCount).hunts()).isEqualTo(hunts);
     }
 
     private static Train random(Random random) {

@@ -6,6 +6,7 @@ import drumfall.solver.ratio.RatioEntry;
 import drumfall.solver.ratio.RatioOutcome;
 import drumfall.solver.ratio.RatioQuery;
 import drumfall.solver.ratio.RatioTrain;
+import drumfall.solver.ratio.WheelAndPinion;
 import drumfall.ui.wording.FigureWording;
 import java.util.ArrayList;
 import java.util.List;
@@ -66,8 +67,6 @@ final class RatioTable {
     }
 
     private static String train(RatioTrain train) {
-        return train.pairs().stream()
-                .map(pair -> pair.toothCount() + "/" + pair.leafCount())
-                .collect(Collectors.joining(" · "));
+        return train.pairs().stream().map(WheelAndPinion::toString).collect(Collectors.joining(" · "));
     }
 }

@@ -69,6 +69,7 @@ public final class Terminal {
                 .addSubcommand(new RateCommand(place))
                 .addSubcommand(new RatioCommand(place))
                 .addSubcommand(new MeshCommand(place))
+                .addSubcommand(new DisplayCommand(place))
                 .addSubcommand(new ExportCommand(place))
                 .addSubcommand(new PluginsCommand(place))
                 .addSubcommand(new BriefCommand(place))

@@ -99,12 +99,29 @@ class BadInputTest {
             mesh 60 8 --thinning 0.1-3mm;                 The thinning of 3mm is outside 0 mm to 2 mm; the nearest that works is 2 mm.
             mesh 60 8 --nozzle 0mm;                       The nozzle of 0mm is outside 0.05 mm to 5 mm; the nearest that works is 0.05 mm.
             mesh 60 8 --module 20mm --centre-error 2mm;   No involute teeth of 60/8 run with a centre distance off by 2mm; the nearest that works is
+            display;                                      Missing: CYCLE.
+            display mars;                                 "mars" is no cycle; write moon, tide, sidereal-day or year
+            display 0d;                                   The length of the cycle (0 s) must be more than 0 s.
+            display 27.3furlong;                          the unit "furlong" is not known
+            display 1/0;                                  "1/0" divides by zero
+            display 0;                                    The length of the cycle (0 s) must be more than 0 s.
+            display moon --cycles 101;                    The number of cycles in a turn (101) must lie from 1 to 100.
+            display moon --arbor third;                   "third" is no arbor; write centre, hour-wheel
+            display moon --arbor 0;                       The speed of the driving arbor (0 turns an hour) must be more than 0
+            display moon --meshes 5;                      The number of meshes (5) must lie from 1 to 4.
+            display moon --meshes 0;                      "0" is no whole number of at least 1
+            display moon --drivers 12-8;                  The most count (8) must be at least the least count (12).
+            display moon --resolution 0d;                 The resolution (0d) must be more than 0.
+            display moon --resolution 0deg;               The resolution (0deg) must be more than 0.
+            display moon --resolution 1mm;                the unit "mm" is not known
+            display moon --meshes 1;                      (708.734) must lie from 2.00000 to 12.0000, the reach of the counts
+            display moon --meshes 4 --followers 8-500;    The range of followers (8 to 500) must leave at most 15000000 choices
             export @small.json;                           Missing: --with ID, --to FOLDER.
             export --with record --to out @small.json @no-mesh.json --option 1; leave one of them out.
             export --with record --to out @small.json @no-mesh.json;            no-mesh.json: At /meshesAbove
             export --with record --to out @small.json --option 400;             There is no option 400: the front has
             brief yearly-clock;                           There is no bundled brief "yearly-clock"
-            fields brief;                                 "brief" prints no JSON of its own; choose one of solve, rate, ratio, mesh, plugins.
+            fields brief;                                 "brief" prints no JSON of its own; choose one of solve, rate, ratio, mesh, display, plugins.
             """)
     void bad_input_is_answered_by_one_sentence_for_each_problem_and_exit_code_2(String command, String sentence) {
         Run run = bench.run(command.split(" ", -1));

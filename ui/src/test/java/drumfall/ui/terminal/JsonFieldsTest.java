@@ -75,6 +75,13 @@ class JsonFieldsTest {
     }
 
     @Test
+    void fields_of_displays() {
+        Set<String> written =
+                fields(bench.run("display", "moon", "--show", "1", "--json").json());
+        assertThat(written).containsExactlyElementsOf(FieldsCommand.fields("display"));
+    }
+
+    @Test
     void fields_of_plugins() throws java.io.IOException {
         LineExporter.jar(folder.resolve("plugins/line.jar"));
         Files.writeString(folder.resolve("plugins/broken.jar"), "no jar");

@@ -11,24 +11,26 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-class ToothPairTest {
+class WheelAndPinionTest {
+    // gcd by Euclid: 64/8 wears the same teeth together, 65/8 every leaf on every tooth.
     @ParameterizedTest
-    @CsvSource({"64, 8, false", "61, 8, true", "60, 7, true", "9, 6, false"})
+    @CsvSource({"64, 8, false", "65, 8, true", "61, 10, true", "60, 7, true", "9, 6, false", "7, 7, false", "7, 1, true"
+    })
     void a_hunting_pair_shares_no_divisor(int toothCount, int leafCount, boolean hunting) {
-        assertThat(new ToothPair(toothCount, leafCount).isHunting()).isEqualTo(hunting);
+        assertThat(new WheelAndPinion(toothCount, leafCount).hunts()).isEqualTo(hunting);
     }
 
     @Test
     void no_pairs_leave_the_speed_as_it_is() {
-        assertThat(ToothPair.product(List.of())).isEqualTo(BigFraction.ONE);
+        assertThat(WheelAndPinion.product(List.of())).isEqualTo(BigFraction.ONE);
     }
 
     @Test
     void a_wheel_without_teeth_is_refused() {
-        assertThatThrownBy(() -> new ToothPair(0, 8))
+        assertThatThrownBy(() -> new WheelAndPinion(0, 8))
                 .isInstanceOf(RatioException.class)
                 .hasMessage("The toothCount (0) must be at least 1. Maybe swap in the wheel that was meant.");
-        assertThatThrownBy(() -> new ToothPair(60, -8))
+        assertThatThrownBy(() -> new WheelAndPinion(60, -8))
                 .isInstanceOf(RatioException.class)
                 .hasMessageStartingWith("The leafCount (-8)");
     }
