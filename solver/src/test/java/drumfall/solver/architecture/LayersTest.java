@@ -41,7 +41,8 @@ class LayersTest {
             "rating",
             "halves",
             "rules",
-            "search");
+            "search",
+            "explain");
 
     private static final JavaClasses SOLVER = new ClassFileImporter()
             .withImportOption(new ImportOption.DoNotIncludeTests())
