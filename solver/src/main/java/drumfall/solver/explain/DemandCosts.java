@@ -12,12 +12,14 @@ import drumfall.solver.rating.Rating;
 import drumfall.solver.rating.TrainRater;
 import drumfall.solver.search.SearchListener;
 import drumfall.solver.search.SearchOutcome;
+import drumfall.solver.search.TrainExistence;
 import drumfall.solver.search.TrainSearch;
 import drumfall.solver.train.Train;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
@@ -77,6 +79,9 @@ public final class DemandCosts {
     }
 
     private Cost cost(CostStep step, SearchListener listener, BooleanSupplier cancelled) {
+        if (TrainExistence.of(step.brief(), Set.of(), cancelled).none()) {
+            return new Cost(step, Optional.empty(), 0, true);
+        }
         SearchOutcome outcome = TrainSearch.run(step.brief().withObjectives(objectives), listener, cancelled);
         Optional<Rating> best = outcome.front().stream()
                 .filter(rating -> noWorseElsewhere(rating.cell()))

@@ -30,7 +30,7 @@ final class EasingSteps {
     private static final int REACH = 10;
 
     /** Counts go so many steps at most: every one adds to the search. */
-    private static final int COUNT_STEPS = 30;
+    private static final int COUNT_STEPS = 12;
 
     private static final Map<String, SheetField> FIELDS =
             SheetFields.of(Brief.class).stream().collect(Collectors.toMap(SheetField::pointer, Function.identity()));

@@ -9,6 +9,7 @@ import drumfall.solver.quantity.Dimension;
 import drumfall.solver.quantity.Quantity;
 import drumfall.solver.rating.Demand;
 import drumfall.solver.rating.TrainRater;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
@@ -51,6 +52,12 @@ public final class TrainExistence {
             "1.5",
             "20000000");
 
+    /**
+     * A train is often found at once in one piece while another takes long to prove empty, so all pieces are tried in
+     * rounds of growing length, ns.
+     */
+    private static final List<Long> ROUNDS = List.of(1_000_000_000L, 6_000_000_000L, Long.MAX_VALUE);
+
     /** Whether trains exist does not depend on what is wanted of them, and one objective is the quickest. */
     private static final List<Objective> WEIGHT = List.of(
             new Objective(ObjectiveFigure.RECOMMENDED_WEIGHT, Optional.of(Quantity.parse(Dimension.NUMBER, "10 %"))));
@@ -82,17 +89,30 @@ public final class TrainExistence {
     private static Existence inPieces(Brief brief, Set<Demand> waived, BooleanSupplier cancelled) {
         Set<Demand> waivedElse = EnumSet.copyOf(waived);
         waivedElse.remove(Demand.PENDULUM_LENGTH);
-        for (Brief.LengthRange piece : pieces(brief)) {
-            Brief.Beat beat = new Brief.Beat(
-                    Optional.of(piece),
-                    brief.beat().beatsPerHour(),
-                    brief.beat().secondsHand());
-            Existence found = whole(brief.withBeat(beat), waivedElse, cancelled);
-            if (!found.none()) {
-                return found;
+        List<Brief.LengthRange> open = pieces(brief);
+        for (long nanoseconds : ROUNDS) {
+            List<Brief.LengthRange> unknown = new ArrayList<>();
+            for (Brief.LengthRange piece : open) {
+                Brief.Beat beat = new Brief.Beat(
+                        Optional.of(piece),
+                        brief.beat().beatsPerHour(),
+                        brief.beat().secondsHand());
+                Existence found = whole(brief.withBeat(beat), waivedElse, within(nanoseconds, cancelled));
+                if (found.some() || cancelled.getAsBoolean()) {
+                    return found.some() ? found : Existence.UNKNOWN;
+                }
+                if (!found.none()) {
+                    unknown.add(piece);
+                }
             }
+            open = unknown;
         }
-        return Existence.NONE;
+        return open.isEmpty() ? Existence.NONE : Existence.UNKNOWN;
+    }
+
+    private static BooleanSupplier within(long nanoseconds, BooleanSupplier cancelled) {
+        long start = System.nanoTime();
+        return () -> System.nanoTime() - start > nanoseconds || cancelled.getAsBoolean();
     }
 
     private static List<Brief.LengthRange> pieces(Brief brief) {
