@@ -59,7 +59,6 @@ public record Easing(String pointer, Way way, Set<Demand> eases, Set<Demand> har
             limit("/weight/limit", Way.UP, Demand.WEIGHT_LIMIT),
             limit("/line/ratedLoad", Way.UP, Demand.LINE_LOAD),
             limit("/line/safetyFactor", Way.DOWN, Demand.LINE_LOAD),
-            open("/drum/length", Way.UP, Demand.SINGLE_LAYER, LOADS),
             limit("/beat/pendulumLength/from", Way.DOWN, Demand.PENDULUM_LENGTH),
             limit("/beat/pendulumLength/to", Way.UP, Demand.PENDULUM_LENGTH),
             limit("/beat/beatsPerHour/from", Way.DOWN, Demand.BEATS_PER_HOUR),
@@ -69,7 +68,6 @@ public record Easing(String pointer, Way way, Set<Demand> eases, Set<Demand> har
             limit("/parts/gap", Way.DOWN, Demand.CLEARANCE),
             limit("/printer/bedWidth", Way.UP, Demand.PRINT_BED),
             limit("/printer/bedDepth", Way.UP, Demand.PRINT_BED),
-            open("/printer/nozzle", Way.DOWN, Demand.TOOTH_SIZE, union(LOADS, SIZES)),
             limit("/material/allowable", Way.UP, Demand.TOOTH_BENDING),
             choice("/teeth/leaves/from", Way.DOWN),
             choice("/teeth/leaves/to", Way.UP),
@@ -82,7 +80,9 @@ public record Easing(String pointer, Way way, Set<Demand> eases, Set<Demand> har
             choice("/train/above/from", Way.DOWN),
             choice("/train/above/to", Way.UP),
             choice("/train/below/from", Way.DOWN),
-            choice("/train/below/to", Way.UP));
+            choice("/train/below/to", Way.UP),
+            open("/drum/length", Way.UP, Demand.SINGLE_LAYER, LOADS),
+            open("/printer/nozzle", Way.DOWN, Demand.TOOTH_SIZE, union(LOADS, SIZES)));
 
     /** Copies the sets. */
     public Easing {
@@ -91,7 +91,7 @@ public record Easing(String pointer, Way way, Set<Demand> eases, Set<Demand> har
     }
 
     /**
-     * Every figure of a brief that can be eased, demands before choices.
+     * Every figure of a brief that can be eased: demands, choices, then what changes every train.
      *
      * @param brief the brief
      */

@@ -14,11 +14,18 @@ import java.util.OptionalInt;
  * @param typed what the brief says
  * @param value with {@link Verdict#NEAREST} the nearest value with a train, the value one step tighter having none; with
  *     {@link Verdict#NONE} the furthest value tried; with {@link Verdict#UNKNOWN} the furthest value known to have none
+ * @param enough with {@link Verdict#UNKNOWN} a value known to have a train, if any is; the nearest lies between
  * @param standing with {@link Verdict#NONE} the index of a clash that stands whatever the figure, if that is the proof
  * @param train a train that meets the brief with the nearest value
  */
 public record Nearest(
-        Easing easing, Verdict verdict, String typed, String value, OptionalInt standing, Optional<Rating> train) {
+        Easing easing,
+        Verdict verdict,
+        String typed,
+        String value,
+        Optional<String> enough,
+        OptionalInt standing,
+        Optional<Rating> train) {
     /** What is known. */
     public enum Verdict {
         /** The value is the nearest on whole steps that has a train. */

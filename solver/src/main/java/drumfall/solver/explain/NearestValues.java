@@ -19,17 +19,14 @@ import java.util.stream.IntStream;
 /**
  * Finds how far one figure of a brief without trains must be eased for a train to exist, everything else kept.
  *
- * <p>Where easing only ever adds trains, the nearest value is found between a value without trains and one with: first by
- * a glance at doubling steps, then by halves; a train found is rated at tighter values and shortens the way. Where easing also hardens
+ * <p>Where easing only ever adds trains, the nearest value is found between a value without trains and one with: by halves;
+ * a train found is rated at tighter values and shortens the way. Where easing also hardens
  * other demands, these are set aside at first; that bounds the value from below, and from there on every step is searched
  * with all demands. A figure on which weights or teeth depend is searched step by step from the beginning.
  */
 public final class NearestValues {
     /** Steps searched one by one before giving up. */
     private static final int ONE_BY_ONE = 40;
-
-    /** How long a value is looked at before the next one is, ns. */
-    private static final long GLANCE = 1_500_000_000L;
 
     private final Easing easing;
     private final EasingSteps steps;
@@ -74,8 +71,7 @@ public final class NearestValues {
         if (easing.effect() == Effect.OPEN) {
             return oneByOne(1);
         }
-        lookAhead();
-        if (with < 0 && !ask(steps.last(), cancelled)) {
+        if (!ask(steps.last())) {
             return answer(Verdict.UNKNOWN, without);
         }
         if (with < 0) {
@@ -87,17 +83,9 @@ public final class NearestValues {
         return aside.isEmpty() ? answer(Verdict.NEAREST, with) : oneByOne(with);
     }
 
-    /** Doubles the steps until a train is found, without waiting long for the proof that there is none. */
-    private void lookAhead() {
-        for (int next = 1; with < 0 && next < steps.last() && !cancelled.getAsBoolean(); next *= 2) {
-            long start = System.nanoTime();
-            ask(next, () -> cancelled.getAsBoolean() || System.nanoTime() - start > GLANCE);
-        }
-    }
-
     private boolean halve() {
         while (with - without > 1) {
-            if (!ask((with + without) >>> 1, cancelled)) {
+            if (!ask((with + without) >>> 1)) {
                 return false;
             }
         }
@@ -105,9 +93,9 @@ public final class NearestValues {
     }
 
     /** Whether the question was answered. */
-    private boolean ask(int count, BooleanSupplier until) {
+    private boolean ask(int count) {
         Brief brief = steps.at(count).orElseThrow();
-        Existence existence = TrainExistence.of(brief, aside, until);
+        Existence existence = TrainExistence.of(brief, aside, cancelled);
         if (existence.none()) {
             without = count;
         } else if (existence.some()) {
@@ -163,6 +151,8 @@ public final class NearestValues {
         Optional<Rating> shown = verdict == Verdict.NEAREST
                 ? train.map(found -> new TrainRater(steps.at(count).orElseThrow()).rate(found.train()))
                 : Optional.empty();
-        return new Nearest(easing, verdict, steps.text(0), steps.text(count), standing, shown);
+        boolean bracketed = verdict == Verdict.UNKNOWN && with > 0 && aside.isEmpty();
+        Optional<String> enough = bracketed ? Optional.of(steps.text(with)) : Optional.empty();
+        return new Nearest(easing, verdict, steps.text(0), steps.text(count), enough, standing, shown);
     }
 }

@@ -4,6 +4,7 @@ package drumfall.solver.explain;
 
 import drumfall.solver.brief.Brief;
 import drumfall.solver.search.SearchListener;
+import drumfall.solver.search.SearchProgress;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BooleanSupplier;
@@ -21,10 +22,10 @@ public record WhyNoTrain(Clashes clashes, List<Nearest> nearest) {
     public static final int MOST_CLASHES = 6;
 
     /** A clash may take so long, ns. */
-    private static final long CLASH_TIME = 60_000_000_000L;
+    private static final long CLASH_TIME = 90_000_000_000L;
 
     /** One figure may take so long, ns. */
-    private static final long FIGURE_TIME = 20_000_000_000L;
+    private static final long FIGURE_TIME = 40_000_000_000L;
 
     /** Copies the list. */
     public WhyNoTrain {
@@ -48,6 +49,8 @@ public record WhyNoTrain(Clashes clashes, List<Nearest> nearest) {
                 if (cancelled.getAsBoolean()) {
                     break;
                 }
+                listener.progressed(
+                        new SearchProgress(SearchProgress.Stage.EXPLAINING, 0, 0, 1 - 1.0 / (2 + nearest.size())));
                 Nearest found = NearestValues.of(brief, easing, clashes, within(FIGURE_TIME, cancelled));
                 nearest.add(found);
                 told.accept(found);

@@ -119,7 +119,7 @@ class ClashListerTest {
 
     @Test
     void a_list_that_is_full_does_not_say_that_it_is_complete() {
-        Brief brief = withoutTrains(60, 1)
+        Brief brief = withoutTrains(12, 1)
                 .filter(candidate -> ClashLister.of(candidate, MOST, SearchListener.SILENT, () -> false)
                                 .list()
                                 .size()

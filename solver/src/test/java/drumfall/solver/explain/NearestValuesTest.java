@@ -23,7 +23,7 @@ class NearestValuesTest {
 
     @TestFactory
     Stream<DynamicTest> the_nearest_value_has_a_train_and_one_step_tighter_has_none() {
-        return ClashListerTest.withoutTrains(FULL ? 40 : 6, 1)
+        return ClashListerTest.withoutTrains(FULL ? 40 : 4, 1)
                 .map(brief -> DynamicTest.dynamicTest(
                         brief.run() + " " + brief.weight().limit(), () -> asPlainLoopsSay(brief)));
     }
@@ -73,15 +73,15 @@ class NearestValuesTest {
     /** Every tighter step of a figure that makes one demand easier and another harder is empty, not only the last. */
     @Test
     void no_smaller_height_of_fall_has_a_train() {
-        List<Brief> briefs = ClashListerTest.withoutTrains(FULL ? 60 : 30, 1).toList();
+        List<Brief> briefs = ClashListerTest.withoutTrains(FULL ? 60 : 8, 1).toList();
         List<Integer> found = new ArrayList<>();
         for (Brief brief : briefs) {
             Easing fall = Easing.of(brief).get(0);
             Nearest nearest = NearestValues.of(brief, fall, new Clashes(List.of(), false), () -> false);
-            if (nearest.verdict() == Verdict.NEAREST && found.size() < 3) {
+            if (nearest.verdict() == Verdict.NEAREST && found.size() < (FULL ? 10 : 2)) {
                 EasingSteps steps = new EasingSteps(brief, fall);
                 int count = count(steps, nearest.value());
-                for (int tighter = Math.max(1, count - 12); tighter < count; tighter++) {
+                for (int tighter = Math.max(1, count - 5); tighter < count; tighter++) {
                     assertThat(PlainLoops.feasible(steps.at(tighter).orElseThrow()))
                             .isEmpty();
                 }

@@ -19,7 +19,7 @@ class StandingTest {
     @Test
     void every_train_misses_a_demand_or_is_listed_or_stood_for_or_beaten() {
         Set<Place> seen = EnumSet.noneOf(Place.class);
-        for (Brief brief : SmallBriefs.some(12, 1)) {
+        for (Brief brief : SmallBriefs.some(5, 1)) {
             List<Rating> front = PlainLoops.front(brief);
             for (Rating rating : PlainLoops.all(brief)) {
                 Standing standing = Standing.of(rating, front);
