@@ -25,7 +25,7 @@ public record WhyNoTrain(Clashes clashes, List<Nearest> nearest) {
     private static final long CLASH_TIME = 90_000_000_000L;
 
     /** One figure may take so long, ns. */
-    private static final long FIGURE_TIME = 40_000_000_000L;
+    private static final long FIGURE_TIME = 60_000_000_000L;
 
     /** Copies the list. */
     public WhyNoTrain {

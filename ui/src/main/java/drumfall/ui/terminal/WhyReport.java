@@ -21,6 +21,7 @@ import drumfall.ui.wording.PlaceWording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
@@ -70,11 +71,25 @@ final class WhyReport {
 
     private static void nearest(List<Nearest> nearest, List<String> lines) {
         Map<Boolean, List<String>> parts = nearest.stream()
+                .filter(found -> found.standing().isEmpty())
                 .collect(Collectors.partitioningBy(
                         found -> found.verdict() == Nearest.Verdict.NEAREST,
                         Collectors.mapping(WhyReport::line, Collectors.toList())));
         section("why.nearest", parts.get(true), lines);
         section("why.others", parts.get(false), lines);
+        standing(nearest).forEach((clash, names) -> {
+            lines.add("");
+            lines.addAll(Paragraph.lines(List.of(Phrases.phrase("why.standing", clash + 1, String.join("; ", names)))));
+        });
+    }
+
+    private static Map<Integer, List<String>> standing(List<Nearest> nearest) {
+        return nearest.stream()
+                .filter(found -> found.standing().isPresent())
+                .collect(Collectors.groupingBy(
+                        found -> found.standing().getAsInt(),
+                        TreeMap::new,
+                        Collectors.mapping(found -> EasingWording.name(found.easing()), Collectors.toList())));
     }
 
     private static String line(Nearest nearest) {

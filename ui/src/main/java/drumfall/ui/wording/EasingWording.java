@@ -26,7 +26,9 @@ public final class EasingWording {
      * @param easing the figure
      */
     public static String name(Easing easing) {
-        return Words.BOOK.phrase("easing" + easing.pointer().replace('/', '.'));
+        String key = "easing" + easing.pointer().replace('/', '.');
+        boolean down = easing.way() == Easing.Way.DOWN;
+        return Words.BOOK.phraseIfAny(down ? key + ".down" : key).orElseGet(() -> Words.BOOK.phrase(key));
     }
 
     /**
@@ -42,7 +44,11 @@ public final class EasingWording {
                 nearest.enough()
                         .map(enough ->
                                 Words.BOOK.phrase("nearest.between", name, nearest.value(), enough, nearest.typed()))
-                        .orElseGet(() -> Words.BOOK.phrase("nearest.unknown", name, nearest.value(), nearest.typed()));
+                        .orElseGet(() -> Words.BOOK.phrase(
+                                nearest.value().equals(nearest.typed()) ? "nearest.nothing" : "nearest.unknown",
+                                name,
+                                nearest.value(),
+                                nearest.typed()));
             case NONE ->
                 nearest.standing().isPresent()
                         ? Words.BOOK.phrase(

@@ -82,8 +82,15 @@ class BadInputTest {
             export --with record --to out @small.json @no-mesh.json --option 1; leave one of them out.
             export --with record --to out @small.json @no-mesh.json;            no-mesh.json: At /meshesAbove
             export --with record --to out @small.json --option 400;             There is no option 400: the front has
+            why @small.json --cost --train @no-mesh.json; Both --train and --cost are given
+            why @small.json --option 2;                   --option 2 is given without --cost
+            why @small.json --cost --option 400;          There is no option 400: the front has
+            why @small.json --train @none.json;           the file none.json: there is no such file
+            why @small.json --train @no-mesh.json;        no-mesh.json: At /meshesAbove, 1
+            why @small.json --train 77/9|76/8;            --train: At the top, "77/9|76/8": the escape wheel is missing
+            why @small.json --hold falls=2;               At --hold falls, 2: the falls held must be among those offered
             brief yearly-clock;                           There is no bundled brief "yearly-clock"
-            fields brief;                                 "brief" prints no JSON of its own; choose one of solve, rate, ratio, plugins.
+            fields brief;                                 "brief" prints no JSON of its own; choose one of solve, rate, ratio, plugins, why.
             """)
     void bad_input_is_answered_by_one_sentence_for_each_problem_and_exit_code_2(String command, String sentence) {
         Run run = bench.run(command.split(" ", -1));
