@@ -14,9 +14,11 @@ import drumfall.solver.search.HeldDemand;
 import drumfall.solver.search.PlainLoops;
 import drumfall.solver.search.SearchListener;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Random;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -49,6 +51,42 @@ class ClashListerTest {
                 .map(brief -> DynamicTest.dynamicTest(
                         brief.run() + " " + brief.weight().limit() + " " + brief.locks(),
                         () -> sameAsBySubsets(brief)));
+    }
+
+    /** Small briefs with several demands made too strict at once, so that there is more than one way to clash. */
+    private static Stream<Brief> tooStrict(int count) {
+        return IntStream.range(0, count).mapToObj(seed -> {
+            Random random = new Random(seed);
+            List<String> edits = new ArrayList<>(List.of(
+                    "/weight/limit = \"%d kg\"".formatted(2 + random.nextInt(20)),
+                    "/line/ratedLoad = \"%d N\"".formatted(100 + random.nextInt(3000)),
+                    "/material/allowable = \"%d MPa\"".formatted(1 + random.nextInt(40)),
+                    "/frame/width = \"%d mm\"".formatted(50 + random.nextInt(50)),
+                    "/parts/gap = \"%d mm\"".formatted(2 + random.nextInt(4)),
+                    "/drum/length = \"%d mm\"".formatted(10 + random.nextInt(20)),
+                    "/printer/bedWidth = \"%d mm\"".formatted(35 + random.nextInt(40))));
+            Collections.shuffle(edits, random);
+            Brief brief = SmallBriefs.some(1, 7 * seed + 1).get(0);
+            return Briefs.with(brief, String.join(" & ", edits.subList(0, 3 + random.nextInt(3))));
+        });
+    }
+
+    @TestFactory
+    Stream<DynamicTest> the_list_holds_every_minimal_set_where_there_are_several() {
+        return tooStrict(3 * BRIEFS)
+                .map(brief -> DynamicTest.dynamicTest(
+                        brief.weight().limit() + " " + brief.frame().width(), () -> sameAsBySubsets(brief)));
+    }
+
+    @Test
+    void the_sample_holds_briefs_with_several_clashes() {
+        List<Integer> sizes = tooStrict(12)
+                .map(brief -> ClashLister.of(brief, MOST, SearchListener.SILENT, () -> false)
+                        .list()
+                        .size())
+                .toList();
+        assertThat(sizes).filteredOn(size -> size > 1).hasSizeGreaterThan(3);
+        assertThat(sizes).filteredOn(size -> size > 2).isNotEmpty();
     }
 
     private static void sameAsBySubsets(Brief brief) {
@@ -119,7 +157,7 @@ class ClashListerTest {
 
     @Test
     void a_list_that_is_full_does_not_say_that_it_is_complete() {
-        Brief brief = withoutTrains(12, 1)
+        Brief brief = tooStrict(12)
                 .filter(candidate -> ClashLister.of(candidate, MOST, SearchListener.SILENT, () -> false)
                                 .list()
                                 .size()

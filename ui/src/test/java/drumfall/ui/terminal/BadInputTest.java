@@ -27,6 +27,12 @@ class BadInputTest {
         bench.writeEdited("unit.json", "/run/wanted", "\"5 m\"");
         bench.writeEdited("field.json", "/run/longest", "\"5 d\"");
         bench.writeEdited("order.json", "/run/wanted", "\"9 d\"");
+        bench.writeEdited(
+                "zero.json", "/objectives", "[{\"figure\": \"recommended-weight\", \"resolution\": \"0 %\"}]");
+        bench.writeEdited("locks.json", "/locks", """
+                {"meshes": [{"place": {"side": "below", "number": 1}, "wheel": 70},
+                            {"place": {"side": "below", "number": 1}, "wheel": 71}]}
+                """);
         bench.write("no-mesh.json", """
                 {"format": "drumfall-train", "version": 1, "name": "No mesh below", "meshesAbove": 1, "falls": 1,
                  "meshes": [{"wheel": 70, "leaves": 8, "module": "1 mm"}], "drumDiameter": "30 mm", "escapeTeeth": 30}
@@ -88,6 +94,9 @@ class BadInputTest {
             why @small.json --train @none.json;           the file none.json: there is no such file
             why @small.json --train @no-mesh.json;        no-mesh.json: At /meshesAbove, 1
             why @small.json --train 77/9|76/8;            --train: At the top, "77/9|76/8": the escape wheel is missing
+            why @zero.json;                               zero.json: At /objectives/0/resolution, "0 %"
+            why @locks.json;                              locks.json: At /locks/meshes/1/place, below-1: each mesh may have one lock
+            why @small.json --hold meshes-below=1 --hold below-2.wheel=70; At --hold below-2, 2: at most 1 mesh is allowed
             why @small.json --hold falls=2;               At --hold falls, 2: the falls held must be among those offered
             brief yearly-clock;                           There is no bundled brief "yearly-clock"
             fields brief;                                 "brief" prints no JSON of its own; choose one of solve, rate, ratio, plugins, why.
