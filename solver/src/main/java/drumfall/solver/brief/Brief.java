@@ -99,6 +99,35 @@ public record Brief(
     }
 
     /**
+     * The same brief with another beat.
+     *
+     * @param asked what the pendulum's beat must be instead
+     */
+    public Brief withBeat(Beat asked) {
+        return new Brief(
+                name,
+                run,
+                fall,
+                weight,
+                line,
+                drum,
+                asked,
+                pendulum,
+                escapement,
+                teeth,
+                train,
+                arbors,
+                parts,
+                frame,
+                printer,
+                material,
+                friction,
+                hands,
+                objectives,
+                locks);
+    }
+
+    /**
      * The same brief with other objectives.
      *
      * @param asked what makes one train better than another instead

@@ -3,21 +3,9 @@
 package drumfall.solver.search;
 
 import drumfall.solver.brief.Brief;
-import drumfall.solver.brief.Locks;
-import drumfall.solver.brief.MeshLock;
-import drumfall.solver.brief.Objective;
-import drumfall.solver.brief.ObjectiveFigure;
-import drumfall.solver.quantity.Dimension;
-import drumfall.solver.quantity.Quantity;
-import drumfall.solver.rating.Demand;
-import drumfall.solver.rating.TrainRater;
-import drumfall.solver.search.SearchProgress.Stage;
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalLong;
-import java.util.Set;
 import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
 
@@ -31,42 +19,18 @@ import java.util.stream.IntStream;
  * 2015).
  */
 final class ClashFinder {
-    /** Demands that can be dropped; the others are choices of the brief or laws of the trade. */
-    private static final List<Demand> DROPPABLE = List.of(
-            Demand.RUN_AT_LEAST,
-            Demand.RUN_AT_MOST,
-            Demand.SINGLE_LAYER,
-            Demand.WEIGHT_LIMIT,
-            Demand.LINE_LOAD,
-            Demand.PENDULUM_LENGTH,
-            Demand.BEATS_PER_HOUR,
-            Demand.SECONDS_HAND,
-            Demand.PRINT_BED,
-            Demand.TOOTH_SIZE,
-            Demand.TOOTH_BENDING,
-            Demand.FRAME,
-            Demand.CLEARANCE);
-
-    private static final Objective WEIGHT =
-            new Objective(ObjectiveFigure.RECOMMENDED_WEIGHT, Optional.of(Quantity.parse(Dimension.NUMBER, "10 %")));
-
     /** A maker waits for a reason, but not for long; s in nanoseconds. */
     private static final long TIME = 30_000_000_000L;
 
     private final Brief brief;
-    private final SearchListener listener;
-    private final BooleanSupplier cancelled;
-    private final List<HeldDemand> demands;
+    private final DemandOracle oracle;
     private final List<Long> complements = new ArrayList<>();
-    private int asked;
 
     private ClashFinder(Brief brief, SearchListener listener, BooleanSupplier cancelled) {
-        // Whether trains exist does not depend on what is wanted of them, and one objective is the quickest.
-        this.brief = brief.withObjectives(List.of(WEIGHT));
-        this.listener = listener;
+        this.brief = brief;
         long start = System.nanoTime();
-        this.cancelled = () -> cancelled.getAsBoolean() || System.nanoTime() - start > TIME;
-        this.demands = demandsOf(brief);
+        this.oracle =
+                new DemandOracle(brief, listener, () -> cancelled.getAsBoolean() || System.nanoTime() - start > TIME);
     }
 
     /**
@@ -82,17 +46,17 @@ final class ClashFinder {
     }
 
     private Clash find() {
-        long all = (1L << demands.size()) - 1;
+        long all = oracle.all();
         long clash = withoutSuperfluous(all);
         while (true) {
             long candidate = smallestHittingSet(all);
-            if (cancelled.getAsBoolean()) {
+            if (oracle.cancelled()) {
                 return clash(clash, false);
             }
             if (Long.bitCount(candidate) >= Long.bitCount(clash)) {
                 return clash(clash, true);
             }
-            switch (existence(candidate)) {
+            switch (oracle.meets(candidate)) {
                 case NONE -> clash = candidate;
                 case SOME -> complements.add(all & ~grown(candidate, all));
                 case UNKNOWN -> {
@@ -102,14 +66,14 @@ final class ClashFinder {
         }
     }
 
-    /** A clash from which no single demand can be dropped. */
+    /** A clash from which no single demand can be dropped, unless the time is over before. */
     private long withoutSuperfluous(long all) {
         long clash = all;
-        for (int i = demands.size() - 1; i >= 0; i--) {
+        for (int i : oracle.cheapestFirst()) {
             long smaller = clash & ~(1L << i);
-            switch (existence(smaller)) {
+            switch (oracle.meets(smaller)) {
                 case NONE -> clash = smaller;
-                case SOME -> complements.add(all & ~smaller);
+                case SOME -> complements.add(all & ~oracle.widened(smaller));
                 case UNKNOWN -> {
                     return clash;
                 }
@@ -120,11 +84,11 @@ final class ClashFinder {
 
     /** The set grown, demand by demand, as far as trains exist. */
     private long grown(long set, long all) {
-        long grown = set;
-        for (int i = 0; i < demands.size(); i++) {
+        long grown = oracle.widened(set);
+        for (int i = 0; i < oracle.demands().size(); i++) {
             long larger = grown | 1L << i;
-            if (larger != grown && larger != all && existence(larger) == TrainSearch.Existence.SOME) {
-                grown = larger;
+            if (larger != grown && larger != all && oracle.meets(larger) == DemandOracle.Answer.SOME) {
+                grown = oracle.widened(larger);
             }
         }
         return grown;
@@ -134,7 +98,7 @@ final class ClashFinder {
     private long smallestHittingSet(long all) {
         int size = 0;
         OptionalLong found = hittingSet(0, size);
-        while (found.isEmpty() && !cancelled.getAsBoolean()) {
+        while (found.isEmpty() && !oracle.cancelled()) {
             size++;
             found = hittingSet(0, size);
         }
@@ -150,156 +114,21 @@ final class ClashFinder {
         if (missed.isEmpty()) {
             return OptionalLong.of(set);
         }
-        if (more == 0 || cancelled.getAsBoolean()) {
+        if (more == 0 || oracle.cancelled()) {
             return OptionalLong.empty();
         }
-        return IntStream.range(0, demands.size())
+        return IntStream.range(0, oracle.demands().size())
                 .filter(i -> (missed.getAsLong() >> i & 1) == 1)
                 .mapToObj(i -> hittingSet(set | 1L << i, more - 1))
                 .flatMapToLong(OptionalLong::stream)
                 .min();
     }
 
-    private TrainSearch.Existence existence(long held) {
-        asked++;
-        listener.progressed(new SearchProgress(Stage.EXPLAINING, 0, 0, 1 - 1.0 / (1 + asked)));
-        Set<Demand> waived = EnumSet.noneOf(Demand.class);
-        Locks locks = Locks.NONE;
-        for (int i = 0; i < demands.size(); i++) {
-            HeldDemand demand = demands.get(i);
-            boolean kept = (held >> i & 1) == 1;
-            if (demand.demand() != Demand.LOCK && !kept) {
-                waived.add(demand.demand());
-            } else if (demand.demand() == Demand.LOCK && kept) {
-                locks = merged(locks, demand.lock());
-            }
-        }
-        return TrainSearch.existence(new TrainRater(brief.withLocks(locks), waived), cancelled);
-    }
-
     private Clash clash(long set, boolean smallest) {
-        List<HeldDemand> members = new ArrayList<>();
-        for (int i = 0; i < demands.size(); i++) {
-            if ((set >> i & 1) == 1) {
-                members.add(demands.get(i));
-            }
-        }
-        if (members.isEmpty() && noEscapeWheelKeepsTheArc()) {
-            members.add(new HeldDemand(Demand.ARC, Demand.ARC.pointer(), Locks.NONE));
+        List<HeldDemand> members = new ArrayList<>(oracle.demands(set));
+        if (members.isEmpty() && Arcs.noEscapeWheelKeepsTheArc(brief)) {
+            members.add(Arcs.HELD);
         }
         return new Clash(members, smallest);
-    }
-
-    /** The one demand that cannot be dropped and yet be asked for in vain: without an arc there is no weight to work out. */
-    private boolean noEscapeWheelKeepsTheArc() {
-        TrainRater rater = new TrainRater(brief);
-        return rater.choices().escapeTeeth().stream().noneMatch(rater.limits()::arcKept);
-    }
-
-    private static List<HeldDemand> demandsOf(Brief brief) {
-        List<HeldDemand> demands = new ArrayList<>();
-        for (Demand demand : DROPPABLE) {
-            if (asks(brief, demand)) {
-                demands.add(new HeldDemand(demand, demand.pointer(), Locks.NONE));
-            }
-        }
-        addLocks(brief.locks(), demands);
-        return demands;
-    }
-
-    private static boolean asks(Brief brief, Demand demand) {
-        return switch (demand) {
-            case PENDULUM_LENGTH -> brief.beat().pendulumLength().isPresent();
-            case BEATS_PER_HOUR -> brief.beat().beatsPerHour().isPresent();
-            case SECONDS_HAND -> brief.beat().secondsHand();
-            default -> true;
-        };
-    }
-
-    private static void addLocks(Locks locks, List<HeldDemand> demands) {
-        Optional<Integer> none = Optional.empty();
-        locks.meshesAbove()
-                .ifPresent(held -> add(
-                        demands,
-                        "/locks/meshesAbove",
-                        new Locks(List.of(), Optional.of(held), none, Optional.empty(), none, none)));
-        locks.meshesBelow()
-                .ifPresent(held -> add(
-                        demands,
-                        "/locks/meshesBelow",
-                        new Locks(List.of(), none, Optional.of(held), Optional.empty(), none, none)));
-        locks.drumDiameter()
-                .ifPresent(held -> add(
-                        demands,
-                        "/locks/drumDiameter",
-                        new Locks(List.of(), none, none, Optional.of(held), none, none)));
-        locks.falls()
-                .ifPresent(held -> add(
-                        demands,
-                        "/locks/falls",
-                        new Locks(List.of(), none, none, Optional.empty(), Optional.of(held), none)));
-        locks.escapeTeeth()
-                .ifPresent(held -> add(
-                        demands,
-                        "/locks/escapeTeeth",
-                        new Locks(List.of(), none, none, Optional.empty(), none, Optional.of(held))));
-        for (int i = 0; i < locks.meshes().size(); i++) {
-            addMeshLocks(locks.meshes().get(i), "/locks/meshes/" + i, demands);
-        }
-    }
-
-    private static void addMeshLocks(MeshLock lock, String pointer, List<HeldDemand> demands) {
-        lock.wheel()
-                .ifPresent(held -> add(
-                        demands,
-                        pointer + "/wheel",
-                        only(new MeshLock(lock.place(), lock.wheel(), Optional.empty(), Optional.empty()))));
-        lock.leaves()
-                .ifPresent(held -> add(
-                        demands,
-                        pointer + "/leaves",
-                        only(new MeshLock(lock.place(), Optional.empty(), lock.leaves(), Optional.empty()))));
-        lock.module()
-                .ifPresent(held -> add(
-                        demands,
-                        pointer + "/module",
-                        only(new MeshLock(lock.place(), Optional.empty(), Optional.empty(), lock.module()))));
-    }
-
-    private static Locks only(MeshLock lock) {
-        return new Locks(
-                List.of(lock),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty());
-    }
-
-    private static void add(List<HeldDemand> demands, String pointer, Locks lock) {
-        demands.add(new HeldDemand(Demand.LOCK, pointer, lock));
-    }
-
-    private static Locks merged(Locks first, Locks second) {
-        List<MeshLock> meshes = new ArrayList<>(first.meshes());
-        for (MeshLock lock : second.meshes()) {
-            Optional<MeshLock> same = meshes.stream()
-                    .filter(other -> other.place().equals(lock.place()))
-                    .findFirst();
-            same.ifPresent(meshes::remove);
-            meshes.add(same.map(other -> new MeshLock(
-                            lock.place(),
-                            lock.wheel().or(other::wheel),
-                            lock.leaves().or(other::leaves),
-                            lock.module().or(other::module)))
-                    .orElse(lock));
-        }
-        return new Locks(
-                meshes,
-                second.meshesAbove().or(first::meshesAbove),
-                second.meshesBelow().or(first::meshesBelow),
-                second.drumDiameter().or(first::drumDiameter),
-                second.falls().or(first::falls),
-                second.escapeTeeth().or(first::escapeTeeth));
     }
 }

@@ -2,8 +2,14 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.solver.search;
 
+import drumfall.solver.brief.Brief;
 import drumfall.solver.brief.Locks;
+import drumfall.solver.brief.MeshLock;
 import drumfall.solver.rating.Demand;
+import drumfall.solver.rating.Rating;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 
 /**
  * A demand or a single lock that can be dropped to see whether a train exists without it.
@@ -12,4 +18,157 @@ import drumfall.solver.rating.Demand;
  * @param pointer JSON pointer into the brief
  * @param lock the lock alone, {@link Locks#NONE} for other demands
  */
-public record HeldDemand(Demand demand, String pointer, Locks lock) {}
+public record HeldDemand(Demand demand, String pointer, Locks lock) {
+    /** Demands that can be dropped; the others are choices of the brief or laws of the trade. */
+    private static final List<Demand> DROPPABLE = List.of(
+            Demand.RUN_AT_LEAST,
+            Demand.RUN_AT_MOST,
+            Demand.SINGLE_LAYER,
+            Demand.WEIGHT_LIMIT,
+            Demand.LINE_LOAD,
+            Demand.PENDULUM_LENGTH,
+            Demand.BEATS_PER_HOUR,
+            Demand.SECONDS_HAND,
+            Demand.PRINT_BED,
+            Demand.TOOTH_SIZE,
+            Demand.TOOTH_BENDING,
+            Demand.FRAME,
+            Demand.CLEARANCE);
+
+    /**
+     * Everything of a brief that can be dropped, demands first, in the order of {@link Demand}.
+     *
+     * @param brief the brief
+     */
+    public static List<HeldDemand> of(Brief brief) {
+        List<HeldDemand> demands = new ArrayList<>();
+        for (Demand demand : DROPPABLE) {
+            if (asks(brief, demand)) {
+                demands.add(new HeldDemand(demand, demand.pointer(), Locks.NONE));
+            }
+        }
+        addLocks(brief.locks(), demands);
+        return demands;
+    }
+
+    /**
+     * Whether a train meets this.
+     *
+     * @param rating of the train against the brief with all its locks
+     */
+    public boolean metBy(Rating rating) {
+        return rating.missed()
+                .noneMatch(figure -> figure.demand() == demand
+                        && (demand != Demand.LOCK || figure.place().equals(place())));
+    }
+
+    /** The place under which a rating reports a lock. */
+    private String place() {
+        String field = pointer.substring(pointer.lastIndexOf('/') + 1);
+        return switch (field) {
+            case "meshesAbove" -> "meshes above";
+            case "meshesBelow" -> "meshes below";
+            case "drumDiameter" -> "drum diameter";
+            case "escapeTeeth" -> "escape wheel";
+            case "falls" -> "falls";
+            default -> lock.meshes().get(0).place() + " " + field;
+        };
+    }
+
+    private static boolean asks(Brief brief, Demand demand) {
+        return switch (demand) {
+            case PENDULUM_LENGTH -> brief.beat().pendulumLength().isPresent();
+            case BEATS_PER_HOUR -> brief.beat().beatsPerHour().isPresent();
+            case SECONDS_HAND -> brief.beat().secondsHand();
+            default -> true;
+        };
+    }
+
+    private static void addLocks(Locks locks, List<HeldDemand> demands) {
+        Optional<Integer> none = Optional.empty();
+        locks.meshesAbove()
+                .ifPresent(held -> add(
+                        demands,
+                        "/locks/meshesAbove",
+                        new Locks(List.of(), Optional.of(held), none, Optional.empty(), none, none)));
+        locks.meshesBelow()
+                .ifPresent(held -> add(
+                        demands,
+                        "/locks/meshesBelow",
+                        new Locks(List.of(), none, Optional.of(held), Optional.empty(), none, none)));
+        locks.drumDiameter()
+                .ifPresent(held -> add(
+                        demands,
+                        "/locks/drumDiameter",
+                        new Locks(List.of(), none, none, Optional.of(held), none, none)));
+        locks.falls()
+                .ifPresent(held -> add(
+                        demands,
+                        "/locks/falls",
+                        new Locks(List.of(), none, none, Optional.empty(), Optional.of(held), none)));
+        locks.escapeTeeth()
+                .ifPresent(held -> add(
+                        demands,
+                        "/locks/escapeTeeth",
+                        new Locks(List.of(), none, none, Optional.empty(), none, Optional.of(held))));
+        for (int i = 0; i < locks.meshes().size(); i++) {
+            addMeshLocks(locks.meshes().get(i), "/locks/meshes/" + i, demands);
+        }
+    }
+
+    private static void addMeshLocks(MeshLock lock, String pointer, List<HeldDemand> demands) {
+        lock.wheel()
+                .ifPresent(held -> add(
+                        demands,
+                        pointer + "/wheel",
+                        only(new MeshLock(lock.place(), lock.wheel(), Optional.empty(), Optional.empty()))));
+        lock.leaves()
+                .ifPresent(held -> add(
+                        demands,
+                        pointer + "/leaves",
+                        only(new MeshLock(lock.place(), Optional.empty(), lock.leaves(), Optional.empty()))));
+        lock.module()
+                .ifPresent(held -> add(
+                        demands,
+                        pointer + "/module",
+                        only(new MeshLock(lock.place(), Optional.empty(), Optional.empty(), lock.module()))));
+    }
+
+    private static Locks only(MeshLock lock) {
+        return new Locks(
+                List.of(lock),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
+    }
+
+    private static void add(List<HeldDemand> demands, String pointer, Locks lock) {
+        demands.add(new HeldDemand(Demand.LOCK, pointer, lock));
+    }
+
+    /** Both sets of locks together; what the second holds takes the place of the first. */
+    static Locks merged(Locks first, Locks second) {
+        List<MeshLock> meshes = new ArrayList<>(first.meshes());
+        for (MeshLock lock : second.meshes()) {
+            Optional<MeshLock> same = meshes.stream()
+                    .filter(other -> other.place().equals(lock.place()))
+                    .findFirst();
+            same.ifPresent(meshes::remove);
+            meshes.add(same.map(other -> new MeshLock(
+                            lock.place(),
+                            lock.wheel().or(other::wheel),
+                            lock.leaves().or(other::leaves),
+                            lock.module().or(other::module)))
+                    .orElse(lock));
+        }
+        return new Locks(
+                meshes,
+                second.meshesAbove().or(first::meshesAbove),
+                second.meshesBelow().or(first::meshesBelow),
+                second.drumDiameter().or(first::drumDiameter),
+                second.falls().or(first::falls),
+                second.escapeTeeth().or(first::escapeTeeth));
+    }
+}

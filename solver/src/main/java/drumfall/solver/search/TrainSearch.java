@@ -86,16 +86,9 @@ public final class TrainSearch {
                 SearchSettings.USUAL);
         boolean complete = search[0].throughAllShapes();
         if (search[0].front.size() > 0) {
-            return Existence.SOME;
+            return Existence.of(search[0].front.ratings().get(0));
         }
         return complete ? Existence.NONE : Existence.UNKNOWN;
-    }
-
-    /** What is known of the trains of a brief. */
-    enum Existence {
-        SOME,
-        NONE,
-        UNKNOWN
     }
 
     private boolean throughAllShapes() {

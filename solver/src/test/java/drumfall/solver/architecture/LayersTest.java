@@ -42,7 +42,8 @@ class LayersTest {
             "rating",
             "halves",
             "rules",
-            "search");
+            "search",
+            "explain");
 
     private static final JavaClasses SOLVER = new ClassFileImporter()
             .withImportOption(new ImportOption.DoNotIncludeTests())

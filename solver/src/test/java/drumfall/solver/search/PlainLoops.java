@@ -18,7 +18,7 @@ import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** The oracle: every train of a brief in plain loops, sharing nothing with the search but the rating. */
-final class PlainLoops {
+public final class PlainLoops {
     private final Brief brief;
     private final TrainRater rater;
     private final List<Rating> all = new ArrayList<>();
@@ -29,19 +29,19 @@ final class PlainLoops {
     }
 
     /** Every train that meets the brief. */
-    static List<Rating> feasible(Brief brief) {
+    public static List<Rating> feasible(Brief brief) {
         return all(brief).stream().filter(Rating::feasible).toList();
     }
 
     /** Every train of the brief's choices, also those that miss a demand. */
-    static List<Rating> all(Brief brief) {
+    public static List<Rating> all(Brief brief) {
         PlainLoops loops = new PlainLoops(brief);
         loops.run();
         return loops.all;
     }
 
     /** The non-dominated cells, each with its first train by the stated order, first objective first. */
-    static List<Rating> front(Brief brief) {
+    public static List<Rating> front(Brief brief) {
         List<Rating> trains = feasible(brief);
         List<Rating> front = new ArrayList<>();
         for (Rating train : trains) {

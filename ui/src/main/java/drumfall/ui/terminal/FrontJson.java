@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.ui.terminal;
 
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import drumfall.solver.brief.Brief;
 import drumfall.solver.quantity.UnitSystem;
@@ -9,6 +10,7 @@ import drumfall.solver.search.Clash;
 import drumfall.solver.search.HeldDemand;
 import drumfall.solver.search.SearchOutcome;
 import drumfall.ui.wording.DemandWording;
+import java.util.List;
 
 /** A front as JSON. */
 final class FrontJson {
@@ -31,11 +33,14 @@ final class FrontJson {
     }
 
     private static void clash(ObjectNode group, Brief brief, Clash clash) {
-        DemandWording wording = new DemandWording(brief, UnitSystem.METRIC);
         group.put("smallest", clash.smallest());
-        var demands = group.putArray("demands");
-        for (HeldDemand held : clash.demands()) {
-            demands.addObject()
+        demands(group.putArray("demands"), brief, clash.demands());
+    }
+
+    static void demands(ArrayNode list, Brief brief, List<HeldDemand> demands) {
+        DemandWording wording = new DemandWording(brief, UnitSystem.METRIC);
+        for (HeldDemand held : demands) {
+            list.addObject()
                     .put("demand", JsonOutput.word(held.demand()))
                     .put("pointer", held.pointer())
                     .put("text", wording.clause(held));

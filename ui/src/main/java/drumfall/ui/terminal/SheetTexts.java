@@ -35,8 +35,13 @@ final class SheetTexts {
     }
 
     private static <R> R accepted(String file, Function<Path, SheetResult<R>> reader) {
-        return reader.apply(path(file)).fold(record -> record, problems -> {
-            throw new RefusedInput(sentences(file, problems));
+        return accepted(file, reader.apply(path(file)));
+    }
+
+    /** The record, or a refusal that names where each problem stands. */
+    static <R> R accepted(String where, SheetResult<R> result) {
+        return result.fold(record -> record, problems -> {
+            throw new RefusedInput(sentences(where, problems));
         });
     }
 

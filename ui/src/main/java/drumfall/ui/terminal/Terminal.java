@@ -70,6 +70,7 @@ public final class Terminal {
                 .addSubcommand(new RatioCommand(place))
                 .addSubcommand(new MeshCommand(place))
                 .addSubcommand(new DisplayCommand(place))
+                .addSubcommand(new WhyCommand(place))
                 .addSubcommand(new ExportCommand(place))
                 .addSubcommand(new PluginsCommand(place))
                 .addSubcommand(new BriefCommand(place))

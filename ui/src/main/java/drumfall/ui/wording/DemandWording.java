@@ -3,6 +3,8 @@
 package drumfall.ui.wording;
 
 import drumfall.solver.brief.Brief;
+import drumfall.solver.explain.Clashes;
+import drumfall.solver.explain.MinimalClash;
 import drumfall.solver.quantity.UnitSystem;
 import drumfall.solver.rating.Demand;
 import drumfall.solver.rating.DemandFigure;
@@ -65,9 +67,41 @@ public final class DemandWording {
     public List<String> lines(Clash clash) {
         return Stream.concat(
                         Stream.of(Words.BOOK.phrase(opening(clash))),
-                        clash.demands().stream()
-                                .map(held -> Words.BOOK.phrase("clash.line", clause(held), held.pointer())))
+                        clash.demands().stream().map(this::line))
                 .toList();
+    }
+
+    /**
+     * A demand of a clash with its place in the brief.
+     *
+     * @param held the demand or the single lock
+     */
+    public String line(HeldDemand held) {
+        return Words.BOOK.phrase("clash.line", clause(held), held.pointer());
+    }
+
+    /**
+     * How many clashes there are and how far that is proven; what else there is to say if the choices alone clash.
+     *
+     * @param clashes at least one clash
+     */
+    public List<String> lines(Clashes clashes) {
+        int count = clashes.list().size();
+        if (clashes.list().get(0).demands().isEmpty()) {
+            return List.of(Words.BOOK.phrase("clash.choices"));
+        }
+        String key = clashes.complete() ? "clashes.complete" : "clashes.some";
+        return List.of(Words.BOOK.phrase(count == 1 ? key + ".one" : key, count));
+    }
+
+    /**
+     * The heading of a clash in a list.
+     *
+     * @param number from 1
+     * @param clash the clash
+     */
+    public String heading(int number, MinimalClash clash) {
+        return Words.BOOK.phrase(clash.minimal() ? "clashes.number" : "clashes.number.unproved", number);
     }
 
     private static String opening(Clash clash) {

@@ -27,6 +27,12 @@ class BadInputTest {
         bench.writeEdited("unit.json", "/run/wanted", "\"5 m\"");
         bench.writeEdited("field.json", "/run/longest", "\"5 d\"");
         bench.writeEdited("order.json", "/run/wanted", "\"9 d\"");
+        bench.writeEdited(
+                "zero.json", "/objectives", "[{\"figure\": \"recommended-weight\", \"resolution\": \"0 %\"}]");
+        bench.writeEdited("locks.json", "/locks", """
+                {"meshes": [{"place": {"side": "below", "number": 1}, "wheel": 70},
+                            {"place": {"side": "below", "number": 1}, "wheel": 71}]}
+                """);
         bench.write("no-mesh.json", """
                 {"format": "drumfall-train", "version": 1, "name": "No mesh below", "meshesAbove": 1, "falls": 1,
                  "meshes": [{"wheel": 70, "leaves": 8, "module": "1 mm"}], "drumDiameter": "30 mm", "escapeTeeth": 30}
@@ -120,8 +126,18 @@ class BadInputTest {
             export --with record --to out @small.json @no-mesh.json --option 1; leave one of them out.
             export --with record --to out @small.json @no-mesh.json;            no-mesh.json: At /meshesAbove
             export --with record --to out @small.json --option 400;             There is no option 400: the front has
+            why @small.json --cost --train @no-mesh.json; Both --train and --cost are given
+            why @small.json --option 2;                   --option 2 is given without --cost
+            why @small.json --cost --option 400;          There is no option 400: the front has
+            why @small.json --train @none.json;           the file none.json: there is no such file
+            why @small.json --train @no-mesh.json;        no-mesh.json: At /meshesAbove, 1
+            why @small.json --train 77/9|76/8;            --train: At the top, "77/9|76/8": the escape wheel is missing
+            why @zero.json;                               zero.json: At /objectives/0/resolution, "0 %"
+            why @locks.json;                              locks.json: At /locks/meshes/1/place, below-1: each mesh may have one lock
+            why @small.json --hold meshes-below=1 --hold below-2.wheel=70; At --hold below-2, 2: at most 1 mesh is allowed
+            why @small.json --hold falls=2;               At --hold falls, 2: the falls held must be among those offered
             brief yearly-clock;                           There is no bundled brief "yearly-clock"
-            fields brief;                                 "brief" prints no JSON of its own; choose one of solve, rate, ratio, mesh, display, plugins.
+            fields brief;                                 "brief" prints no JSON of its own; choose one of solve, rate, ratio, mesh, display, why, plugins.
             """)
     void bad_input_is_answered_by_one_sentence_for_each_problem_and_exit_code_2(String command, String sentence) {
         Run run = bench.run(command.split(" ", -1));

@@ -62,6 +62,22 @@ class JsonFieldsTest {
     }
 
     @Test
+    void fields_of_answers_to_why() {
+        var front = TrainSearch.run(TerminalBench.small(), SearchListener.SILENT, () -> false)
+                .front();
+        String best = WhyCommandTest.line(front.get(0).train());
+        Set<String> written = fields(bench.run("why", "@none.json", "--json").json());
+        written.addAll(
+                fields(bench.run("why", "@small.json", "--cost", "--json").json()));
+        written.addAll(fields(bench.run("why", "@small.json", "--json", "--train", best.replaceFirst("E30", "E60"))
+                .json()));
+        written.addAll(fields(
+                bench.run("why", "@small.json", "--json", "--train", WhyCommandTest.line(WhyCommandTest.beaten(front)))
+                        .json()));
+        assertThat(written).containsExactlyElementsOf(FieldsCommand.fields("why"));
+    }
+
+    @Test
     void fields_of_ratios() {
         Set<String> written =
                 fields(bench.run("ratio", "60", "--wheels", "60-64", "--json").json());

@@ -1,0 +1,108 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.solver.explain;
+
+import drumfall.solver.brief.Brief;
+import drumfall.solver.search.Arcs;
+import drumfall.solver.search.DemandOracle;
+import drumfall.solver.search.DemandOracle.Answer;
+import drumfall.solver.search.HeldDemand;
+import drumfall.solver.search.SearchListener;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.OptionalLong;
+import java.util.function.BooleanSupplier;
+
+/**
+ * Lists the minimal clashes of a brief: sets of demands that no train meets, while trains exist as soon as any one is
+ * dropped.
+ *
+ * <p>An open set, as large as can be, is taken from the {@link ClashMap}. If trains meet it, everything within what they
+ * meet is marked off; if none does, it is thinned to a minimal clash and everything around that is marked off. When
+ * nothing is open, the list is complete (Liffiton, Previti, Malik and Marques-Silva, "Fast, flexible MUS enumeration",
+ * Constraints 21, 2016).
+ */
+public final class ClashLister {
+    private final Brief brief;
+    private final DemandOracle oracle;
+    private final ClashMap map;
+    private final List<Found> found = new ArrayList<>();
+    private boolean allAnswered = true;
+
+    /** A clash as bits. */
+    private record Found(long set, boolean minimal) {}
+
+    private ClashLister(Brief brief, SearchListener listener, BooleanSupplier cancelled) {
+        this.brief = brief;
+        this.oracle = new DemandOracle(brief, listener, cancelled);
+        this.map = new ClashMap(oracle.all());
+    }
+
+    /**
+     * The minimal clashes of a brief.
+     *
+     * @param brief the brief
+     * @param most how many are listed at most, from 1 to 12
+     * @param listener is told how it goes on
+     * @param cancelled asked all the time; once true what is known is given, as not complete
+     * @throws IllegalArgumentException if {@code most} is out of range
+     */
+    public static Clashes of(Brief brief, int most, SearchListener listener, BooleanSupplier cancelled) {
+        if (most < 1 || most > 12) {
+            throw new IllegalArgumentException(
+                    "The number of clashes (%d) must be from 1 to 12. Maybe ask for 6.".formatted(most));
+        }
+        return new ClashLister(brief, listener, cancelled).list(most);
+    }
+
+    private Clashes list(int most) {
+        OptionalLong open = map.open();
+        while (open.isPresent() && found.size() < most && !oracle.cancelled()) {
+            explore(open.getAsLong());
+            open = map.open();
+        }
+        List<MinimalClash> clashes = found.stream()
+                .sorted(Comparator.<Found>comparingInt(clash -> Long.bitCount(clash.set()))
+                        .thenComparingLong(Found::set))
+                .map(clash -> new MinimalClash(members(clash.set()), clash.minimal()))
+                .toList();
+        return new Clashes(clashes, open.isEmpty() && allAnswered);
+    }
+
+    private void explore(long set) {
+        switch (oracle.meets(set)) {
+            case SOME -> map.met(oracle.widened(set));
+            case NONE -> {
+                Found clash = thinned(set);
+                found.add(clash);
+                map.clash(clash.set());
+            }
+            case UNKNOWN -> {
+                // Marked off so that other sets are asked about; the list is no longer complete.
+                allAnswered = false;
+                map.met(set);
+            }
+        }
+    }
+
+    private Found thinned(long set) {
+        long clash = set;
+        boolean minimal = true;
+        for (int i : oracle.cheapestFirst()) {
+            long smaller = clash & ~(1L << i);
+            if (smaller == clash) {
+                continue;
+            }
+            Answer answer = oracle.meets(smaller);
+            clash = answer == Answer.NONE ? smaller : clash;
+            minimal &= answer != Answer.UNKNOWN;
+        }
+        allAnswered &= minimal;
+        return new Found(clash, minimal);
+    }
+
+    private List<HeldDemand> members(long set) {
+        return set == 0 && Arcs.noEscapeWheelKeepsTheArc(brief) ? List.of(Arcs.HELD) : oracle.demands(set);
+    }
+}

@@ -1,0 +1,105 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.solver.explain;
+
+import drumfall.solver.brief.Brief;
+import drumfall.solver.brief.Objective;
+import drumfall.solver.brief.ObjectiveFigure;
+import drumfall.solver.quantity.Dimension;
+import drumfall.solver.quantity.Quantity;
+import drumfall.solver.rating.Cell;
+import drumfall.solver.rating.Rating;
+import drumfall.solver.rating.TrainRater;
+import drumfall.solver.search.SearchListener;
+import drumfall.solver.search.SearchOutcome;
+import drumfall.solver.search.TrainExistence;
+import drumfall.solver.search.TrainSearch;
+import drumfall.solver.train.Train;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
+import java.util.stream.IntStream;
+
+/**
+ * What the demands of a brief cost a chosen train: each figure is eased by itself, the changed brief is searched, and the
+ * lightest train that is no worse in every other objective is held beside the chosen one.
+ *
+ * <p>Objectives are told apart by their resolution, as on the front: a gain is told only where the weight falls into a lower
+ * cell.
+ */
+public final class DemandCosts {
+    private static final Objective WEIGHT =
+            new Objective(ObjectiveFigure.RECOMMENDED_WEIGHT, Optional.of(Quantity.parse(Dimension.NUMBER, "1 %")));
+
+    private final List<Objective> objectives;
+    private final int weight;
+    private final Rating chosen;
+
+    private DemandCosts(Brief brief, Train chosen) {
+        List<Objective> asked = new ArrayList<>(brief.objectives());
+        if (asked.stream().noneMatch(objective -> objective.figure() == ObjectiveFigure.RECOMMENDED_WEIGHT)) {
+            asked.add(WEIGHT);
+        }
+        this.objectives = List.copyOf(asked);
+        this.weight = IntStream.range(0, objectives.size())
+                .filter(i -> objectives.get(i).figure() == ObjectiveFigure.RECOMMENDED_WEIGHT)
+                .findFirst()
+                .orElseThrow();
+        this.chosen = new TrainRater(brief.withObjectives(objectives)).rate(chosen);
+    }
+
+    /**
+     * What the demands cost a train.
+     *
+     * @param brief the brief
+     * @param chosen a train that meets it
+     * @param told is told of each cost as it becomes known
+     * @param listener is told how each search goes on
+     * @param cancelled asked all the time; once true the costs known are given
+     * @return the costs, the largest gain first
+     */
+    public static List<Cost> of(
+            Brief brief, Train chosen, Consumer<Cost> told, SearchListener listener, BooleanSupplier cancelled) {
+        DemandCosts costs = new DemandCosts(brief, chosen);
+        List<Cost> known = new ArrayList<>();
+        for (CostStep step : CostStep.of(brief)) {
+            if (cancelled.getAsBoolean()) {
+                break;
+            }
+            Cost cost = costs.cost(step, listener, cancelled);
+            known.add(cost);
+            told.accept(cost);
+        }
+        known.sort(Comparator.comparingDouble(Cost::gain).reversed());
+        return known;
+    }
+
+    private Cost cost(CostStep step, SearchListener listener, BooleanSupplier cancelled) {
+        if (TrainExistence.of(step.brief(), Set.of(), cancelled).none()) {
+            return new Cost(step, Optional.empty(), 0, true);
+        }
+        SearchOutcome outcome = TrainSearch.run(step.brief().withObjectives(objectives), listener, cancelled);
+        Optional<Rating> best = outcome.front().stream()
+                .filter(rating -> noWorseElsewhere(rating.cell()))
+                .min(Comparator.comparingDouble(Rating::recommendedWeight));
+        double gain = best.filter(rating -> weightCell(rating) < weightCell(chosen))
+                .map(rating -> chosen.recommendedWeight() - rating.recommendedWeight())
+                .orElse(0.0);
+        boolean proved = outcome.fold(complete -> true, stopped -> false, none -> true);
+        return new Cost(step, best, gain, proved);
+    }
+
+    private boolean noWorseElsewhere(Cell cell) {
+        return IntStream.range(0, objectives.size())
+                .allMatch(i -> i == weight
+                        || cell.numbers().get(i) <= chosen.cell().numbers().get(i));
+    }
+
+    private long weightCell(Rating rating) {
+        return rating.cell().numbers().get(weight);
+    }
+}

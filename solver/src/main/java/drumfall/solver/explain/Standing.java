@@ -1,0 +1,59 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.solver.explain;
+
+import drumfall.solver.rating.Rating;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/**
+ * How a train of the maker's own stands to a front.
+ *
+ * @param rating the train held against the brief
+ * @param place where it stands
+ * @param options numbers of the listed options that say so, from 1: the one it is or that stands for it, or those that beat
+ *     it; empty if it misses a demand or nothing is known to beat it
+ */
+public record Standing(Rating rating, Place place, List<Integer> options) {
+    /** Where a train stands. */
+    public enum Place {
+        /** It misses a demand. */
+        MISSES,
+        /** It is one of the listed options. */
+        LISTED,
+        /** A listed option has the same objectives at their resolutions and stands for it. */
+        STOOD_FOR,
+        /** A listed option is at least as good in every objective and better in one. */
+        BEATEN,
+        /** It meets the brief and nothing found so far beats it; the search was stopped before this train came up. */
+        NOT_BEATEN_SO_FAR
+    }
+
+    /** Copies the list. */
+    public Standing {
+        options = List.copyOf(options);
+    }
+
+    /**
+     * Holds a train against a front.
+     *
+     * @param rating of the train against the brief of the front
+     * @param front the listed options in order
+     */
+    public static Standing of(Rating rating, List<Rating> front) {
+        if (!rating.feasible()) {
+            return new Standing(rating, Place.MISSES, List.of());
+        }
+        for (int i = 0; i < front.size(); i++) {
+            if (front.get(i).cell().equals(rating.cell())) {
+                boolean same = front.get(i).train().equals(rating.train());
+                return new Standing(rating, same ? Place.LISTED : Place.STOOD_FOR, List.of(i + 1));
+            }
+        }
+        List<Integer> beating = IntStream.range(0, front.size())
+                .filter(i -> front.get(i).cell().dominates(rating.cell()))
+                .mapToObj(i -> i + 1)
+                .toList();
+        return new Standing(rating, beating.isEmpty() ? Place.NOT_BEATEN_SO_FAR : Place.BEATEN, beating);
+    }
+}

@@ -1,0 +1,102 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.solver.explain;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import drumfall.solver.brief.Brief;
+import drumfall.solver.brief.Objective;
+import drumfall.solver.brief.ObjectiveFigure;
+import drumfall.solver.quantity.Dimension;
+import drumfall.solver.quantity.Quantity;
+import drumfall.solver.rating.Cell;
+import drumfall.solver.rating.Rating;
+import drumfall.solver.samples.SmallBriefs;
+import drumfall.solver.search.PlainLoops;
+import drumfall.solver.search.SearchListener;
+import drumfall.solver.train.Train;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** Costs against plain loops over every train of each changed brief. */
+class DemandCostsTest {
+    private static final int BRIEFS = "full".equals(System.getProperty("drumfall.samples")) ? 20 : 2;
+
+    private static final List<Objective> WEIGHT_AND_FILAMENT = List.of(
+            new Objective(ObjectiveFigure.RECOMMENDED_WEIGHT, share("1 %")),
+            new Objective(ObjectiveFigure.FILAMENT_MASS, share("2 %")));
+
+    private static Optional<Quantity> share(String text) {
+        return Optional.of(Quantity.parse(Dimension.NUMBER, text));
+    }
+
+    private static List<Brief> briefs(int count) {
+        return SmallBriefs.some(10 * count, 1).stream()
+                .map(brief -> brief.withObjectives(WEIGHT_AND_FILAMENT))
+                .filter(brief -> !PlainLoops.feasible(brief).isEmpty())
+                .limit(count)
+                .toList();
+    }
+
+    @Test
+    void each_gain_is_that_of_the_lightest_train_no_worse_elsewhere() {
+        int gains = 0;
+        for (Brief brief : briefs(BRIEFS)) {
+            List<Rating> front = PlainLoops.front(brief);
+            Rating chosen = front.get(front.size() - 1);
+            List<Cost> costs = costs(brief, chosen.train(), () -> false);
+            for (Cost cost : costs) {
+                if (!cost.step().easing().pointer().startsWith("/teeth")) {
+                    asPlainLoopsSay(cost, chosen);
+                }
+            }
+            gains += (int) costs.stream().filter(cost -> cost.gain() > 0).count();
+            assertThat(costs.stream().map(cost -> -cost.gain())).isSorted();
+        }
+        assertThat(gains).isPositive();
+    }
+
+    /** The front keeps the lightest cell; which train stands for it is told by the stated order. */
+    private static void asPlainLoopsSay(Cost cost, Rating chosen) {
+        long limit = chosen.cell().numbers().get(1);
+        Optional<Long> lightest = PlainLoops.feasible(cost.step().brief()).stream()
+                .map(Rating::cell)
+                .map(Cell::numbers)
+                .filter(cell -> cell.get(1) <= limit)
+                .map(cell -> cell.get(0))
+                .min(Comparator.naturalOrder());
+
+        assertThat(cost.proved()).isTrue();
+        assertThat(cost.best().map(best -> best.cell().numbers().get(0))).isEqualTo(lightest);
+        assertThat(cost.gain() > 0)
+                .isEqualTo(
+                        lightest.filter(cell -> cell < chosen.cell().numbers().get(0))
+                                .isPresent());
+        cost.best()
+                .filter(best -> cost.gain() > 0)
+                .ifPresent(best ->
+                        assertThat(cost.gain()).isEqualTo(chosen.recommendedWeight() - best.recommendedWeight()));
+    }
+
+    @Test
+    void costs_are_told_as_they_become_known_and_end_when_asked_to() {
+        Brief brief = briefs(1).get(0);
+        List<Cost> told = new ArrayList<>();
+
+        List<Cost> costs = DemandCosts.of(
+                brief,
+                PlainLoops.front(brief).get(0).train(),
+                told::add,
+                SearchListener.SILENT,
+                () -> told.size() >= 2);
+
+        assertThat(costs).hasSize(2).containsExactlyInAnyOrderElementsOf(told);
+    }
+
+    private static List<Cost> costs(Brief brief, Train train, java.util.function.BooleanSupplier cancelled) {
+        return DemandCosts.of(brief, train, cost -> {}, SearchListener.SILENT, cancelled);
+    }
+}

@@ -1,0 +1,129 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.solver.explain;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import drumfall.solver.brief.Brief;
+import drumfall.solver.brief.BriefChange;
+import drumfall.solver.explain.Nearest.Verdict;
+import drumfall.solver.rating.Rating;
+import drumfall.solver.search.PlainLoops;
+import drumfall.solver.search.SearchListener;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+
+/** Nearest values against plain loops over every train of the changed brief. */
+class NearestValuesTest {
+    private static final boolean FULL = "full".equals(System.getProperty("drumfall.samples"));
+
+    @TestFactory
+    Stream<DynamicTest> the_nearest_value_has_a_train_and_one_step_tighter_has_none() {
+        return ClashListerTest.withoutTrains(FULL ? 40 : 4, 1)
+                .map(brief -> DynamicTest.dynamicTest(
+                        brief.run() + " " + brief.weight().limit(), () -> asPlainLoopsSay(brief)));
+    }
+
+    private static void asPlainLoopsSay(Brief brief) {
+        Clashes clashes = ClashLister.of(brief, 6, SearchListener.SILENT, () -> false);
+        for (Easing easing : eased(brief)) {
+            Nearest nearest = NearestValues.of(brief, easing, clashes, () -> false);
+            EasingSteps steps = new EasingSteps(brief, easing);
+            String what = easing.pointer() + " " + easing.way() + " " + nearest;
+            if (nearest.verdict() == Verdict.NEAREST) {
+                int count = count(steps, nearest.value());
+                assertThat(PlainLoops.feasible(steps.at(count).orElseThrow()))
+                        .as(what)
+                        .isNotEmpty();
+                assertThat(PlainLoops.feasible(steps.at(count - 1).orElseThrow()))
+                        .as(what)
+                        .isEmpty();
+                assertThat(nearest.train()).get().matches(Rating::feasible, what);
+            } else if (nearest.verdict() == Verdict.NONE) {
+                assertThat(PlainLoops.feasible(steps.at(steps.last()).orElseThrow()))
+                        .as(what)
+                        .isEmpty();
+            }
+        }
+    }
+
+    /** Longer ranges of wheels and more meshes make too many trains for plain loops. */
+    private static List<Easing> eased(Brief brief) {
+        return Easing.of(brief).stream()
+                .filter(easing -> !easing.pointer().startsWith("/train")
+                        && !easing.pointer().startsWith("/teeth/wheelTeeth")
+                        && !easing.pointer().startsWith("/teeth/leaves")
+                        && !easing.pointer().startsWith("/escapement/teeth"))
+                .toList();
+    }
+
+    private static int count(EasingSteps steps, String value) {
+        for (int count = 1; count <= steps.last(); count++) {
+            if (steps.text(count).equals(value)) {
+                return count;
+            }
+        }
+        throw new AssertionError("The value " + value + " is on no step.");
+    }
+
+    /** Every tighter step of a figure that makes one demand easier and another harder is empty, not only the last. */
+    @Test
+    void no_smaller_height_of_fall_has_a_train() {
+        List<Brief> briefs = ClashListerTest.withoutTrains(FULL ? 60 : 8, 1).toList();
+        List<Integer> found = new ArrayList<>();
+        for (Brief brief : briefs) {
+            Easing fall = Easing.of(brief).get(0);
+            Nearest nearest = NearestValues.of(brief, fall, new Clashes(List.of(), false), () -> false);
+            if (nearest.verdict() == Verdict.NEAREST && found.size() < (FULL ? 10 : 2)) {
+                EasingSteps steps = new EasingSteps(brief, fall);
+                int count = count(steps, nearest.value());
+                for (int tighter = Math.max(1, count - 5); tighter < count; tighter++) {
+                    assertThat(PlainLoops.feasible(steps.at(tighter).orElseThrow()))
+                            .isEmpty();
+                }
+                found.add(count);
+            }
+        }
+        assertThat(found).isNotEmpty();
+    }
+
+    @Test
+    void a_clash_that_the_figure_cannot_touch_answers_at_once() {
+        Brief brief = ClashListerTest.withoutTrains(1, 1).findFirst().orElseThrow();
+        Clashes clashes = ClashLister.of(brief, 6, SearchListener.SILENT, () -> false);
+        Easing untouched = Easing.of(brief).stream()
+                .filter(easing -> easing.effect() == Easing.Effect.LIMIT
+                        && clashes.list().stream().noneMatch(clash -> clash.holdsAny(easing.eases())))
+                .findFirst()
+                .orElseThrow();
+
+        Nearest nearest = NearestValues.of(brief, untouched, clashes, () -> {
+            throw new AssertionError("Nothing needs to be searched.");
+        });
+
+        assertThat(nearest.verdict()).isEqualTo(Verdict.NONE);
+        assertThat(nearest.standing()).hasValue(0);
+    }
+
+    @Test
+    void a_search_that_is_cut_short_names_no_value() {
+        Brief brief = ClashListerTest.withoutTrains(1, 1).findFirst().orElseThrow();
+        for (Easing easing : Easing.of(brief)) {
+            Nearest nearest = NearestValues.of(brief, easing, new Clashes(List.of(), false), () -> true);
+            assertThat(nearest.verdict())
+                    .isEqualTo(new EasingSteps(brief, easing).last() == 0 ? Verdict.NONE : Verdict.UNKNOWN);
+        }
+    }
+
+    @Test
+    void every_easing_names_a_field_of_the_brief() {
+        Brief brief = ClashListerTest.withoutTrains(1, 1).findFirst().orElseThrow();
+        assertThat(Easing.of(brief))
+                .hasSizeGreaterThan(25)
+                .allMatch(easing -> !BriefChange.typed(brief, easing.pointer()).isEmpty());
+    }
+}
