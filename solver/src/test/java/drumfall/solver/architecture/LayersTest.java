@@ -36,6 +36,7 @@ class LayersTest {
             "train",
             "teeth",
             "parts",
+            "fit",
             "power",
             "brief",
             "rating",
