@@ -11,7 +11,7 @@ import java.util.stream.LongStream;
 /** Published series of drill sizes. */
 public enum DrillSeries {
     /**
-     * Metric, 0.2 to 25 mm: the stocked sizes of parallel shank twist drills after ISO 235 (jobber series) and BS 328.
+     * Metric, 0.2 to 25 mm: parallel shank twist drills of the jobber series (ISO 235), in the sizes BS 328 is quoted with.
      *
      * <p>By 0.02 and 0.03 mm below 1 mm, by 0.05 mm below 3 mm, by 0.1 mm below 14 mm, by 0.25 mm to 25 mm.
      */

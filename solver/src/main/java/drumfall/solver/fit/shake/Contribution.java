@@ -35,7 +35,8 @@ public record Contribution(
     /**
      * Checks the lengths.
      *
-     * @throws FitException if one is out of range, or the nominal height outside the range to change it in
+     * @throws FitException if one is out of range, the nominal height outside the range to change it in, or
+     *     its least height below the minus tolerance
      */
     public Contribution {
         FitException.requireName("a part of a stack", name);
@@ -45,14 +46,12 @@ public record Contribution(
         FitException.requireLength("plus tolerance", owner, plus, 0, Nanometres.LONGEST);
         FitException.requireCount("count", owner, count, 1, MOST_PIECES);
         FitException.requireNumber("expansion", owner, expansion, 0, MOST_EXPANSION, "1/K");
-        if (range.isPresent()) {
-            FitException.requireLength(
-                    "nominal length",
-                    owner,
-                    nominal,
-                    range.get().least(),
-                    range.get().most());
-        }
+        range.ifPresent(heights -> requireWithin(heights, owner, nominal, minus));
+    }
+
+    private static void requireWithin(LayerRange range, String owner, long nominal, long minus) {
+        FitException.requireLength("nominal length", owner, nominal, range.least(), range.most());
+        FitException.requireLength("least height", owner, range.least(), Math.max(1, minus), nominal);
     }
 
     /** The same part with one layer or more put on, or taken off. */

@@ -17,7 +17,7 @@ import java.util.stream.Stream;
  * @param change the change of one part that helps most, if any helps
  */
 public record EndShake(
-        Stack stack,
+        ArborStack stack,
         ShakeBand band,
         Temperatures temperatures,
         ShakeSample sample,
@@ -31,7 +31,7 @@ public record EndShake(
      * @param temperatures of the room
      * @param sampling how to draw the sample
      */
-    public static EndShake of(Stack stack, ShakeBand band, Temperatures temperatures, Sampling sampling) {
+    public static EndShake of(ArborStack stack, ShakeBand band, Temperatures temperatures, Sampling sampling) {
         ShakeSample sample = ShakeSample.of(stack, sampling);
         Optional<UniformSum> exact = UniformSum.of(stack);
         EndShake plain = new EndShake(stack, band, temperatures, sample, exact, Optional.empty());
@@ -85,7 +85,7 @@ public record EndShake(
     }
 
     /** The same arbor with other heights; the errors of parts do not depend on their heights, so the sample stays. */
-    EndShake withStack(Stack changed) {
+    EndShake withStack(ArborStack changed) {
         return new EndShake(changed, band, temperatures, sample, exact, Optional.empty());
     }
 

@@ -34,7 +34,7 @@ public record EndShakes(List<EndShake> ranked) {
      * @param temperatures of the room
      * @param sampling how to draw each sample
      */
-    public static EndShakes of(List<Stack> stacks, ShakeBand band, Temperatures temperatures, Sampling sampling) {
+    public static EndShakes of(List<ArborStack> stacks, ShakeBand band, Temperatures temperatures, Sampling sampling) {
         return new EndShakes(stacks.stream()
                 .map(stack -> EndShake.of(stack, band, temperatures, sampling))
                 .toList());

@@ -16,7 +16,7 @@ final class ErrorSource {
     }
 
     /** One movement's deviation from the mean, nm. */
-    double deviation(Stack stack) {
+    double deviation(ArborStack stack) {
         double sum = 0;
         for (Contribution part : stack.contributions()) {
             for (int piece = 0; piece < part.count(); piece++) {

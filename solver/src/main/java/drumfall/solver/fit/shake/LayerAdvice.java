@@ -56,7 +56,7 @@ final class LayerAdvice {
 
     private LayerChange change(int part, int layers) {
         Contribution contribution = shake.stack().contributions().get(part);
-        Stack changed = shake.stack().withLayers(part, layers);
+        ArborStack changed = shake.stack().withLayers(part, layers);
         double after = shake.withStack(changed).chance().outside();
         long height = layers * contribution.range().orElseThrow().layer();
         return new LayerChange(shake.stack().arbor(), contribution.name(), layers, height, before, after);

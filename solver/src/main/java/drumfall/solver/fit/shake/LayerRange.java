@@ -8,7 +8,7 @@ import drumfall.solver.fit.Nanometres;
 /**
  * By how much a printed part's height may be changed.
  *
- * @param layer one layer, nm, positive
+ * @param layer one layer, nm, 0.02 to 2 mm
  * @param least least height, nm, positive
  * @param most most height, nm, not below the least
  */
@@ -19,7 +19,8 @@ public record LayerRange(long layer, long least, long most) {
      * @throws FitException if a length is out of range
      */
     public LayerRange {
-        FitException.requireLength("layerHeight", "a part", layer, 1, 2 * Nanometres.MILLIMETRE);
+        FitException.requireLength(
+                "layerHeight", "a part", layer, Nanometres.MILLIMETRE / 50, 2 * Nanometres.MILLIMETRE);
         FitException.requireLength("least height", "a part", least, 1, Nanometres.LONGEST);
         FitException.requireLength("most height", "a part", most, least, Nanometres.LONGEST);
     }

@@ -6,7 +6,7 @@ import drumfall.solver.fit.FitException;
 import drumfall.solver.fit.Nanometres;
 
 /**
- * The end shake that is wanted.
+ * The end shake that is wanted; its ends belong to it, which matters only for parts without any error.
  *
  * @param least nm, not negative
  * @param most nm, more than the least

@@ -21,7 +21,7 @@ public final class ShakeSample implements ShakeDistribution {
      * @param stack the stack
      * @param sampling how
      */
-    public static ShakeSample of(Stack stack, Sampling sampling) {
+    public static ShakeSample of(ArborStack stack, Sampling sampling) {
         ErrorSource source = new ErrorSource(sampling.seed());
         double[] drawn = new double[sampling.trials()];
         for (int i = 0; i < drawn.length; i++) {

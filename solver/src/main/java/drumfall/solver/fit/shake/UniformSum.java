@@ -50,7 +50,7 @@ public final class UniformSum implements ShakeDistribution {
      *
      * @param stack the stack
      */
-    public static Optional<UniformSum> of(Stack stack) {
+    public static Optional<UniformSum> of(ArborStack stack) {
         SortedMap<BigDecimal, Integer> widths = new TreeMap<>();
         for (Contribution part : stack.contributions()) {
             BigDecimal whole = BigDecimal.valueOf(part.minus() + part.plus());

@@ -49,7 +49,7 @@ class EndShakesTest {
 
     @Test
     void a_part_that_cannot_be_changed_gets_no_advice() {
-        Stack fixed = new Stack(
+        ArborStack fixed = new ArborStack(
                 "fixed",
                 List.of(part("pillar", OPENS, 20_000_000, 100_000), part("wheel", FILLS, 20_000_000, 100_000)));
 
@@ -63,7 +63,7 @@ class EndShakesTest {
         SplittableRandom random = new SplittableRandom(9);
         int advised = 0;
         for (int i = 0; i < 40; i++) {
-            Stack stack = randomStack(random);
+            ArborStack stack = randomStack(random);
             Temperatures room = new Temperatures(20, random.nextDouble(0, 20), random.nextDouble(20, 40));
             EndShake shake = EndShake.of(stack, ShakeBand.COMMON, room, SAMPLING);
             double best = leastByTrial(shake);
@@ -97,7 +97,7 @@ class EndShakesTest {
     void heat_widens_the_worst_case_by_drift_times_kelvin() {
         Contribution pillar =
                 new Contribution("pillar", OPENS, 50_000_000, 0, 0, 1, 40e-6, ErrorShape.UNIFORM, Optional.empty());
-        Stack stack = new Stack("arbor", List.of(pillar, part("arbor", FILLS, 49_500_000, 0)));
+        ArborStack stack = new ArborStack("arbor", List.of(pillar, part("arbor", FILLS, 49_500_000, 0)));
         EndShake shake = EndShake.of(stack, ShakeBand.COMMON, new Temperatures(20, 10, 35), SAMPLING);
 
         assertThat(shake.least()).isCloseTo(500_000 - 20_000, within(1e-6)); // 50 mm · 40e-6/K · 10 K; rounding
@@ -106,7 +106,7 @@ class EndShakesTest {
 
     @Test
     void normal_errors_are_answered_by_the_sample() {
-        Stack stack = new Stack(
+        ArborStack stack = new ArborStack(
                 "arbor",
                 List.of(
                         part("pillar", OPENS, 20_000_000, 300_000, 1, ErrorShape.TRUNCATED_NORMAL),
@@ -119,13 +119,26 @@ class EndShakesTest {
     }
 
     @Test
+    void a_height_that_could_fall_below_its_own_error_is_refused() {
+        Optional<LayerRange> range = Optional.of(new LayerRange(LAYER, LAYER, 2_000_000));
+
+        assertThatThrownBy(
+                        () -> new Contribution("spacer", FILLS, 1_000_000, 300_000, 0, 1, 0, ErrorShape.UNIFORM, range))
+                .hasMessage(
+                        "The least height (0.2 mm) of part (spacer) must lie from 0.3 mm to 1 mm. Maybe take 0.3 mm.");
+        assertThatThrownBy(() -> new Contribution("spacer", FILLS, 100_000, 0, 0, 1, 0, ErrorShape.UNIFORM, range))
+                .hasMessageContaining("The nominal length (0.1 mm) of part (spacer) must lie from 0.2 mm");
+        assertThatThrownBy(() -> new LayerRange(19_999, 1, 2)).hasMessageContaining("layerHeight (0.019999 mm)");
+    }
+
+    @Test
     void a_movement_without_arbors_is_refused() {
         assertThatThrownBy(() -> new EndShakes(List.of()))
                 .hasMessageStartingWith("The number of arbors (0) of the movement");
     }
 
-    private static Stack withGap(String arbor, long gap) {
-        return new Stack(
+    private static ArborStack withGap(String arbor, long gap) {
+        return new ArborStack(
                 arbor,
                 List.of(
                         part("pillar", OPENS, 20_000_000 + gap, 100_000),
@@ -133,12 +146,12 @@ class EndShakesTest {
                         part("wheel", FILLS, 15_000_000, 0)));
     }
 
-    private static Stack randomStack(SplittableRandom random) {
+    private static ArborStack randomStack(SplittableRandom random) {
         LayerRange wheel = new LayerRange(LAYER, 4_000_000, 6_000_000);
         LayerRange spacers = new LayerRange(LAYER, 600_000, 1_400_000);
         long gap = random.nextLong(-400_000, 1_600_000);
         long error = random.nextLong(20_000, 250_000);
-        return new Stack(
+        return new ArborStack(
                 "arbor",
                 List.of(
                         new Contribution(
@@ -182,7 +195,7 @@ class EndShakesTest {
             for (int layers = -30; range.isPresent() && layers <= 30; layers++) {
                 long height = parts.get(part).nominal() + layers * LAYER;
                 if (height >= range.get().least() && height <= range.get().most()) {
-                    Stack changed = shake.stack().withLayers(part, layers);
+                    ArborStack changed = shake.stack().withLayers(part, layers);
                     best = Math.min(best, shake.withStack(changed).chance().outside());
                 }
             }

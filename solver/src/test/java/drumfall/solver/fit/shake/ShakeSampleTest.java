@@ -25,7 +25,7 @@ class ShakeSampleTest {
     void sampled_chances_agree_with_the_exact_ones_within_their_standard_error(ErrorShape shape, boolean antithetic) {
         SplittableRandom random = new SplittableRandom(77);
         for (int i = 0; i < 10; i++) {
-            Stack stack = ofErrors(shape, random.longs(5, 10_000, 300_000).toArray());
+            ArborStack stack = ofErrors(shape, random.longs(5, 10_000, 300_000).toArray());
             ShakeSample sample = ShakeSample.of(stack, new Sampling(i, TRIALS, antithetic));
             ShakeBand band = new ShakeBand(0, random.nextLong(200_000, 900_000));
             double mean = random.nextDouble(0, 600_000);
@@ -45,7 +45,7 @@ class ShakeSampleTest {
     @ParameterizedTest
     @EnumSource(ErrorShape.class)
     void sampled_deviations_agree_with_the_formula(ErrorShape shape) {
-        Stack stack = ofErrors(shape, 100_000, 200_000, 50_000);
+        ArborStack stack = ofErrors(shape, 100_000, 200_000, 50_000);
         ShakeSample sample = ShakeSample.of(stack, new Sampling(5, TRIALS, false));
         double expected = stack.rootSumSquare().deviation();
 
@@ -67,7 +67,7 @@ class ShakeSampleTest {
 
     @Test
     void the_same_seed_draws_the_same_sample_and_another_seed_another() {
-        Stack stack = ofErrors(ErrorShape.UNIFORM, 100_000, 200_000);
+        ArborStack stack = ofErrors(ErrorShape.UNIFORM, 100_000, 200_000);
         ShakeSample first = ShakeSample.of(stack, new Sampling(1, 1000, false));
 
         assertThat(ShakeSample.of(stack, new Sampling(1, 1000, false)).quantile(0.3))

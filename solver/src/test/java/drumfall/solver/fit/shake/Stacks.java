@@ -20,21 +20,21 @@ final class Stacks {
     }
 
     static Contribution layered(String name, Direction direction, long nominal, long error, long layer) {
-        LayerRange range = new LayerRange(layer, layer, 10 * nominal);
+        LayerRange range = new LayerRange(layer, Math.max(layer, error), 10 * nominal);
         return new Contribution(name, direction, nominal, error, error, 1, 0, ErrorShape.UNIFORM, Optional.of(range));
     }
 
     /** One part of a stated half width for each error, the first one opening. */
-    static Stack ofErrors(ErrorShape shape, long... halfWidths) {
+    static ArborStack ofErrors(ErrorShape shape, long... halfWidths) {
         Contribution[] parts = new Contribution[halfWidths.length];
         for (int i = 0; i < parts.length; i++) {
             Direction direction = i == 0 ? Direction.OPENS : Direction.FILLS;
             parts[i] = part("part " + i, direction, 20_000_000, halfWidths[i], 1, shape);
         }
-        return new Stack("arbor", List.of(parts));
+        return new ArborStack("arbor", List.of(parts));
     }
 
-    static UniformSum exact(Stack stack) {
+    static UniformSum exact(ArborStack stack) {
         return UniformSum.of(stack).orElseThrow();
     }
 }

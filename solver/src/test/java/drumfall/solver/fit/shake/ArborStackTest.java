@@ -17,13 +17,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-class StackTest {
+class ArborStackTest {
     // Ficient Design, "Tolerance Stack-Up Analysis": housing 4.020 ± 0.005 in less 2.000 ± 0.005, 1.500 ± 0.003 and
     // 0.500 ±
     // 0.002 in: gap 0.020 ± 0.015 in, root-sum-square ± 0.00794 in, printed to five decimals.
     @Test
     void three_parts_in_a_housing_stack_up_as_published() {
-        Stack stack = new Stack(
+        ArborStack stack = new ArborStack(
                 "housing",
                 List.of(
                         part("housing", OPENS, 4020 * MIL, 5 * MIL),
@@ -44,7 +44,7 @@ class StackTest {
     // 0.120 ± 0.005 and 0.875 ± 0.001 in: gap 0.005 ± 0.010 in, statistically ± 0.006 in.
     @Test
     void a_shouldered_screw_may_bind_in_the_worst_case_but_hardly_ever_does() {
-        Stack stack = new Stack(
+        ArborStack stack = new ArborStack(
                 "screw",
                 List.of(
                         part("screw", OPENS, 1750 * MIL, 3 * MIL),
@@ -64,7 +64,7 @@ class StackTest {
                 "pillar", OPENS, 50_000_000, 100_000, 300_000, 1, 0, ErrorShape.UNIFORM, Optional.empty());
         Contribution washers =
                 new Contribution("washer", FILLS, 1_000_000, 0, 50_000, 4, 0, ErrorShape.UNIFORM, Optional.empty());
-        Stack stack = new Stack("arbor", List.of(pillar, washers));
+        ArborStack stack = new ArborStack("arbor", List.of(pillar, washers));
 
         assertThat(stack.nominal()).isEqualTo(46_000_000);
         assertThat(stack.least()).isEqualTo(46_000_000 - 100_000 - 4 * 50_000);
@@ -83,7 +83,7 @@ class StackTest {
         Contribution arbor =
                 new Contribution("arbor", FILLS, 49_500_000, 0, 0, 1, 11.5e-6, ErrorShape.UNIFORM, Optional.empty());
 
-        assertThat(new Stack("arbor", List.of(pillar, arbor)).drift())
+        assertThat(new ArborStack("arbor", List.of(pillar, arbor)).drift())
                 .isCloseTo(1480.75, within(1e-9)); // nm/K, rounding
     }
 
@@ -120,11 +120,11 @@ class StackTest {
 
     @Test
     void a_stack_without_a_frame_or_with_a_bad_part_is_refused() {
-        assertThatThrownBy(() -> new Stack("third", List.of(part("wheel", FILLS, 5_000_000, 0))))
+        assertThatThrownBy(() -> new ArborStack("third", List.of(part("wheel", FILLS, 5_000_000, 0))))
                 .isInstanceOf(FitException.class)
                 .hasMessage("The frame gap (none) of the stack of arbor (third) must be at least 1 part."
                         + " Maybe add the pillars.");
-        assertThatThrownBy(() -> new Stack("third", List.of())).hasMessageContaining("The number of parts (0)");
+        assertThatThrownBy(() -> new ArborStack("third", List.of())).hasMessageContaining("The number of parts (0)");
         assertThatThrownBy(() -> part("wheel", FILLS, 1_000_000, 1_000_001))
                 .hasMessageContaining("The minus tolerance (1.000001 mm) of part (wheel) must lie from 0 mm to 1 mm");
         assertThatThrownBy(() -> part("wheel", FILLS, 1_000_000, 0, 0, ErrorShape.UNIFORM))

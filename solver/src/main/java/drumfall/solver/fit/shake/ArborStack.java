@@ -12,7 +12,7 @@ import java.util.List;
  * @param arbor name of the arbor
  * @param contributions 1 to 100, the frame among them
  */
-public record Stack(String arbor, List<Contribution> contributions) {
+public record ArborStack(String arbor, List<Contribution> contributions) {
     private static final int MOST_PARTS = 100;
 
     /**
@@ -20,7 +20,7 @@ public record Stack(String arbor, List<Contribution> contributions) {
      *
      * @throws FitException if there are none or too many, or nothing opens the frame
      */
-    public Stack {
+    public ArborStack {
         FitException.requireName("an arbor", arbor);
         contributions = List.copyOf(contributions);
         String owner = "the stack of arbor (" + arbor + ")";
@@ -63,9 +63,9 @@ public record Stack(String arbor, List<Contribution> contributions) {
     }
 
     /** The stack with layers put on one part or taken off. */
-    Stack withLayers(int part, int layers) {
+    ArborStack withLayers(int part, int layers) {
         List<Contribution> changed = new ArrayList<>(contributions);
         changed.set(part, changed.get(part).withLayers(layers));
-        return new Stack(arbor, changed);
+        return new ArborStack(arbor, changed);
     }
 }
