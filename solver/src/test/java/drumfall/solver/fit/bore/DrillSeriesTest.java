@@ -12,11 +12,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class DrillSeriesTest {
-    // Count of BS 328 sizes as the rules print them (encyclopaedia article "Drill bit sizes"): 8·4 below 1 mm, 20·2
-    // below 3
-    // mm, 110 below 14 mm, 11·4 + 1 to 25 mm. The article's "230 sizes" counts 25.25 to 25.75 mm too, beyond its own
-    // "to 25.0
-    // mm"; they are left out here.
+    // Count of BS 328 sizes as the rules print them (encyclopaedia article "Drill bit sizes"): 8·4 below 1 mm,
+    // 20·2 below 3 mm, 110 below 14 mm, 11·4 + 1 to 25 mm. The article's "230 sizes" counts 25.25 to 25.75 mm
+    // too, beyond its own "to 25.0 mm"; they are left out here.
     @Test
     void the_metric_series_has_its_published_sizes() {
         List<Long> sizes = sizes(DrillSeries.METRIC);
@@ -60,8 +58,8 @@ class DrillSeriesTest {
     }
 
     // ANSI B94.11M-1979 as quoted: "from 1/64 inch through 1 inch in 1/64 inch increments". Millimetres of a
-    // public-domain
-    // table of drill sizes (metric, inch and fractional inch, 2007), exact where it prints them in parentheses.
+    // public-domain table of drill sizes (metric, inch and fractional inch, 2007), exact where it prints them
+    // in parentheses.
     @ParameterizedTest
     @CsvSource({
         "1,  1/64 in,  0.396875",

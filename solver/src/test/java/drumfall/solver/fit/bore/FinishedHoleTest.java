@@ -16,9 +16,8 @@ class FinishedHoleTest {
     private static final DrillRack INCH = DrillRack.of(DrillSeries.FRACTIONAL_INCH);
     private static final DrillRack BOTH = DrillRack.of(DrillSeries.METRIC, DrillSeries.FRACTIONAL_INCH);
 
-    // Common practice, no source: a 1.6 mm or 1/16 in drill for an arbor of 1.5 mm, a clearance of about 0.1 mm. The
-    // inch
-    // drill leaves 0.0875 mm and is therefore named only if no more is asked for.
+    // Common practice, no source: a 1.6 mm or 1/16 in drill for an arbor of 1.5 mm, a clearance of about 0.1
+    // mm. The inch drill leaves 0.0875 mm and is therefore named only if no more is asked for.
     @ParameterizedTest
     @CsvSource({
         "100000, 1.6 mm,  5/64 in, 1.6 mm",

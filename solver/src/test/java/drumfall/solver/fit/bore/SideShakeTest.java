@@ -12,8 +12,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class SideShakeTest {
-    // Straight arbor between two pivots, worked by hand: half of the play at a pivot, their mean in the middle, more
-    // outside.
+    // Straight arbor between two pivots, worked by hand: half of the play at a pivot, their mean in the middle,
+    // more outside.
     @ParameterizedTest
     @CsvSource({"0, 50000", "1, 100000", "0.5, 75000", "1.5, 175000", "-1, 200000"})
     void a_gear_strays_by_half_the_play_where_it_sits(double position, double farthest) {
@@ -21,7 +21,8 @@ class SideShakeTest {
                 .isCloseTo(farthest, within(1e-9)); // a double's last digits only
     }
 
-    // Every pair of pivot positions on the rims of the play is tried; the line through both is read off at the gear.
+    // Every pair of pivot positions on the rims of the play is tried; the line through both is read off at the
+    // gear.
     @Test
     void no_position_of_the_pivots_brings_the_gear_farther() {
         SplittableRandom random = new SplittableRandom(5);

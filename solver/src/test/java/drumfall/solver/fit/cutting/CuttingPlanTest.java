@@ -20,9 +20,9 @@ class CuttingPlanTest {
     private static final boolean FULL =
             System.getProperty("drumfall.samples", "").equals("full");
 
-    // V. Chvátal, Linear Programming, 1983, ch. 13, from memory: rolls of 100; 97 of 45, 610 of 36, 395 of 31, 211 of
-    // 14: 453
-    // rolls. The bound can be had by hand from the prices 1/2, 1/2, 1/4, 0: 353.5 + 98.75 = 452.25.
+    // V. Chvátal, Linear Programming, 1983, ch. 13, from memory: rolls of 100; 97 of 45, 610 of 36, 395 of 31,
+    // 211 of 14: 453 rolls. The bound can be had by hand from the prices 1/2, 1/2, 1/4, 0: 353.5 + 98.75 =
+    // 452.25.
     @Test
     void the_textbook_rolls_take_453() {
         RodPlan plan = plan(100 * MM, 0, 45, 97, 36, 610, 31, 395, 14, 211);
@@ -32,9 +32,8 @@ class CuttingPlanTest {
         assertThat(plan.provenLeast()).isTrue();
     }
 
-    // Encyclopaedia article "Cutting stock problem": 13 widths from rolls of 5600 mm, 407 160 mm in all, at least 72.7
-    // rolls;
-    // that 73 do is quoted there too, from memory.
+    // Encyclopaedia article "Cutting stock problem": 13 widths from rolls of 5600 mm, 407 160 mm in all, at
+    // least 72.7 rolls; that 73 do is quoted there too, from memory.
     @Test
     void thirteen_widths_of_paper_take_73_rolls() {
         RodPlan plan = plan(
@@ -45,7 +44,8 @@ class CuttingPlanTest {
         assertThat(plan.provenLeast()).isTrue();
     }
 
-    // By hand: first fit cuts 6+3, 5+2+2 and needs a third rod for the last 2, while 6+2+2 and 5+3+2 fill two exactly.
+    // By hand: first fit cuts 6+3, 5+2+2 and needs a third rod for the last 2, while 6+2+2 and 5+3+2 fill two
+    // exactly.
     @Test
     void full_rods_are_found_where_first_fit_misses_them() {
         RodPlan plan = plan(10 * MM, 0, 6, 1, 5, 1, 3, 1, 2, 3);
@@ -54,7 +54,8 @@ class CuttingPlanTest {
         assertThat(plan.cuts()).extracting(RodCut::offcut).containsOnly(0L);
     }
 
-    // A saw of 2 mm: three pieces of 100 mm and two cuts take 304 mm; the last cut may run out of the rod's end.
+    // A saw of 2 mm: three pieces of 100 mm and two cuts take 304 mm; the last cut may run out of the rod's
+    // end.
     @ParameterizedTest
     @CsvSource({"303, 2, 99", "304, 1, 0", "305, 1, 0", "306, 1, 0", "307, 1, 1"})
     void a_kerf_is_taken_by_every_cut_and_the_offcut_is_told(long rod, int rods, long offcut) {

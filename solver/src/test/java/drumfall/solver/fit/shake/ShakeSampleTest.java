@@ -40,8 +40,8 @@ class ShakeSampleTest {
         }
     }
 
-    // The standard error of a sampled deviation is at most the deviation over √(2n), all three shapes being flatter
-    // than normal.
+    // The standard error of a sampled deviation is at most the deviation over √(2n), all three shapes being
+    // flatter than normal.
     @ParameterizedTest
     @EnumSource(ErrorShape.class)
     void sampled_deviations_agree_with_the_formula(ErrorShape shape) {

@@ -17,9 +17,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 class UniformSumTest {
     private static final double ROUNDING = 1e-15;
 
-    // Sum of n uniform variables on 0 to 1 below s (Feller, vol. II, ch. I.9: cardinal B-splines): s^n/n! up to 1, one
-    // half in
-    // the middle, and worked by hand between.
+    // Sum of n uniform variables on 0 to 1 below s (Feller, vol. II, ch. I.9: cardinal B-splines): s^n/n! up to
+    // 1, one half in the middle, and worked by hand between.
     @ParameterizedTest
     @CsvSource({
         "1, 0.25, 0.25",
@@ -43,9 +42,9 @@ class UniformSumTest {
                 .isCloseTo(chance, within(Math.max(1e-33, chance * 1e-14))); // the last digits of a double
     }
 
-    // JCGM 101:2008, 9.2.3, four rectangular inputs of standard deviation 1: the shortest 95 % interval is ± 2√3 (2 −
-    // (3/5)^(1/4)), printed ± 3.88, from memory; the closed form was checked by hand on the last piece of the
-    // polynomial.
+    // JCGM 101:2008, 9.2.3, four rectangular inputs of standard deviation 1: the shortest 95 % interval is ±
+    // 2√3 (2 − (3/5)^(1/4)), printed ± 3.88, from memory; the closed form was checked by hand on the last piece
+    // of the polynomial.
     @Test
     void four_uniform_errors_stay_in_the_interval_of_the_guide_in_ninety_five_of_a_hundred() {
         double half = 1_000_000;
@@ -57,7 +56,8 @@ class UniformSumTest {
         assertThat(bound / half * Math.sqrt(3)).isCloseTo(3.88, within(0.005)); // half of the last place printed
     }
 
-    // JCGM 101:2008, 9.2.4, from memory: three of deviation 1 and one of 10: 95 % lie within ± 17.0 by its Monte Carlo.
+    // JCGM 101:2008, 9.2.4, from memory: three of deviation 1 and one of 10: 95 % lie within ± 17.0 by its
+    // Monte Carlo.
     @Test
     void one_error_far_larger_than_the_rest_spoils_the_normal_rule_as_in_the_guide() {
         double unit = Math.sqrt(3) * 1_000_000;
@@ -89,9 +89,8 @@ class UniformSumTest {
         assertThat(triangle.chanceBelow(0)).isEqualTo(0.5);
     }
 
-    // One error more averages the distribution over its width; the average is taken by Simpson's rule over 2000 strips.
-    // Pieces
-    // of the polynomial join smoothly enough for an error far below 1e-6.
+    // One error more averages the distribution over its width; the average is taken by Simpson's rule over 2000
+    // strips. Pieces of the polynomial join smoothly enough for an error far below 1e-6.
     @Test
     void one_more_error_averages_the_distribution_over_its_width() {
         SplittableRandom random = new SplittableRandom(21);
