@@ -37,6 +37,7 @@ class LayersTest {
             "display",
             "teeth",
             "parts",
+            "fit",
             "power",
             "brief",
             "rating",
