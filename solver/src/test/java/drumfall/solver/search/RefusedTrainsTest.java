@@ -28,7 +28,7 @@ class RefusedTrainsTest {
 
     @TestFactory
     Stream<DynamicTest> the_front_is_that_of_the_trains_that_can_be_built() {
-        List<Brief> briefs = SmallBriefs.some(FULL ? 300 : 25, 7000);
+        List<Brief> briefs = SmallBriefs.some(FULL ? 300 : 6, 7000);
         return Stream.of(2, 3, 10)
                 .flatMap(one -> briefs.stream()
                         .map(brief -> DynamicTest.dynamicTest(
@@ -38,7 +38,7 @@ class RefusedTrainsTest {
 
     @TestFactory
     Stream<DynamicTest> a_train_exists_if_one_can_be_built() {
-        return SmallBriefs.some(FULL ? 300 : 25, 8000).stream()
+        return SmallBriefs.some(FULL ? 300 : 10, 8000).stream()
                 .map(brief -> DynamicTest.dynamicTest(brief.name(), () -> {
                     boolean exists = PlainLoops.feasible(brief).stream().anyMatch(rating -> lucky(rating.train(), 40));
                     assertThat(TrainSearch.existence(new TrainRater(brief), () -> false, train -> lucky(train, 40)))
