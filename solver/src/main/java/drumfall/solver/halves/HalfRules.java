@@ -7,9 +7,12 @@ import drumfall.solver.power.ArborRole;
 import drumfall.solver.power.Criterion;
 import drumfall.solver.power.Movement;
 import drumfall.solver.rating.BriefChoices;
+import drumfall.solver.rating.Refused;
 import drumfall.solver.rating.TrainLimits;
 import drumfall.solver.rating.TrainRater;
+import drumfall.solver.train.Mesh;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Set;
 
 /** What both halves share: the brief's rater, the objectives that are asked, and single steps of the walk. */
@@ -27,6 +30,7 @@ final class HalfRules {
     final BriefChoices choices;
     final Set<ObjectiveFigure> asked = EnumSet.noneOf(ObjectiveFigure.class);
     final int moduleCount;
+    private final Refused refused;
 
     /** Torque on the centre arbor that no weight allowed exceeds; teeth that bear it bear everything. */
     final double mostCentreTorque;
@@ -36,6 +40,7 @@ final class HalfRules {
         this.movement = rater.movement();
         this.limits = rater.limits();
         this.choices = rater.choices();
+        this.refused = rater.refused();
         this.mostCentreTorque = limits.mostCentreTorque();
         this.moduleCount = choices.modules().size();
         rater.objectives().asked().forEach(objective -> asked.add(objective.figure()));
@@ -43,6 +48,19 @@ final class HalfRules {
 
     static boolean surelyLess(double first, double second) {
         return first < second * SURELY_LESS;
+    }
+
+    boolean distrusts(List<MeshChoice> below) {
+        return !refused.isEmpty() && refused.distrusts(meshes(below));
+    }
+
+    boolean distrusts(List<MeshChoice> above, DrumChoice drum) {
+        return !refused.isEmpty()
+                && refused.distrusts(meshes(above), drum.diameter(), drum.run().reeving());
+    }
+
+    private static List<Mesh> meshes(List<MeshChoice> choices) {
+        return choices.stream().map(choice -> choice.mesh).toList();
     }
 
     /** Torque on the wheel's side of an arbor, for what the mesh's pinion below must be given. */

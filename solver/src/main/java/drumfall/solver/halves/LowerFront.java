@@ -38,12 +38,14 @@ final class LowerFront {
                 || tree.covers(asked(runningLoad, bindingLoad, memory, tip, borne, sums), LowerFront::surelyLess);
     }
 
-    /** Takes a half in unless another one replaces it or it is in already. */
+    /** Takes a half in unless another one replaces it or it is in already; a distrusted half replaces none. */
     void offer(LowerHalf half) {
         if (!replaced(half) && in.add(half)) {
-            double[] point = asked(half);
-            point[1] = outlook.offered(half.runningLoad, half.need.memory());
-            tree.add(point, half);
+            if (!half.distrusted) {
+                double[] point = asked(half);
+                point[1] = outlook.offered(half.runningLoad, half.need.memory());
+                tree.add(point, half);
+            }
             kept.add(half);
         }
     }

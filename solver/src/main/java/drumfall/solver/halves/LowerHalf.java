@@ -18,6 +18,9 @@ public final class LowerHalf implements Comparable<LowerHalf> {
     final double borne;
 
     final PartSums sums;
+    /** Whether it is part of a train without a place for its arbors, see {@link drumfall.solver.rating.Refused}. */
+    final boolean distrusted;
+
     private final long[] key;
 
     LowerHalf(
@@ -27,7 +30,8 @@ public final class LowerHalf implements Comparable<LowerHalf> {
             double runningLoad,
             double bindingLoad,
             double borne,
-            PartSums sums) {
+            PartSums sums,
+            boolean distrusted) {
         this.meshes = List.copyOf(meshes);
         this.escapeTeeth = escapeTeeth;
         this.need = need;
@@ -35,6 +39,7 @@ public final class LowerHalf implements Comparable<LowerHalf> {
         this.bindingLoad = bindingLoad;
         this.borne = borne;
         this.sums = sums;
+        this.distrusted = distrusted;
         this.key = LongStream.concat(
                         meshes.stream()
                                 .flatMapToLong(choice -> LongStream.of(

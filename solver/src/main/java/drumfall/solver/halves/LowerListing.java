@@ -199,7 +199,8 @@ final class LowerListing {
         if (Double.isInfinite(running) || Double.isInfinite(binding)) {
             return;
         }
-        LowerHalf half = new LowerHalf(meshes, escape.teeth, need, running, binding, borne(meshes), sums);
+        LowerHalf half = new LowerHalf(
+                meshes, escape.teeth, need, running, binding, borne(meshes), sums, rules.distrusts(meshes));
         if (thin) {
             front.offer(half);
         } else {

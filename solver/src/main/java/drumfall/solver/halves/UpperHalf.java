@@ -28,6 +28,9 @@ public final class UpperHalf implements Comparable<UpperHalf> {
     /** Weight as lines of the torque at the centre, see {@link UpperLines}. */
     final double[] lines;
 
+    /** Whether it is part of a train without a place for its arbors, see {@link drumfall.solver.rating.Refused}. */
+    final boolean distrusted;
+
     private final long[] key;
 
     UpperHalf(
@@ -36,11 +39,13 @@ public final class UpperHalf implements Comparable<UpperHalf> {
             PartSums sums,
             double durationError,
             double[] lines,
-            ToothLimits teeth) {
+            ToothLimits teeth,
+            boolean distrusted) {
         this.meshes = List.copyOf(meshes);
         this.drumDiameter = drum.diameter();
         this.reeving = drum.run().reeving();
         this.sums = sums;
+        this.distrusted = distrusted;
         this.durationError = durationError;
         this.lineArm = drum.lineArm();
         this.drumMass = drum.mass();

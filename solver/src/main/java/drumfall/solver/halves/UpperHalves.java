@@ -9,7 +9,9 @@ import drumfall.solver.train.DrumRun;
 import drumfall.solver.train.Reeving;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.function.BooleanSupplier;
 import org.apache.commons.numbers.fraction.BigFraction;
 
@@ -32,6 +34,9 @@ public final class UpperHalves {
     private final List<DrumChoice> drums = new ArrayList<>();
     private final DominanceTree<UpperHalf> tree;
     private final List<UpperHalf> kept = new ArrayList<>();
+    /** They replace none, so they are not in the tree and would be taken in twice. */
+    private final Set<UpperHalf> distrusted = new HashSet<>();
+
     private double fewestHours = Double.POSITIVE_INFINITY;
     private double mostHours;
 
@@ -183,7 +188,8 @@ public final class UpperHalves {
                 sums.withMass(drum.mass()),
                 rules.rater.objectives().durationError(hours, drum.run()),
                 lines.atLine(atDrumArbor, drum),
-                rules.limits.teeth());
+                rules.limits.teeth(),
+                rules.distrusts(meshes, drum));
     }
 
     /** Whether each reeving's best drum, as quick and light and wide as any of them, would be replaced. */
@@ -242,7 +248,10 @@ public final class UpperHalves {
                 || (thin && replaced(half, true))) {
             return;
         }
-        if (thin) {
+        if (half.distrusted && thin && !distrusted.add(half)) {
+            return;
+        }
+        if (thin && !half.distrusted) {
             tree.add(point(half, true), half);
         }
         kept.add(half);

@@ -20,6 +20,7 @@ public final class TrainRater {
     private final TrainLimits limits;
     private final Objectives objectives;
     private final DemandSheet demands;
+    private final Refused refused;
 
     /**
      * A rater for one brief.
@@ -55,6 +56,32 @@ public final class TrainRater {
         this.limits = new TrainLimits(brief, movement(), waived);
         this.objectives = new Objectives(brief, movement(), limits);
         this.demands = new DemandSheet(brief, limits);
+        this.refused = Refused.NONE;
+    }
+
+    private TrainRater(TrainRater other, Refused refused) {
+        this.brief = other.brief;
+        this.middle = other.middle;
+        this.smoothest = other.smoothest;
+        this.roughest = other.roughest;
+        this.limits = other.limits;
+        this.objectives = other.objectives;
+        this.demands = other.demands;
+        this.refused = refused;
+    }
+
+    /**
+     * The same rater for a search that knows of trains without a place for their arbors.
+     *
+     * @param trains what is known
+     */
+    public TrainRater knowing(Refused trains) {
+        return new TrainRater(this, trains);
+    }
+
+    /** Trains known to have no place for their arbors; the rating does not speak of them, the search leaves them out. */
+    public Refused refused() {
+        return refused;
     }
 
     /** The brief rated against. */

@@ -7,6 +7,7 @@ import drumfall.solver.halves.LowerHalf;
 import drumfall.solver.halves.UpperHalf;
 import drumfall.solver.rating.CellFront;
 import drumfall.solver.rating.TrainRater;
+import drumfall.solver.train.Train;
 import java.util.List;
 import org.chocosolver.solver.constraints.Propagator;
 import org.chocosolver.solver.constraints.PropagatorPriority;
@@ -79,7 +80,12 @@ final class FrontRule extends Propagator<IntVar> {
                 && join.teethBear(fixed, half, weight)
                 && front.mayImprove(values, weight)
                 && beside.mayImprove(values, weight)
-                && beside.add(rater.rate(join.train(fixed, half)));
+                && beside(join.train(fixed, half), beside);
+    }
+
+    /** A train without a place for its arbors must not stand in the way of others. */
+    private boolean beside(Train train, CellFront beside) {
+        return !rater.refused().holds(train) && beside.add(rater.rate(train));
     }
 
     @Override

@@ -66,6 +66,9 @@ final class RuleBook {
         rules.put(Demand.SINGLE_LAYER.name(), windsInOneLayer());
         rules.put(Demand.WEIGHT_LIMIT.name(), weightKept());
         rules.put(Demand.TOOTH_BENDING.name(), teethBear());
+        if (!rater.refused().isEmpty()) {
+            rules.put("PLACE FOR ARBORS", notRefused());
+        }
         locks().forEach(rules::put);
         return rules;
     }
@@ -188,6 +191,11 @@ final class RuleBook {
                     return limits.teethBear(fixed, recommendedWeight(fixed));
                 },
                 train.all());
+    }
+
+    /** It is not known that the arbors have no place. */
+    Constraint notRefused() {
+        return claim(v -> !rater.refused().holds(train.train(v)), train.all());
     }
 
     private double recommendedWeight(Train fixed) {

@@ -8,12 +8,19 @@ import drumfall.solver.halves.LowerHalves;
 import drumfall.solver.halves.UpperHalf;
 import drumfall.solver.halves.UpperHalves;
 import drumfall.solver.rating.CellFront;
+import drumfall.solver.rating.Rating;
+import drumfall.solver.rating.Refused;
 import drumfall.solver.rating.TrainRater;
 import drumfall.solver.rules.TrainRules;
 import drumfall.solver.search.SearchProgress.Stage;
+import drumfall.solver.train.Train;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.BooleanSupplier;
 import java.util.function.IntPredicate;
+import java.util.function.Predicate;
 
 /**
  * Finds the front of a brief.
@@ -25,17 +32,27 @@ public final class TrainSearch {
     /** One mesh choice in so many at each place is tried first, for early options and quick comparisons. */
     private static final int SAMPLE = 7;
 
-    private final TrainRater rater;
+    private final TrainRater all;
     private final SearchListener listener;
     private final BooleanSupplier cancelled;
-    private final CellFront front;
     private final SearchSettings settings;
+    private final Predicate<Train> placeable;
+    private final Map<Train, Rating> placed = new LinkedHashMap<>();
+    private TrainRater rater;
+    private CellFront front;
 
-    private TrainSearch(TrainRater rater, SearchListener listener, BooleanSupplier cancelled, SearchSettings settings) {
+    TrainSearch(
+            TrainRater rater,
+            SearchListener listener,
+            BooleanSupplier cancelled,
+            SearchSettings settings,
+            Predicate<Train> placeable) {
+        this.all = rater;
         this.rater = rater;
         this.listener = listener;
         this.cancelled = cancelled;
         this.settings = settings;
+        this.placeable = placeable;
         this.front = new CellFront(rater.objectives().asked());
     }
 
@@ -60,15 +77,18 @@ public final class TrainSearch {
      */
     public static SearchOutcome run(
             Brief brief, SearchListener listener, BooleanSupplier cancelled, SearchSettings settings) {
-        TrainSearch search = new TrainSearch(new TrainRater(brief), listener, cancelled, settings);
-        boolean complete = search.throughAllShapes();
+        return new TrainSearch(new TrainRater(brief), listener, cancelled, settings, train -> true).outcome();
+    }
+
+    SearchOutcome outcome() {
+        boolean complete = inRounds();
         if (!complete) {
-            return new SearchOutcome.Stopped(search.front.ratings());
+            return new SearchOutcome.Stopped(front.ratings());
         }
-        if (search.front.size() > 0) {
-            return new SearchOutcome.Proved(search.front.ratings());
+        if (front.size() > 0) {
+            return new SearchOutcome.Proved(front.ratings());
         }
-        return new SearchOutcome.NoTrain(ClashFinder.smallestClash(brief, listener, cancelled));
+        return new SearchOutcome.NoTrain(ClashFinder.smallestClash(all.brief(), listener, cancelled));
     }
 
     /**
@@ -78,17 +98,70 @@ public final class TrainSearch {
      * @param cancelled asked all the time
      */
     static Existence existence(TrainRater rater, BooleanSupplier cancelled) {
+        return existence(rater, cancelled, train -> true);
+    }
+
+    /**
+     * Whether any train that can be built meets a brief with some demands waived; unknown if cancelled.
+     *
+     * @param rater rates against the brief, demands waived
+     * @param cancelled asked all the time
+     * @param placeable whether the arbors of a train have a place
+     */
+    static Existence existence(TrainRater rater, BooleanSupplier cancelled, Predicate<Train> placeable) {
         TrainSearch[] search = new TrainSearch[1];
         search[0] = new TrainSearch(
                 rater,
                 SearchListener.SILENT,
                 () -> cancelled.getAsBoolean() || search[0].front.size() > 0,
-                SearchSettings.USUAL);
-        boolean complete = search[0].throughAllShapes();
-        if (search[0].front.size() > 0) {
-            return Existence.of(search[0].front.ratings().get(0));
+                SearchSettings.USUAL,
+                placeable);
+        while (true) {
+            boolean complete = search[0].throughAllShapes();
+            if (search[0].front.size() > 0) {
+                if (search[0].frontPlaced()) {
+                    return Existence.of(search[0].front.ratings().get(0));
+                }
+            } else {
+                return complete ? Existence.NONE : Existence.UNKNOWN;
+            }
         }
-        return complete ? Existence.NONE : Existence.UNKNOWN;
+    }
+
+    /**
+     * Goes through all trains as if every one of them could be built; refuses those of the front that cannot, and goes
+     * through all again without them, until none is left to refuse. See {@link Refused} for why the last front is complete.
+     */
+    private boolean inRounds() {
+        while (throughAllShapes()) {
+            if (frontPlaced()) {
+                return true;
+            }
+            listener.frontChanged(front.ratings());
+        }
+        return false;
+    }
+
+    /** Whether every train of the front can be built; if not, those that cannot are refused and the others kept. */
+    private boolean frontPlaced() {
+        List<Train> refused = new ArrayList<>();
+        for (Rating rating : front.ratings()) {
+            if (placed.containsKey(rating.train())) {
+                continue;
+            }
+            if (placeable.test(rating.train())) {
+                placed.put(rating.train(), rating);
+            } else {
+                refused.add(rating.train());
+            }
+        }
+        if (refused.isEmpty()) {
+            return true;
+        }
+        rater = all.knowing(rater.refused().and(refused));
+        front = new CellFront(rater.objectives().asked());
+        placed.values().forEach(front::add);
+        return false;
     }
 
     private boolean throughAllShapes() {

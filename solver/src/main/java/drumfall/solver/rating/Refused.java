@@ -1,0 +1,103 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.solver.rating;
+
+import drumfall.solver.train.Mesh;
+import drumfall.solver.train.Reeving;
+import drumfall.solver.train.Train;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/**
+ * Trains that meet every demand on their figures and yet cannot be built, found one by one: their arbors have no place.
+ *
+ * <p>Whether arbors have a place does not depend on the teeth of the escape wheel, whose size is the brief's; so a refused
+ * train stands for those with other escape wheels. Halves of refused trains are <em>distrusted</em>: they may stand in
+ * trains, but not in place of other halves. Let {@code t = (a, b)} be a train that can be built, and let {@code a} be left
+ * out of a list because the half {@code a'} replaces it. Then {@code a'} is trusted, so {@code (a', b)} is not refused, and
+ * it is nowhere worse than {@code t}. The same holds for {@code b}, and for trains held against a front without refused
+ * trains. Steps of this kind cannot go on for ever, since each leads to a better cell or an earlier train, so they end at
+ * a train of the front. If every train of that front can be built, it is the front of all trains that can.
+ *
+ * <p>Unmodifiable.
+ */
+public final class Refused {
+    /** No train. */
+    public static final Refused NONE = new Refused(Set.of(), Set.of(), Set.of());
+
+    private final Set<Build> builds;
+    private final Set<Above> above;
+    private final Set<List<Mesh>> below;
+
+    private record Build(Above above, List<Mesh> below) {}
+
+    private record Above(List<Mesh> meshes, BigFraction drumDiameter, Reeving reeving) {}
+
+    private Refused(Set<Build> builds, Set<Above> above, Set<List<Mesh>> below) {
+        this.builds = builds;
+        this.above = above;
+        this.below = below;
+    }
+
+    /**
+     * These trains and some more.
+     *
+     * @param trains that cannot be built
+     */
+    public Refused and(List<Train> trains) {
+        Set<Build> moreBuilds = new HashSet<>(builds);
+        Set<Above> moreAbove = new HashSet<>(above);
+        Set<List<Mesh>> moreBelow = new HashSet<>(below);
+        for (Train train : trains) {
+            Build build = build(train);
+            moreBuilds.add(build);
+            moreAbove.add(build.above);
+            moreBelow.add(build.below);
+        }
+        return new Refused(moreBuilds, moreAbove, moreBelow);
+    }
+
+    private static Build build(Train train) {
+        List<Mesh> meshes = train.meshes();
+        int centre = train.meshesAbove();
+        return new Build(
+                new Above(List.copyOf(meshes.subList(0, centre)), train.drumDiameter(), train.reeving()),
+                List.copyOf(meshes.subList(centre, meshes.size())));
+    }
+
+    /** Whether there is none. */
+    public boolean isEmpty() {
+        return builds.isEmpty();
+    }
+
+    /**
+     * Whether a train is refused.
+     *
+     * @param train the train
+     */
+    public boolean holds(Train train) {
+        return !builds.isEmpty() && builds.contains(build(train));
+    }
+
+    /**
+     * Whether an upper half is part of a refused train.
+     *
+     * @param meshes from the drum to the centre
+     * @param drumDiameter diameter of the bare drum, m
+     * @param reeving how the line carries the weight
+     */
+    public boolean distrusts(List<Mesh> meshes, BigFraction drumDiameter, Reeving reeving) {
+        return !above.isEmpty() && above.contains(new Above(meshes, drumDiameter, reeving));
+    }
+
+    /**
+     * Whether a lower half is part of a refused train.
+     *
+     * @param meshes from the centre to the escape wheel
+     */
+    public boolean distrusts(List<Mesh> meshes) {
+        return !below.isEmpty() && below.contains(meshes);
+    }
+}
