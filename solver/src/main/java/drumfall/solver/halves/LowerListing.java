@@ -4,8 +4,8 @@ package drumfall.solver.halves;
 
 import drumfall.solver.power.ArborRole;
 import drumfall.solver.power.Criterion;
-import drumfall.solver.power.EscapeNeed;
 import drumfall.solver.power.WeightWalk;
+import drumfall.solver.power.escape.EscapeNeed;
 import drumfall.solver.train.Mesh;
 import drumfall.solver.train.WheelAndPinion;
 import java.util.ArrayList;
