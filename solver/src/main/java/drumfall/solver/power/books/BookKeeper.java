@@ -3,8 +3,8 @@
 package drumfall.solver.power.books;
 
 import drumfall.solver.power.ArborRole;
-import drumfall.solver.power.Deadbeat;
 import drumfall.solver.power.books.LoadedTrain.ArborTorque;
+import drumfall.solver.power.escape.Deadbeat;
 import drumfall.solver.train.Reeving;
 import java.util.ArrayList;
 import java.util.List;

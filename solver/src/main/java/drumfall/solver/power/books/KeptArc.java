@@ -2,10 +2,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.solver.power.books;
 
-import drumfall.solver.power.Deadbeat;
-import drumfall.solver.power.FiniteArc;
 import drumfall.solver.power.Movement;
-import drumfall.solver.power.Pendulum;
+import drumfall.solver.power.escape.Deadbeat;
+import drumfall.solver.power.pendulum.FiniteArc;
+import drumfall.solver.power.pendulum.Pendulum;
 import drumfall.solver.train.Train;
 import java.util.OptionalDouble;
 

@@ -3,8 +3,8 @@
 package drumfall.solver.power.books;
 
 import drumfall.solver.power.Criterion;
-import drumfall.solver.power.EscapeNeed;
 import drumfall.solver.power.Movement;
+import drumfall.solver.power.escape.EscapeNeed;
 import drumfall.solver.train.Train;
 
 /**

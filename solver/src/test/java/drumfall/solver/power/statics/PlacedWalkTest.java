@@ -9,10 +9,10 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 
 import drumfall.solver.power.ArborFriction;
 import drumfall.solver.power.ArborSupports;
-import drumfall.solver.power.Pendulum;
 import drumfall.solver.power.Support;
 import drumfall.solver.power.books.LoadedArbor;
 import drumfall.solver.power.books.LoadedClock;
+import drumfall.solver.power.pendulum.Pendulum;
 import drumfall.solver.power.statics.PlacedArbor.MeshForce;
 import drumfall.solver.samples.HandClock;
 import java.util.ArrayList;
