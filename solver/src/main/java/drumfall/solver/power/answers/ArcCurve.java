@@ -46,6 +46,11 @@ public final class ArcCurve {
      */
     public record Point(double weight, OptionalDouble worstArc, OptionalDouble meanArc) {}
 
+    /** The arc that no weight reaches, rad; 0 if there is no such escapement. */
+    public double saturationArc() {
+        return escapement.exists() ? escapement.saturationArc() : 0;
+    }
+
     /**
      * Weights at equal steps with their arcs.
      *
@@ -72,7 +77,7 @@ public final class ArcCurve {
      */
     public double weightKeeping(double semiArc) {
         double least = escapement.form().escapeAngle();
-        double most = escapement.exists() ? escapement.saturationArc() : 0;
+        double most = saturationArc();
         if (!(semiArc >= least)) {
             throw new IllegalArgumentException(
                     "The semiArc (%.4f rad) must be at least %.4f rad, where a tooth escapes. Maybe ask for %.4f rad."

@@ -15,8 +15,8 @@ import drumfall.solver.power.books.LoadedArbor;
  * @param flick speed given by the finger, {@code ω0}, rad/s
  */
 public record FreeSpin(double inertia, double torque, double flick) {
-    /** A brisk flick of the finger, five turns a second; common practice, no source. */
-    public static final double USUAL_FLICK = 10 * Math.PI;
+    /** Speed that a flicking finger leaves at the rim, m/s; a modest flick, from memory. */
+    public static final double USUAL_RIM_SPEED = 2;
 
     private static final double KILOGRAMS_PER_MICROGRAM = 1e-9;
 

@@ -12,6 +12,9 @@ import java.util.OptionalDouble;
 
 /** Keeps the books of a clock under weights that run it. */
 public final class BookKeeper {
+    /** A least weight reckoned elsewhere in another order of operations must pass. */
+    private static final double ROUNDING = 1e-12;
+
     private final LoadedClock clock;
     private final KeptArc keptArc;
 
@@ -52,13 +55,15 @@ public final class BookKeeper {
      */
     public PowerBooks under(double weight) {
         double least = clock.leastWeight();
-        if (!(weight >= least)) {
+        if (!(weight >= least * (1 - ROUNDING))) {
             throw new IllegalArgumentException(
                     "The weight (%.4g kg) must be at least the least running weight (%.4g kg). Maybe hang %.4g kg."
                             .formatted(weight, least, least));
         }
         List<ArborTorque> torques = torques(weight);
-        double arc = keptArc.under(escapeTorque(torques)).orElseThrow();
+        // The least weight keeps the escape angle; where it keeps no more, rounding must not lose the root.
+        double arc = keptArc.under(escapeTorque(torques))
+                .orElse(clock.movement().escapement().escapeAngle());
         List<BookEntry> entries = new ArrayList<>();
         double weightPower = weightPower(weight);
         pulley(weightPower, entries);

@@ -63,7 +63,7 @@ public final class PowerAnswers {
         return new Changes(rater, train).all();
     }
 
-    /** How long each arbor spins after a usual flick, from the drum; the hands are off. */
+    /** How long each arbor spins after a flick of its larger part at {@link FreeSpin#USUAL_RIM_SPEED}; the hands are off. */
     public List<FreeSpin> freeSpins() {
         return IntStream.rangeClosed(0, train.meshes().size())
                 .mapToObj(this::freeSpin)
@@ -82,7 +82,7 @@ public final class PowerAnswers {
         double driven = i == 0
                 ? train.drumDiameter().doubleValue() / 2
                 : radius(train.meshes().get(i - 1), false);
-        return FreeSpin.of(arbor.withFriction(bare), wheel, driven, FreeSpin.USUAL_FLICK);
+        return FreeSpin.of(arbor.withFriction(bare), wheel, driven, FreeSpin.USUAL_RIM_SPEED / Math.max(wheel, driven));
     }
 
     private static double radius(Mesh mesh, boolean wheel) {

@@ -104,7 +104,7 @@ class PowerAnswersTest {
 
         assertThat(answers.freeSpins().subList(1, answers.freeSpins().size()))
                 .extracting(FreeSpin::seconds)
-                .allSatisfy(seconds -> assertThat(seconds).isBetween(3.0, 40.0));
+                .allSatisfy(seconds -> assertThat(seconds).isBetween(5.0, 40.0));
     }
 
     @Test
