@@ -5,8 +5,13 @@ package drumfall.ui.terminal;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import drumfall.solver.power.answers.ArcCurve;
+import drumfall.solver.power.answers.Coasting;
 import drumfall.solver.power.answers.FreeSpin;
+import drumfall.solver.power.answers.HangingShock;
+import drumfall.solver.power.answers.LineBend;
 import drumfall.solver.power.answers.RodBound;
+import drumfall.solver.power.answers.WallMoment;
+import drumfall.solver.power.answers.Winding;
 import drumfall.solver.power.books.BookEntry;
 import drumfall.solver.power.books.PowerBooks;
 import drumfall.solver.rating.TrainRater;
@@ -57,39 +62,47 @@ final class PowerJson {
     private static void answers(ObjectNode group, PowerAnswers answers) {
         changes(group.putArray("changes"), answers.changes());
         freeSpins(group.putArray("freeSpins"), answers.freeSpins());
-        var coasting = answers.coasting();
-        group.putObject("coasting")
-                .put("quality", coasting.quality())
+        coasting(group.putObject("coasting"), answers.coasting());
+        winding(group.putObject("winding"), answers.winding());
+        arcs(group.putArray("arcs"), answers.arcs());
+        shock(group.putObject("hangingShock"), answers.hangingShock());
+        bend(group.putObject("lineBend"), answers.lineBend());
+        wall(group.putObject("wallMoment"), answers.wallMoment());
+        rods(group.putArray("rods"), answers.rods());
+    }
+
+    private static void coasting(ObjectNode group, Coasting coasting) {
+        group.put("quality", coasting.quality())
                 .put("semiArc_rad", coasting.semiArc())
                 .put("escapeAngle_rad", coasting.escapeAngle())
                 .put("beats", coasting.beats())
                 .put("time_s", coasting.seconds());
-        var winding = answers.winding();
-        group.putObject("winding")
-                .put("weight_kg", winding.weight())
+    }
+
+    private static void winding(ObjectNode group, Winding winding) {
+        group.put("weight_kg", winding.weight())
                 .put("lineArm_m", winding.lineArm())
                 .put("tension_N", winding.tension())
                 .put("torque_Nm", winding.torque());
-        arcs(group.putArray("arcs"), answers.arcs());
-        var shock = answers.hangingShock();
-        group.putObject("hangingShock")
-                .put("load_N", shock.load())
+    }
+
+    private static void shock(ObjectNode group, HangingShock shock) {
+        group.put("load_N", shock.load())
                 .put("drop_m", shock.drop())
                 .put("stretch_m", shock.stretch())
                 .put("force_N", shock.force());
-        var bend = answers.lineBend();
-        group.putObject("lineBend")
-                .put("diameter_m", bend.diameter())
+    }
+
+    private static void bend(ObjectNode group, LineBend bend) {
+        group.put("diameter_m", bend.diameter())
                 .put("lineDiameter_m", bend.lineDiameter())
                 .put("ratio", bend.ratio())
                 .put("leastDiameter_m", bend.leastDiameter())
                 .put("gentle", bend.gentle());
-        var wall = answers.wallMoment();
-        group.putObject("wallMoment")
-                .put("weight_kg", wall.weight())
-                .put("offset_m", wall.offset())
-                .put("moment_Nm", wall.moment());
-        rods(group.putArray("rods"), answers.rods());
+    }
+
+    private static void wall(ObjectNode group, WallMoment wall) {
+        group.put("weight_kg", wall.weight()).put("offset_m", wall.offset()).put("moment_Nm", wall.moment());
     }
 
     private static void changes(ArrayNode entries, List<Change> changes) {
@@ -99,6 +112,7 @@ final class PowerJson {
             line.put("number", change.number() + 1);
             line.put("from", change.from());
             line.put("to", change.to());
+            change.train().ifPresent(train -> line.put("text", train.toString()));
             JsonOutput.put(line, "leastWeight_kg", change.leastAfter());
             JsonOutput.put(line, "saved_kg", change.saved());
         }

@@ -18,6 +18,7 @@ import drumfall.solver.train.Mesh;
 import drumfall.solver.train.Train;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Weighs a clock anew with one thing changed at a time. */
@@ -143,21 +144,25 @@ public final class Changes {
     }
 
     /**
-     * One more leaf in a pinion.
+     * One more leaf in a pinion, its wheel grown to the count that keeps the ratio nearest.
      *
      * @param mesh from 0 at the drum
      */
     public Change oneMoreLeaf(int mesh) {
         Mesh old = train.meshes().get(mesh);
         List<Mesh> meshes = new ArrayList<>(train.meshes());
-        meshes.set(mesh, Mesh.of(old.toothCount(), old.leafCount() + 1, old.module()));
+        int leaves = old.leafCount() + 1;
+        int teeth = (2 * old.toothCount() * leaves + old.leafCount()) / (2 * old.leafCount());
+        meshes.set(mesh, Mesh.of(teeth, leaves, old.module()));
         Train changed =
                 new Train(meshes, train.meshesAbove(), train.drumDiameter(), train.reeving(), train.escapeTeeth());
-        return change(Change.Kind.ONE_MORE_LEAF, mesh, old.leafCount(), old.leafCount() + 1.0, rater.loaded(changed));
+        double after = rater.loaded(changed).leastWeight();
+        return new Change(
+                Change.Kind.ONE_MORE_LEAF, mesh, old.leafCount(), leaves, Optional.of(changed), before, after);
     }
 
     private Change change(Change.Kind kind, int number, double from, double to, LoadedClock changed) {
-        return new Change(kind, number, from, to, before, changed.leastWeight());
+        return new Change(kind, number, from, to, Optional.empty(), before, changed.leastWeight());
     }
 
     private ArborRole role(int arbor) {

@@ -28,6 +28,8 @@ final class EscapeCards {
     void make() {
         geometry();
         impulse();
+        gain();
+        saturation();
         need();
     }
 
@@ -80,7 +82,7 @@ final class EscapeCards {
                 "/friction/pallets",
                 brief.friction().pallets());
         Card lift = shelf.brief("λ", "/escapement/lift", brief.escapement().lift());
-        Card efficiency = shelf.figure(
+        shelf.figure(
                 "impulse-efficiency",
                 "η_i",
                 deadbeat.impulseEfficiency(),
@@ -96,6 +98,9 @@ final class EscapeCards {
                 wheelRadius(),
                 shelf.get("working-turn"),
                 friction);
+    }
+
+    private void gain() {
         shelf.figure(
                 "impulse-gain",
                 "G",
@@ -105,13 +110,31 @@ final class EscapeCards {
                 in -> in[0] * in[1] * (1 - in[2]) - in[3] * in[4] / in[5] * (2 * in[6] - in[7]),
                 CardShelf.OUR_OWN,
                 shelf.get("working-turn"),
-                efficiency,
+                shelf.get("impulse-efficiency"),
                 shelf.brief("i", "/escapement/inertiaShare", brief.escapement().inertiaShare()),
-                friction,
+                shelf.get("pallet-friction"),
                 shelf.get("pallet-radius"),
                 wheelRadius(),
                 shelf.get("semi-arc"),
-                lift);
+                shelf.get("brief.escapement.lift"));
+    }
+
+    private void saturation() {
+        shelf.figure(
+                "saturation-arc",
+                "A_sat",
+                deadbeat.saturationArc(),
+                "rad",
+                "A_sat = λ/2 + δ η_i (1 − i) r_w / (2 µ_p r_p)",
+                in -> in[0] / 2 + in[1] * in[2] * (1 - in[3]) * in[4] / (2 * in[5] * in[6]),
+                CardShelf.OUR_OWN,
+                shelf.get("brief.escapement.lift"),
+                shelf.get("working-turn"),
+                shelf.get("impulse-efficiency"),
+                shelf.get("brief.escapement.inertiaShare"),
+                wheelRadius(),
+                shelf.get("pallet-friction"),
+                shelf.get("pallet-radius"));
     }
 
     private void need() {

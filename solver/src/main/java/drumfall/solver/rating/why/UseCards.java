@@ -58,6 +58,7 @@ final class UseCards {
                 shelf.get("train.falls"),
                 shelf.brief("n", "/line/safetyFactor", brief.line().safetyFactor()));
         key(weight, gravity);
+        wall(weight, gravity);
         for (int i = 0; i < train.meshes().size(); i++) {
             bending(i, weight, gravity);
         }
@@ -108,10 +109,14 @@ final class UseCards {
                     shelf.get("line-arm"),
                     shelf.get("brief.line.pulleyEfficiency"));
         }
+    }
+
+    private void wall(Card weight, Card gravity) {
+        double arm = shelf.get("line-arm").value();
         shelf.figure(
                 "wall-moment",
                 "M_w",
-                new WallMoment(weight.value(), g, arm).moment(),
+                new WallMoment(weight.value(), gravity.value(), arm).moment(),
                 "N m",
                 "M_w = W_r g x, x = r_l while the screw is taken to stand above the drum",
                 in -> in[0] * in[1] * in[2],
@@ -124,11 +129,6 @@ final class UseCards {
     /** At rest, without friction, the whole force on one tooth. */
     private void bending(int i, Card weight, Card gravity) {
         Mesh mesh = train.meshes().get(i);
-        double factor = rater.movement()
-                .teeth(mesh)
-                .map(teeth ->
-                        Math.min(teeth.wheel().formFactor(), teeth.pinion().formFactor()))
-                .orElse(0.0);
         shelf.figure(
                 "tooth-bending-%d".formatted(i + 1),
                 "σ",
@@ -159,8 +159,16 @@ final class UseCards {
                 shelf.given(
                         "form-factor-%d".formatted(i + 1),
                         "Y",
-                        factor,
+                        formFactor(mesh),
                         "1",
                         "least section of the drawn teeth under load"));
+    }
+
+    private double formFactor(Mesh mesh) {
+        return rater.movement()
+                .teeth(mesh)
+                .map(teeth ->
+                        Math.min(teeth.wheel().formFactor(), teeth.pinion().formFactor()))
+                .orElse(0.0);
     }
 }
