@@ -2,8 +2,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.solver.brief;
 
-import drumfall.solver.power.FiniteArc;
-import drumfall.solver.power.Pendulum;
+import drumfall.solver.power.pendulum.FiniteArc;
+import drumfall.solver.power.pendulum.Pendulum;
 
 /**
  * A span of beats an hour.

@@ -2,8 +2,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.solver.brief;
 
-import drumfall.solver.power.Deadbeat;
-import drumfall.solver.power.DeadbeatForm;
+import drumfall.solver.power.escape.Deadbeat;
+import drumfall.solver.power.escape.DeadbeatForm;
 import drumfall.solver.sheet.SheetProblem;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;

@@ -4,8 +4,8 @@ package drumfall.solver.halves;
 
 import drumfall.solver.power.ArborRole;
 import drumfall.solver.power.Criterion;
-import drumfall.solver.power.EscapeNeed;
-import drumfall.solver.power.HeldArc;
+import drumfall.solver.power.escape.EscapeNeed;
+import drumfall.solver.power.escape.HeldArc;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;

@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.solver.halves;
 
-import drumfall.solver.power.EscapeNeed;
+import drumfall.solver.power.escape.EscapeNeed;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.LongStream;

@@ -4,9 +4,9 @@ package drumfall.solver.halves;
 
 import drumfall.solver.power.ArborRole;
 import drumfall.solver.power.Criterion;
-import drumfall.solver.power.EscapeNeed;
 import drumfall.solver.power.WeightWalk;
 import drumfall.solver.ratio.WheelAndPinion;
+import drumfall.solver.power.escape.EscapeNeed;
 import drumfall.solver.train.Mesh;
 import java.util.ArrayList;
 import java.util.List;

@@ -3,6 +3,9 @@
 package drumfall.solver.power;
 
 import drumfall.solver.parts.PartStock;
+import drumfall.solver.power.escape.DeadbeatForm;
+import drumfall.solver.power.escape.HeldArc;
+import drumfall.solver.power.pendulum.Pendulum;
 import drumfall.solver.teeth.MeshLoss;
 import drumfall.solver.teeth.MeshTeeth;
 import drumfall.solver.train.Mesh;

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.solver.power;
 
+import drumfall.solver.power.escape.EscapeNeed;
+
 /**
  * The least running weight of a train and how it comes about.
  *

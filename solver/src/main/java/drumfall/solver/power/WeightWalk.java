@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.solver.power;
 
+import drumfall.solver.power.escape.EscapeNeed;
 import drumfall.solver.train.Mesh;
 import drumfall.solver.train.Train;
 import java.util.ArrayList;

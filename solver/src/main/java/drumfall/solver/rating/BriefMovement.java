@@ -7,11 +7,12 @@ import drumfall.solver.parts.PartStock;
 import drumfall.solver.power.ArborFriction;
 import drumfall.solver.power.ArborRole;
 import drumfall.solver.power.ArborSupports;
-import drumfall.solver.power.DeadbeatForm;
+import drumfall.solver.power.Criterion;
 import drumfall.solver.power.Movement;
-import drumfall.solver.power.Pendulum;
 import drumfall.solver.power.Regime;
 import drumfall.solver.power.Support;
+import drumfall.solver.power.escape.DeadbeatForm;
+import drumfall.solver.power.pendulum.Pendulum;
 import drumfall.solver.teeth.MeshLoss;
 import java.util.EnumMap;
 import java.util.Map;
@@ -23,16 +24,29 @@ final class BriefMovement {
 
     private final Brief brief;
     private final MeshLoss teeth;
-    private final Expectation expectation;
+    private final BandPoint point;
 
-    private BriefMovement(Brief brief, MeshLoss teeth, Expectation expectation) {
+    private BriefMovement(Brief brief, MeshLoss teeth, BandPoint point) {
         this.brief = brief;
         this.teeth = teeth;
-        this.expectation = expectation;
+        this.point = point;
     }
 
     static Movement of(Brief brief, MeshLoss teeth, Expectation expectation) {
-        return new BriefMovement(brief, teeth, expectation).movement();
+        return of(brief, teeth, expectation.point());
+    }
+
+    static Movement of(Brief brief, MeshLoss teeth, BandPoint point) {
+        return new BriefMovement(brief, teeth, point).movement();
+    }
+
+    /** Friction of an arbor of some build under one criterion, in the middle of all bands. */
+    static ArborFriction friction(
+            Brief brief, MeshLoss teeth, Brief.ArborBuild build, ArborRole role, Criterion criterion) {
+        double factor = criterion == Criterion.RUNNING
+                ? 1
+                : brief.friction().staticFactor().si();
+        return new BriefMovement(brief, teeth, Expectation.MIDDLE.point()).arbor(build, role, factor);
     }
 
     static ArborRoles roles(Brief brief) {
@@ -68,7 +82,7 @@ final class BriefMovement {
         return new Pendulum(
                 brief.pendulum().bobMass().si(),
                 brief.pendulum().rodMass().si(),
-                expectation.quality(brief.pendulum().quality()),
+                point.quality(brief.pendulum().quality()),
                 Pendulum.STANDARD_GRAVITY);
     }
 
@@ -79,7 +93,7 @@ final class BriefMovement {
                 brief.escapement().lift().si(),
                 brief.escapement().lock().si(),
                 brief.escapement().drop().si(),
-                expectation.friction(brief.friction().pallets()),
+                point.pallets(brief.friction()),
                 brief.escapement().palletArborTorque().si(),
                 brief.escapement().inertiaShare().si());
     }
@@ -89,7 +103,7 @@ final class BriefMovement {
         for (ArborRole role : ArborRole.values()) {
             arbors.put(role, arbor(roles(brief).build(role), role, factor));
         }
-        return new Regime(expectation.friction(brief.friction().teeth()) * factor, arbors);
+        return new Regime(point.teeth(brief.friction()) * factor, arbors);
     }
 
     private ArborFriction arbor(Brief.ArborBuild build, ArborRole role, double factor) {
@@ -151,6 +165,6 @@ final class BriefMovement {
                         brief.arbors().bearing().friction().si() * factor,
                         diameter,
                         brief.arbors().bearing().drag().si() * factor)
-                : Support.plain(expectation.friction(brief.friction().bores()) * factor, diameter / 2);
+                : Support.plain(point.bores(brief.friction()) * factor, diameter / 2);
     }
 }

@@ -3,7 +3,6 @@
 package drumfall.solver.rating;
 
 import drumfall.solver.brief.Brief;
-import drumfall.solver.quantity.Quantity;
 
 /** Where in the brief's bands of friction and quality a figure is computed. */
 public enum Expectation {
@@ -20,25 +19,17 @@ public enum Expectation {
         this.share = share;
     }
 
+    /** The place in all bands. */
+    BandPoint point() {
+        return BandPoint.all(share);
+    }
+
     /**
      * A coefficient of friction.
      *
      * @param band the brief's band
      */
     double friction(Brief.FrictionBand band) {
-        return between(band.low(), band.high(), share);
-    }
-
-    /**
-     * The pendulum's quality.
-     *
-     * @param band the brief's band
-     */
-    double quality(Brief.QualityBand band) {
-        return between(band.low(), band.high(), 1 - share);
-    }
-
-    private static double between(Quantity low, Quantity high, double share) {
-        return low.si() * (1 - share) + high.si() * share;
+        return BandPoint.friction(band, share);
     }
 }

@@ -4,9 +4,9 @@ package drumfall.solver.rating;
 
 import drumfall.solver.brief.Brief;
 import drumfall.solver.power.ArborRole;
-import drumfall.solver.power.Deadbeat;
-import drumfall.solver.power.FiniteArc;
 import drumfall.solver.power.Movement;
+import drumfall.solver.power.escape.Deadbeat;
+import drumfall.solver.power.pendulum.FiniteArc;
 import drumfall.solver.quantity.Quantity;
 import drumfall.solver.ratio.WheelAndPinion;
 import drumfall.solver.train.DrumRun;

@@ -3,9 +3,13 @@
 package drumfall.solver.rating;
 
 import drumfall.solver.brief.Brief;
+import drumfall.solver.power.ArborFriction;
+import drumfall.solver.power.ArborRole;
+import drumfall.solver.power.Criterion;
 import drumfall.solver.power.Movement;
 import drumfall.solver.power.WeightFigure;
 import drumfall.solver.power.WeightWalk;
+import drumfall.solver.power.books.LoadedClock;
 import drumfall.solver.teeth.MeshLoss;
 import drumfall.solver.train.Train;
 import java.util.Arrays;
@@ -92,6 +96,44 @@ public final class TrainRater {
     /** The movement in the middle of all bands. */
     public Movement movement() {
         return middle.movement();
+    }
+
+    /**
+     * The movement at a place in the bands, with the teeth chosen for their middle.
+     *
+     * @param point the place
+     */
+    public Movement movement(BandPoint point) {
+        return BriefMovement.of(brief, movement().teeth(), point);
+    }
+
+    /**
+     * The brief's build of an arbor.
+     *
+     * @param role what the arbor is
+     */
+    public Brief.ArborBuild build(ArborRole role) {
+        return BriefMovement.roles(brief).build(role);
+    }
+
+    /**
+     * Friction of an arbor of any build, in the middle of all bands.
+     *
+     * @param build how it is built
+     * @param role what the arbor is
+     * @param criterion kinetic or static friction
+     */
+    public ArborFriction friction(Brief.ArborBuild build, ArborRole role, Criterion criterion) {
+        return BriefMovement.friction(brief, movement().teeth(), build, role, criterion);
+    }
+
+    /**
+     * A train ready to be asked about weights, in the middle of all bands.
+     *
+     * @param train the train
+     */
+    public LoadedClock loaded(Train train) {
+        return LoadedClock.of(movement(), train, brief.hands().torque().si());
     }
 
     /** The walk to the weight in the middle of all bands. */

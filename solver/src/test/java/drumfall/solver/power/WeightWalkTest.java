@@ -7,6 +7,8 @@ import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
 import drumfall.solver.parts.PartStock;
+import drumfall.solver.power.escape.DeadbeatForm;
+import drumfall.solver.power.pendulum.Pendulum;
 import drumfall.solver.samples.Trains;
 import drumfall.solver.teeth.EfficiencyCurve;
 import drumfall.solver.teeth.FixedTeeth;

@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import drumfall.solver.brief.Brief;
 import drumfall.solver.brief.BundledBriefs;
-import drumfall.solver.power.Pendulum;
+import drumfall.solver.power.pendulum.Pendulum;
 import drumfall.solver.samples.Briefs;
 import drumfall.solver.samples.Trains;
 import drumfall.solver.train.DrumRun;

@@ -3,9 +3,9 @@
 package drumfall.ui.presenter;
 
 import drumfall.solver.brief.Brief;
-import drumfall.solver.power.FiniteArc;
-import drumfall.solver.power.Pendulum;
 import drumfall.solver.power.PowerPath;
+import drumfall.solver.power.pendulum.FiniteArc;
+import drumfall.solver.power.pendulum.Pendulum;
 import drumfall.solver.quantity.Dimension;
 import drumfall.solver.quantity.Quantity;
 import drumfall.solver.quantity.UnitSystem;

@@ -6,6 +6,10 @@ import drumfall.solver.brief.Brief;
 import drumfall.solver.brief.TrainSheet;
 import drumfall.solver.rating.Rating;
 import drumfall.solver.rating.TrainRater;
+import drumfall.solver.rating.why.WhereFromBook;
+import drumfall.ui.wording.FigureWording;
+import java.util.List;
+import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -26,8 +30,14 @@ final class RateCommand implements Callable<Integer> {
     @Mixin
     private UnitsChoice units;
 
+    @Mixin
+    private HangChoice hang;
+
     @Option(names = "--json", descriptionKey = "option.json")
     private boolean json;
+
+    @Option(names = "--why", paramLabel = "FIGURE", arity = "0..1", fallbackValue = "", descriptionKey = "option.why")
+    private String why;
 
     RateCommand(TerminalPlace place) {
         this.place = place;
@@ -39,11 +49,21 @@ final class RateCommand implements Callable<Integer> {
         TrainSheet sheet = SheetTexts.train(trainFile);
         TrainRater rater = new TrainRater(brief);
         Rating rating = rater.rate(sheet.train());
+        FigureWording figures = FigureWording.in(units.system());
+        OptionalDouble weight = hang.weight(rater, rating, figures);
         if (json) {
-            JsonOutput.print(RatingJson.of(rater, sheet.name(), rating), place.out());
+            JsonOutput.print(RatingJson.of(rater, sheet.name(), rating, weight), place.out());
         } else {
-            new RatingReport(rater, units.system()).lines(sheet.name(), rating).forEach(place.out()::println);
+            report(rater, sheet.name(), rating, weight).forEach(place.out()::println);
         }
         return (rating.feasible() ? ExitCode.DONE : ExitCode.DEMAND_MISSED).number();
+    }
+
+    private List<String> report(TrainRater rater, String name, Rating rating, OptionalDouble weight) {
+        if (why == null) {
+            return new RatingReport(rater, units.system()).lines(name, rating, weight);
+        }
+        CardReport cards = new CardReport(WhereFromBook.of(rater, rating), FigureWording.in(units.system()));
+        return why.isEmpty() ? cards.contents() : cards.chain(why);
     }
 }

@@ -11,16 +11,18 @@ import drumfall.solver.power.WeightWalk;
 import drumfall.solver.rating.DemandFigure;
 import drumfall.solver.rating.Rating;
 import drumfall.solver.rating.TrainRater;
+import drumfall.solver.rating.why.WhereFromBook;
 import drumfall.solver.train.GoingTrain;
 import drumfall.solver.train.Mesh;
 import drumfall.solver.train.Train;
 import drumfall.ui.wording.FigureWording;
+import java.util.OptionalDouble;
 
 /** Every figure of one train, as JSON. */
 final class RatingJson {
     private RatingJson() {}
 
-    static ObjectNode of(TrainRater rater, String name, Rating rating) {
+    static ObjectNode of(TrainRater rater, String name, Rating rating, OptionalDouble weight) {
         ObjectNode document = JsonOutput.document("drumfall-rating");
         document.put("brief", rater.brief().name());
         document.put("feasible", rating.feasible());
@@ -32,6 +34,8 @@ final class RatingJson {
         meshes(document.putArray("meshes"), rating);
         arbors(document.putArray("arbors"), rating);
         power(document, rating);
+        weight.ifPresent(hung -> PowerJson.put(document, rater, rating.train(), hung));
+        CardJson.put(document.putArray("figures"), WhereFromBook.of(rater, rating));
         return document;
     }
 

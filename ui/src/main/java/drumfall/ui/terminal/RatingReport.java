@@ -14,6 +14,7 @@ import drumfall.ui.wording.FigureWording;
 import drumfall.ui.wording.PlaceWording;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /** Every figure of one train, for people. */
 final class RatingReport {
@@ -27,7 +28,7 @@ final class RatingReport {
         this.demands = new DemandWording(rater.brief(), system);
     }
 
-    List<String> lines(String name, Rating rating) {
+    List<String> lines(String name, Rating rating, OptionalDouble weight) {
         ArborTables arbors = new ArborTables(figures);
         List<String> lines = new ArrayList<>();
         lines.add(Phrases.phrase("rate.heading", name, rater.brief().name()));
@@ -41,10 +42,17 @@ final class RatingReport {
         lines.add(Phrases.phrase("rate.teeth", rater.movement().teeth().label()));
         section(lines, "rate.arbors", arbors.turning(rating.train()).lines());
         section(lines, "rate.torques", arbors.torques(rating).lines());
+        weight.ifPresent(hung -> power(lines, new PowerReport(rater, rating.train(), hung, figures)));
         lines.add("");
         lines.add(Phrases.phrase("rate.placement"));
         lines.addAll(Paragraph.lines(Cautions.ofTheHangingWeight()));
         return lines;
+    }
+
+    private static void power(List<String> lines, PowerReport power) {
+        section(lines, "rate.answers", power.answers());
+        section(lines, "rate.books", power.books());
+        section(lines, "rate.changes", power.changes());
     }
 
     private static void section(List<String> lines, String key, List<String> body) {

@@ -3,6 +3,7 @@
 package drumfall.ui.terminal;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -19,6 +20,8 @@ import org.apache.commons.numbers.fraction.BigFraction;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class RateCommandTest {
     private static final String SOUND = train("77, 9", "76, 8", "75, 8");
@@ -160,5 +163,93 @@ class RateCommandTest {
                         .get("leastWeight_kg")
                         .isNull())
                 .isTrue();
+    }
+
+    @Test
+    void the_json_keeps_books_answers_chance_and_where_from() {
+        JsonNode json =
+                bench.run("rate", "@small.json", "@sound.json", "--json").json();
+        double total = 0;
+        for (JsonNode entry : json.at("/books/entries")) {
+            total += entry.get("power_W").doubleValue();
+        }
+
+        // The books balance to 1e-9 of the weight's power.
+        assertThat(total / json.at("/books/weightPower_W").doubleValue()).isCloseTo(1, within(1e-9));
+        assertThat(json.get("hangingWeight_kg").doubleValue())
+                .isEqualTo(json.get("recommendedWeight_kg").doubleValue());
+        assertThat(json.at("/chance/thatRun").doubleValue()).isBetween(0.5, 1.0);
+        assertThat(json.at("/answers/arcs")).hasSize(9);
+        assertThat(json.get("figures").findValuesAsText("name")).contains("recommended-weight", "brief.fall.height");
+    }
+
+    @Test
+    void a_figure_says_where_it_comes_from_down_to_the_brief() {
+        Run run = bench.run("rate", "@small.json", "@sound.json", "--why", "recommended-weight");
+
+        assertThat(run.code()).isEqualTo(ExitCode.DONE.number());
+        assertThat(run.lines().get(0)).startsWith("recommended-weight: W_r = ");
+        assertThat(run.lines().get(1)).isEqualTo("  W_r = W (1 + reserve)");
+        assertThat(run.out())
+                .contains("reserve = 0.4 (/weight/reserve)", "M_e = (E_b + 2 A M_f) / G", "z_1 = 77 (the train)")
+                .contains("(/friction/teeth/low)", "Source: ");
+    }
+
+    @Test
+    void without_a_figure_all_figures_are_listed() {
+        assertThat(bench.run("rate", "@small.json", "@sound.json", "--why").lines())
+                .hasSizeGreaterThan(50)
+                .anyMatch(line -> line.startsWith("least-weight "))
+                .noneMatch(line -> line.startsWith("brief."));
+    }
+
+    @Test
+    void a_heavier_weight_keeps_more_arc_and_runs_for_more_builders() {
+        JsonNode usual =
+                bench.run("rate", "@small.json", "@sound.json", "--json").json();
+        JsonNode heavy = bench.run("rate", "@small.json", "@sound.json", "--json", "--weight", "12 kg")
+                .json();
+
+        assertThat(heavy.get("hangingWeight_kg").doubleValue()).isEqualTo(12);
+        assertThat(heavy.at("/books/semiArc_rad").doubleValue())
+                .isGreaterThan(usual.at("/books/semiArc_rad").doubleValue());
+        assertThat(heavy.at("/chance/thatRun").doubleValue())
+                .isGreaterThanOrEqualTo(usual.at("/chance/thatRun").doubleValue());
+    }
+
+    @Test
+    void an_arc_asks_for_the_weight_that_keeps_it() {
+        JsonNode json = bench.run("rate", "@small.json", "@sound.json", "--json", "--arc", "3.8 deg")
+                .json();
+
+        assertThat(json.at("/books/semiArc_rad").doubleValue()).isGreaterThan(Math.toRadians(3.8));
+        assertThat(json.get("hangingWeight_kg").doubleValue())
+                .isGreaterThan(json.get("weightRunning_kg").doubleValue());
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "--weight| 100 g| \"100 g\" is less than the least running weight; hang at least",
+                "--arc| 30 deg| \"30 deg\" is more arc than any weight keeps, which stays below",
+                "--arc| 1 deg| \"1 deg\" is less than the brief asks for; ask for at least 3.5",
+                "--why| least-wait| \"least-wait\" is no figure of a rating",
+                "--weight| 3 m| the unit \"m\" is not known",
+            })
+    void what_cannot_be_is_answered_with_the_nearest_that_can(String option, String value, String sentence) {
+        Run run = bench.run("rate", "@small.json", "@sound.json", option, value);
+
+        assertThat(run.code()).isEqualTo(ExitCode.BAD_INPUT.number());
+        assertThat(run.out()).isEmpty();
+        assertThat(run.err().lines()).hasSize(1);
+        assertThat(run.err()).contains(sentence);
+    }
+
+    @Test
+    void a_weight_and_an_arc_together_are_refused() {
+        assertThat(bench.run("rate", "@small.json", "@sound.json", "--weight", "9 kg", "--arc", "4 deg")
+                        .err())
+                .contains("leave one of them out");
     }
 }

@@ -4,8 +4,8 @@ package drumfall.ui.view.train;
 
 import drumfall.solver.brief.Brief;
 import drumfall.solver.power.ArborNeed;
-import drumfall.solver.power.Pendulum;
 import drumfall.solver.power.PowerPath;
+import drumfall.solver.power.pendulum.Pendulum;
 import drumfall.solver.rating.Rating;
 import drumfall.solver.train.Train;
 import java.util.List;

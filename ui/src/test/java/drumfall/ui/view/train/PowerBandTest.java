@@ -5,7 +5,7 @@ package drumfall.ui.view.train;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import drumfall.solver.power.Pendulum;
+import drumfall.solver.power.pendulum.Pendulum;
 import drumfall.solver.rating.Rating;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -1,6 +1,6 @@
 // SPDX-FileCopyrightText: 2026 The Drumfall authors
 // SPDX-License-Identifier: Apache-2.0
-package drumfall.solver.power;
+package drumfall.solver.power.escape;
 
 /**
  * A deadbeat escapement with tangential pallets: geometry and the balance of one beat.

@@ -1,6 +1,9 @@
 // SPDX-FileCopyrightText: 2026 The Drumfall authors
 // SPDX-License-Identifier: Apache-2.0
-package drumfall.solver.power;
+package drumfall.solver.power.escape;
+
+import drumfall.solver.power.pendulum.FiniteArc;
+import drumfall.solver.power.pendulum.Pendulum;
 
 /**
  * A pendulum kept at one arc by a deadbeat escapement: all of the need that does not depend on the beat, worked out once.

@@ -1,6 +1,6 @@
 // SPDX-FileCopyrightText: 2026 The Drumfall authors
 // SPDX-License-Identifier: Apache-2.0
-package drumfall.solver.power;
+package drumfall.solver.power.pendulum;
 
 /** The exact effect of a finite arc on a pendulum's period. */
 public final class FiniteArc {

@@ -1,6 +1,6 @@
 // SPDX-FileCopyrightText: 2026 The Drumfall authors
 // SPDX-License-Identifier: Apache-2.0
-package drumfall.solver.power;
+package drumfall.solver.power.escape;
 
 /**
  * What the escape wheel must be given so that the pendulum keeps its arc, and how long the pendulum remembers.

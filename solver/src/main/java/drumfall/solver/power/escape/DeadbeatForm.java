@@ -1,6 +1,6 @@
 // SPDX-FileCopyrightText: 2026 The Drumfall authors
 // SPDX-License-Identifier: Apache-2.0
-package drumfall.solver.power;
+package drumfall.solver.power.escape;
 
 /**
  * What a brief fixes of a deadbeat escapement with tangential pallets; the escape wheel's tooth count stays open.

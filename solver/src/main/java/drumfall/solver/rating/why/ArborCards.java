@@ -1,0 +1,262 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.solver.rating.why;
+
+import drumfall.solver.brief.Brief;
+import drumfall.solver.brief.Brief.ArborBuild;
+import drumfall.solver.brief.Brief.ArborKind;
+import drumfall.solver.brief.Brief.BearingPlaces;
+import drumfall.solver.power.ArborFriction;
+import drumfall.solver.power.ArborRole;
+import drumfall.solver.power.Criterion;
+import drumfall.solver.power.pendulum.Pendulum;
+import drumfall.solver.rating.TrainRater;
+import java.util.Locale;
+
+/**
+ * Cards of an arbor role's friction under one criterion: slopes at wheel and pinion, and what stands.
+ *
+ * <p>They retrace how a build of the brief becomes supports and slopes.
+ */
+final class ArborCards {
+    /** Density of steel, kg/m³. */
+    private static final double STEEL = 7750;
+
+    private static final String STATICS = "moment balance on two supports; textbook statics";
+
+    private final CardShelf shelf;
+    private final TrainRater rater;
+    private final Brief brief;
+    private final ArborRole role;
+    private final Criterion criterion;
+    private final ArborBuild build;
+    private final String pointer;
+
+    ArborCards(CardShelf shelf, TrainRater rater, ArborRole role, Criterion criterion) {
+        this.shelf = shelf;
+        this.rater = rater;
+        this.brief = rater.brief();
+        this.role = role;
+        this.criterion = criterion;
+        this.build = rater.build(role);
+        this.pointer = "/arbors/" + role.name().toLowerCase(Locale.ROOT);
+    }
+
+    /** Name of a card of this role and criterion. */
+    static String name(String what, ArborRole role, Criterion criterion) {
+        return "%s-%s-%s"
+                .formatted(
+                        what,
+                        role.name().toLowerCase(Locale.ROOT),
+                        criterion.name().toLowerCase(Locale.ROOT));
+    }
+
+    static Card middle(CardShelf shelf, String name, String symbol, String pointer, Brief.FrictionBand band) {
+        Card low = shelf.brief(symbol + "_low", pointer + "/low", band.low());
+        Card high = shelf.brief(symbol + "_high", pointer + "/high", band.high());
+        return shelf.cards().containsKey(name)
+                ? shelf.get(name)
+                : shelf.figure(
+                        name,
+                        symbol,
+                        low.value() * 0.5 + high.value() * 0.5,
+                        "1",
+                        "middle of its band",
+                        in -> (in[0] + in[1]) / 2,
+                        "common practice, no source",
+                        low,
+                        high);
+    }
+
+    void make() {
+        Card front =
+                support("front", build.bearings() == BearingPlaces.FRONT || build.bearings() == BearingPlaces.BOTH);
+        Card rear = support("rear", build.bearings() == BearingPlaces.REAR || build.bearings() == BearingPlaces.BOTH);
+        if (build.kind() == ArborKind.TURNING) {
+            turning(front, rear);
+        } else {
+            fixed(front, rear);
+        }
+    }
+
+    private ArborFriction friction() {
+        return rater.movement().regime(criterion).arbor(role);
+    }
+
+    /** Static friction is a factor on kinetic friction. */
+    private Card factor() {
+        return criterion == Criterion.RUNNING
+                ? shelf.given("kinetic-factor", "f", 1, "1", "kinetic friction as it is")
+                : shelf.brief("f", "/friction/staticFactor", brief.friction().staticFactor());
+    }
+
+    private Card support(String where, boolean rolls) {
+        Card diameter = shelf.brief("d", pointer + "/diameter", build.diameter());
+        Card friction = rolls
+                ? shelf.brief(
+                        "µ_r",
+                        "/arbors/bearing/friction",
+                        brief.arbors().bearing().friction())
+                : middle(
+                        shelf,
+                        "bore-friction",
+                        "µ",
+                        "/friction/bores",
+                        brief.friction().bores());
+        return shelf.figure(
+                name("slope-" + where, role, criterion),
+                "s_" + where,
+                friction.value() * factor().value() * diameter.value() / 2,
+                "m",
+                "s = µ f d / 2",
+                in -> in[0] * in[1] * in[2] / 2,
+                rolls
+                        ? "JTEKT/Koyo, Ball and Roller Bearings, table 8-1: M = µ P d / 2"
+                        : "Coulomb friction at the rod",
+                friction,
+                factor(),
+                diameter);
+    }
+
+    private void turning(Card front, Card rear) {
+        Card slope = slope("slope-wheel", friction().wheelSlope(), front, rear);
+        slope("slope-pinion", friction().pinionSlope(), front, rear);
+        Card rod = shelf.figure(
+                name("rod-weight", role, criterion),
+                "w_r",
+                rodWeight(build.diameter().si(), brief.frame().depth().si()),
+                "N",
+                "w_r = ρ_s π d²/4 l g",
+                in -> in[0] * Math.PI * in[1] * in[1] / 4 * in[2] * in[3],
+                "steel 0.28 lb per cubic inch: Beckett, 8th ed. 1903, p. 53",
+                shelf.given("steel-density", "ρ_s", STEEL, "kg/m3", "Beckett, 8th ed. 1903, p. 53"),
+                shelf.brief("d", pointer + "/diameter", build.diameter()),
+                shelf.brief("l", "/frame/depth", brief.frame().depth()),
+                PendulumCards.gravity(shelf));
+        standing(slope, rod);
+    }
+
+    private static double rodWeight(double diameter, double length) {
+        return STEEL * Math.PI * diameter * diameter / 4 * length * Pendulum.STANDARD_GRAVITY;
+    }
+
+    private Card slope(String what, double value, Card front, Card rear) {
+        return shelf.figure(
+                name(what, role, criterion),
+                "s",
+                value,
+                "m",
+                "s = max(s_front, s_rear), the worst place between the supports",
+                in -> Math.max(in[0], in[1]),
+                STATICS,
+                front,
+                rear);
+    }
+
+    private void fixed(Card front, Card rear) {
+        Card wheel = shelf.brief("b", "/parts/wheelThickness", brief.parts().wheelThickness());
+        if (role == ArborRole.DRUM) {
+            drumOnFixedRod(front, rear, wheel);
+        } else {
+            Card pinion = shelf.brief("l", "/parts/pinionLength", brief.parts().pinionLength());
+            shelf.figure(
+                    name("slope-wheel", role, criterion),
+                    "s",
+                    friction().wheelSlope(),
+                    "m",
+                    "s = s_front (1 − x) + s_rear x, x = b/2 / (b + l)",
+                    in -> shared(in[0], in[1], in[2] / 2 / (in[2] + in[3])),
+                    STATICS,
+                    front,
+                    rear,
+                    wheel,
+                    pinion);
+            shelf.figure(
+                    name("slope-pinion", role, criterion),
+                    "s",
+                    friction().pinionSlope(),
+                    "m",
+                    "s = s_front (1 − x) + s_rear x, x = (b + l/2) / (b + l)",
+                    in -> shared(in[0], in[1], (in[2] + in[3] / 2) / (in[2] + in[3])),
+                    STATICS,
+                    front,
+                    rear,
+                    wheel,
+                    pinion);
+        }
+        standing(front, null);
+    }
+
+    private void drumOnFixedRod(Card front, Card rear, Card wheel) {
+        Card wall = shelf.brief("w", "/drum/wall", brief.drum().wall());
+        Card length = shelf.brief("l_d", "/drum/length", brief.drum().length());
+        shelf.figure(
+                name("slope-wheel", role, criterion),
+                "s",
+                friction().wheelSlope(),
+                "m",
+                "s = s_front (1 − x) + s_rear x, x = b/2 / (b + 2 w + l_d)",
+                in -> shared(in[0], in[1], in[2] / 2 / (in[2] + 2 * in[3] + in[4])),
+                STATICS,
+                front,
+                rear,
+                wheel,
+                wall,
+                length);
+        shelf.figure(
+                name("slope-pinion", role, criterion),
+                "s",
+                friction().pinionSlope(),
+                "m",
+                "s = the larger at both ends of the line's way, b + w and b + w + l_d behind the front",
+                in -> {
+                    double span = in[2] + 2 * in[3] + in[4];
+                    return Math.max(
+                            shared(in[0], in[1], (in[2] + in[3]) / span), shared(in[0], in[1], (span - in[3]) / span));
+                },
+                STATICS,
+                front,
+                rear,
+                wheel,
+                wall,
+                length);
+    }
+
+    private static double shared(double front, double rear, double share) {
+        return front * Math.abs(1 - share) + rear * Math.abs(share);
+    }
+
+    /** Drag of bearings, the hands on the centre arbor, and on a turning rod its own weight. */
+    private void standing(Card slope, Card rod) {
+        Card bearings = shelf.given(
+                name("bearing-count", role, criterion), "n", bearings(), "1", "the brief's build of the arbor");
+        Card drag = shelf.brief(
+                "M_0", "/arbors/bearing/drag", brief.arbors().bearing().drag());
+        Card hands = role == ArborRole.CENTRE
+                ? shelf.brief("M_h", "/hands/torque", brief.hands().torque())
+                : shelf.given("no-hands", "M_h", 0, "N m", "the centre arbor alone drives the hands");
+        Card weight = rod == null ? shelf.given("no-rod", "w_r", 0, "N", "a fixed rod bears its own weight") : rod;
+        shelf.figure(
+                name("standing", role, criterion),
+                "M_s",
+                friction().standing(),
+                "N m",
+                "M_s = n M_0 f + M_h + s w_r",
+                in -> in[0] * in[1] * in[2] + in[3] + in[4] * in[5],
+                CardShelf.OUR_OWN,
+                bearings,
+                drag,
+                factor(),
+                hands,
+                slope,
+                weight);
+    }
+
+    private int bearings() {
+        return switch (build.bearings()) {
+            case NONE -> 0;
+            case FRONT, REAR -> 1;
+            case BOTH -> 2;
+        };
+    }
+}

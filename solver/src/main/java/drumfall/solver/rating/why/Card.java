@@ -1,0 +1,57 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.solver.rating.why;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One figure and where it comes from.
+ *
+ * @param name what it is, unique among the cards of a rating, for example {@code least-weight}
+ * @param symbol in formulas
+ * @param value SI units; may be infinite
+ * @param unit the SI unit; 1 for plain numbers
+ * @param formula how it comes from the inputs; empty where the chain ends
+ * @param inputs cards of what is put in, in the formula's order
+ * @param source where the formula, or the value that ends a chain, is from
+ * @param pointer JSON pointer of the field of the brief that gives it, if one does
+ */
+public record Card(
+        String name,
+        String symbol,
+        double value,
+        String unit,
+        Optional<Formula> formula,
+        List<Card> inputs,
+        String source,
+        Optional<String> pointer) {
+    /**
+     * Copies the list.
+     *
+     * @throws IllegalArgumentException if there are inputs without a formula
+     */
+    public Card {
+        inputs = List.copyOf(inputs);
+        if (formula.isEmpty() && !inputs.isEmpty()) {
+            throw new IllegalArgumentException(
+                    "The card (%s) must have a formula for its %d inputs.".formatted(name, inputs.size()));
+        }
+    }
+
+    /** The figure reckoned from the values of its inputs; its own value where the chain ends. */
+    public double reckoned() {
+        return formula.map(how -> how.function()
+                        .of(inputs.stream().mapToDouble(Card::value).toArray()))
+                .orElse(value);
+    }
+
+    /** The figure reckoned all the way from where the chain ends. */
+    public double reckonedFromTheEnds() {
+        return formula.map(how -> how.function()
+                        .of(inputs.stream()
+                                .mapToDouble(Card::reckonedFromTheEnds)
+                                .toArray()))
+                .orElse(value);
+    }
+}
