@@ -1,0 +1,60 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.solver.power.pendulum;
+
+/**
+ * The energy of one swing and what a beat loses of it.
+ *
+ * @param weightMoment {@code m_tot g h_cm}, N m, positive
+ * @param quality {@code Q}, at least 1
+ * @param semiArc rad, at least 0, less than &pi;
+ */
+public record SwingEnergy(double weightMoment, double quality, double semiArc) {
+    /**
+     * Checks the figures.
+     *
+     * @throws IllegalArgumentException if one is out of its range
+     */
+    public SwingEnergy {
+        if (!(weightMoment > 0)) {
+            throw new IllegalArgumentException(
+                    "The weightMoment (%s N m) must be more than 0.".formatted(weightMoment));
+        }
+        if (!(quality >= 1)) {
+            throw new IllegalArgumentException("The quality (%s) must be at least 1.".formatted(quality));
+        }
+        if (!(semiArc >= 0 && semiArc < Math.PI)) {
+            throw new IllegalArgumentException(
+                    "The semiArc (%s rad) must be from 0 to less than π.".formatted(semiArc));
+        }
+    }
+
+    /** {@code E(A) = m_tot g h_cm (1 - cos A)}, J. */
+    public double stored() {
+        double half = Math.sin(semiArc / 2);
+        return weightMoment * 2 * half * half;
+    }
+
+    /** What the pendulum's own damping takes in a beat, {@code π E / Q}, J. */
+    public double lossPerBeat() {
+        return Math.PI * stored() / quality;
+    }
+
+    /**
+     * What a Coulomb torque at the suspension takes in a beat, {@code 2 A M}, J.
+     *
+     * @param torque N m, not negative
+     */
+    public double coulombLossPerBeat(double torque) {
+        return 2 * semiArc * torque;
+    }
+
+    /**
+     * The power that keeps the arc against the pendulum's own damping, W.
+     *
+     * @param secondsPerBeat s, positive
+     */
+    public double power(double secondsPerBeat) {
+        return lossPerBeat() / secondsPerBeat;
+    }
+}

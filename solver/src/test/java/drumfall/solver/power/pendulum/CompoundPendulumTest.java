@@ -1,0 +1,113 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.solver.power.pendulum;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.within;
+
+import drumfall.solver.power.pendulum.BodyShape.FacingCylinder;
+import drumfall.solver.power.pendulum.BodyShape.MassPoint;
+import drumfall.solver.power.pendulum.BodyShape.ThinRod;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class CompoundPendulumTest {
+    private static final int SAMPLES = "full".equals(System.getProperty("drumfall.samples")) ? 5000 : 200;
+
+    // A uniform rod swings about its end like a simple pendulum of two thirds of its length (any textbook; from
+    // memory).
+    @Test
+    void a_bare_rod_swings_like_two_thirds_of_its_length() {
+        CompoundPendulum rod = new CompoundPendulum(new PendulumPart(0.3, new ThinRod(0.9), 0.45), List.of());
+
+        assertThat(rod.equivalentLength()).isCloseTo(0.6, within(1e-15));
+    }
+
+    // Beckett, 8th ed. 1903, pp. 37-38: k² = k₁² + h² and the effective length is k² / h.
+    @Test
+    void the_effective_length_is_the_square_of_gyration_over_the_centres_distance() {
+        CompoundPendulum pendulum = pendulum(0.15, 0.25, 0.02, 0.30);
+        double square = pendulum.inertia() / pendulum.mass();
+
+        assertThat(pendulum.equivalentLength()).isCloseTo(square / pendulum.centreOfMass(), within(1e-15));
+    }
+
+    // The simpler pendulum of the package, thin rod to the bob and a small bob, is a special case.
+    @ParameterizedTest
+    @CsvSource({"0.25, 0.15, 0.02", "1, 1, 0.5", "0.994, 2, 0.001"})
+    void a_small_bob_on_a_rod_to_its_centre_hangs_where_the_simple_formula_says(double length, double bob, double rod) {
+        CompoundPendulum found =
+                BobPlace.onRodToTheBob(length, bob, new MassPoint(), rod).orElseThrow();
+        Pendulum simple = new Pendulum(bob, rod, 400, Pendulum.STANDARD_GRAVITY);
+
+        assertThat(found.bob().centre()).isCloseTo(simple.bobDistance(length), within(1e-14));
+        assertThat(found.massMoment()).isCloseTo(simple.massMoment(length), within(1e-14));
+        assertThat(found.equivalentLength()).isCloseTo(length, within(1e-14));
+    }
+
+    @Test
+    void a_bob_is_placed_so_that_the_whole_has_the_length_asked_for() {
+        Random random = new Random(11);
+        int placed = 0;
+        for (int i = 0; i < SAMPLES; i++) {
+            double length = 0.1 + random.nextDouble();
+            PendulumPart rod = rod(0.001 + random.nextDouble() * 0.1, 0.1 + random.nextDouble());
+            var found = BobPlace.of(
+                    length,
+                    0.05 + random.nextDouble(),
+                    new FacingCylinder(0.01 + random.nextDouble() * 0.05),
+                    List.of(rod));
+            found.ifPresent(pendulum -> assertThat(pendulum.equivalentLength()).isCloseTo(length, within(1e-12)));
+            placed += found.isPresent() ? 1 : 0;
+        }
+        assertThat(placed).isGreaterThan(SAMPLES / 2);
+    }
+
+    @Test
+    void no_place_of_the_bob_makes_a_long_heavy_rod_swing_fast() {
+        assertThat(BobPlace.of(0.05, 0.1, new MassPoint(), List.of(rod(1, 1)))).isEmpty();
+        assertThat(BobPlace.onRodToTheBob(0.05, 0.1, new FacingCylinder(0.1), 0.01))
+                .isEmpty();
+    }
+
+    // The derivative against a difference of two equivalent lengths a hundredth of a millimetre apart: its own error is
+    // of the order of 1e-9, and rounding adds 1e-11.
+    @Test
+    void the_length_grows_with_the_bobs_travel_as_the_derivative_says() {
+        Random random = new Random(12);
+        double step = 1e-5;
+        for (int i = 0; i < SAMPLES; i++) {
+            CompoundPendulum pendulum = pendulum(
+                    0.05 + random.nextDouble(),
+                    0.2 + random.nextDouble() * 0.5,
+                    random.nextDouble() * 0.1 + 0.001,
+                    0.2 + random.nextDouble() * 0.6);
+            double difference = pendulum.withBobLowered(step).equivalentLength()
+                    - pendulum.withBobLowered(-step).equivalentLength();
+
+            assertThat(pendulum.lengthPerBobTravel()).isCloseTo(difference / (2 * step), within(1e-8));
+        }
+    }
+
+    @Test
+    void a_pendulum_whose_weight_stands_above_its_axis_is_refused() {
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> new CompoundPendulum(new PendulumPart(1, new MassPoint(), -0.1), List.of()));
+        assertThatIllegalArgumentException().isThrownBy(() -> new PendulumPart(0, new MassPoint(), 0.1));
+        assertThatIllegalArgumentException().isThrownBy(() -> new PendulumPart(-0.1, new MassPoint(), 0.1));
+        assertThatIllegalArgumentException().isThrownBy(() -> new PendulumPart(1, new MassPoint(), Double.NaN));
+    }
+
+    static PendulumPart rod(double mass, double length) {
+        return new PendulumPart(mass, new ThinRod(length), length / 2);
+    }
+
+    static CompoundPendulum pendulum(double bobMass, double distance, double rodMass, double rodLength) {
+        return new CompoundPendulum(
+                new PendulumPart(bobMass, new FacingCylinder(0.03), distance), List.of(rod(rodMass, rodLength)));
+    }
+}
