@@ -134,7 +134,6 @@ class BadInputTest {
             why @small.json --train 77/9|76/8;            --train: At the top, "77/9|76/8": the escape wheel is missing
             why @zero.json;                               zero.json: At /objectives/0/resolution, "0 %"
             why @locks.json;                              locks.json: At /locks/meshes/1/place, below-1: each mesh may have one lock
-            why @small.json --hold meshes-below=1 --hold below-2.wheel=70; At --hold below-2, 2: at most 1 mesh is allowed
             why @small.json --hold falls=2;               At --hold falls, 2: the falls held must be among those offered
             brief yearly-clock;                           There is no bundled brief "yearly-clock"
             fields brief;                                 "brief" prints no JSON of its own; choose one of solve, rate, ratio, mesh, display, why, plugins.
