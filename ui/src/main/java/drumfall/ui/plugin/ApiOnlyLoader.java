@@ -22,6 +22,8 @@ final class ApiOnlyLoader extends ClassLoader {
             "drumfall.solver.teeth.outline",
             "drumfall.solver.parts",
             "drumfall.solver.power",
+            "drumfall.solver.power.escape",
+            "drumfall.solver.power.pendulum",
             "drumfall.solver.brief",
             "drumfall.solver.rating",
             "org.apache.commons.numbers.fraction");
