@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.plugin.outlines;
 
+import drumfall.solver.teeth.outline.Point;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -39,12 +40,11 @@ record Drawing(String name, String title, double left, double bottom, double rig
      * @param name file name without its ending
      * @param title for people
      * @param gear the gear
-     * @param bore diameter of its hole, mm
      */
-    static Drawing of(String name, String title, Gear gear, double bore) {
+    static Drawing of(String name, String title, Gear gear) {
         double reach = gear.tipRadius() + MARGIN;
         List<Shape> shapes = new ArrayList<>(gear(gear, 0, new Point(0, 0)));
-        shapes.add(new Shape.Circle(Layer.BORE, new Point(0, 0), bore / 2));
+        shapes.add(new Shape.Circle(Layer.BORE, new Point(0, 0), gear.bore() / 2));
         return new Drawing(name, title, -reach, -reach, reach, reach, shapes);
     }
 
@@ -56,12 +56,11 @@ record Drawing(String name, String title, double left, double bottom, double rig
      * @param centre where it stands
      */
     static List<Shape> gear(Gear gear, double turn, Point centre) {
-        List<Point> outline =
-                gear.outline().stream().map(point -> point.turned(turn)).toList();
-        return List.of(
-                new Shape.Outline(Layer.OUTLINE, outline).moved(centre.x(), centre.y()),
-                new Shape.Circle(Layer.PITCH, centre, gear.pitchRadius()),
-                new Shape.Circle(Layer.TIP, centre, gear.tipRadius()),
-                new Shape.Circle(Layer.ROOT, centre, gear.rootRadius()));
+        List<Shape> shapes = new ArrayList<>();
+        gear.rings(turn).forEach(ring -> shapes.add(new Shape.Outline(Layer.OUTLINE, ring, centre)));
+        shapes.add(new Shape.Circle(Layer.PITCH, centre, gear.pitchRadius()));
+        shapes.add(new Shape.Circle(Layer.TIP, centre, gear.tipRadius()));
+        shapes.add(new Shape.Circle(Layer.ROOT, centre, gear.rootRadius()));
+        return shapes;
     }
 }

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.plugin.outlines;
 
+import drumfall.solver.teeth.outline.OutlineSegment;
+import drumfall.solver.teeth.outline.Point;
 import java.nio.charset.StandardCharsets;
 
 /**
@@ -103,9 +105,12 @@ final class DxfWriter implements Shape.Pen<RuntimeException> {
         pair(66, "1");
         point(10, new Point(0, 0));
         pair(70, "1");
-        for (Point point : outline.points()) {
+        for (OutlineSegment segment : outline.ring().segments()) {
             entity("VERTEX", outline.layer());
-            point(10, point);
+            point(10, outline.place(segment.start()));
+            if (segment.bulge() != 0) {
+                pair(42, Numbers.bulge(segment.bulge()));
+            }
         }
         entity("SEQEND", outline.layer());
     }

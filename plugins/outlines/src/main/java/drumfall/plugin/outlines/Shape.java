@@ -2,7 +2,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.plugin.outlines;
 
-import java.util.List;
+import drumfall.solver.teeth.outline.Point;
+import drumfall.solver.teeth.outline.Ring;
 
 /** One thing drawn. */
 sealed interface Shape {
@@ -11,9 +12,6 @@ sealed interface Shape {
 
     /** Puts it into a file. */
     <X extends Exception> void draw(Pen<X> pen) throws X;
-
-    /** The same shape elsewhere. */
-    Shape moved(double right, double up);
 
     /**
      * Draws the kinds of shapes.
@@ -32,26 +30,21 @@ sealed interface Shape {
     }
 
     /**
-     * A closed polygon.
+     * A closed chain of lines and true arcs.
      *
      * @param layer its layer
-     * @param points at least three, the first not repeated
+     * @param ring the chain
+     * @param at where the chain's origin stands
      */
-    record Outline(Layer layer, List<Point> points) implements Shape {
-        /** Copies the list. */
-        public Outline {
-            points = List.copyOf(points);
-        }
-
+    record Outline(Layer layer, Ring ring, Point at) implements Shape {
         @Override
         public <X extends Exception> void draw(Pen<X> pen) throws X {
             pen.outline(this);
         }
 
-        @Override
-        public Outline moved(double right, double up) {
-            return new Outline(
-                    layer, points.stream().map(point -> point.moved(right, up)).toList());
+        /** A point of the chain where it stands. */
+        Point place(Point point) {
+            return new Point(point.x() + at.x(), point.y() + at.y());
         }
     }
 
@@ -67,11 +60,6 @@ sealed interface Shape {
         public <X extends Exception> void draw(Pen<X> pen) throws X {
             pen.circle(this);
         }
-
-        @Override
-        public Circle moved(double right, double up) {
-            return new Circle(layer, centre.moved(right, up), radius);
-        }
     }
 
     /**
@@ -85,11 +73,6 @@ sealed interface Shape {
         @Override
         public <X extends Exception> void draw(Pen<X> pen) throws X {
             pen.line(this);
-        }
-
-        @Override
-        public Line moved(double right, double up) {
-            return new Line(layer, from.moved(right, up), to.moved(right, up));
         }
     }
 }

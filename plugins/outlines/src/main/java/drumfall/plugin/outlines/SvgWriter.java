@@ -2,7 +2,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.plugin.outlines;
 
+import drumfall.solver.teeth.outline.ArcSegment;
+import drumfall.solver.teeth.outline.OutlineSegment;
+import drumfall.solver.teeth.outline.Point;
 import java.io.OutputStream;
+import java.util.List;
 import java.util.Locale;
 import javax.xml.stream.XMLOutputFactory;
 import javax.xml.stream.XMLStreamException;
@@ -63,12 +67,23 @@ final class SvgWriter implements Shape.Pen<XMLStreamException> {
     @Override
     public void outline(Shape.Outline outline) throws XMLStreamException {
         StringBuilder path = new StringBuilder();
-        for (Point point : outline.points()) {
-            path.append(path.isEmpty() ? "M" : "L").append(place(point)).append(' ');
+        List<OutlineSegment> segments = outline.ring().segments();
+        path.append('M').append(place(outline.place(segments.get(0).start()))).append(' ');
+        for (OutlineSegment segment : segments) {
+            path.append(segment instanceof ArcSegment arc ? arc(arc) : "L")
+                    .append(place(outline.place(segment.end())))
+                    .append(' ');
         }
         start("path", outline.layer());
         xml.writeAttribute("d", path.append('Z').toString());
         newLine();
+    }
+
+    /** The picture's y axis points down, which turns anticlockwise round. */
+    private static String arc(ArcSegment arc) {
+        String radius = Numbers.text(arc.radius());
+        String large = Math.abs(arc.sweep()) > Math.PI ? "1" : "0";
+        return "A" + radius + "," + radius + " 0 " + large + " " + (arc.sweep() > 0 ? "0" : "1") + " ";
     }
 
     private static String place(Point point) {

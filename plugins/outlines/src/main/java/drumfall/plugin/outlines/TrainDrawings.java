@@ -7,7 +7,9 @@ import drumfall.solver.brief.Brief;
 import drumfall.solver.power.Movement;
 import drumfall.solver.power.WeightWalk;
 import drumfall.solver.rating.TrainRater;
-import drumfall.solver.teeth.form.InvoluteGear;
+import drumfall.solver.teeth.MeshTeeth;
+import drumfall.solver.teeth.form.ToothForm;
+import drumfall.solver.teeth.outline.Point;
 import drumfall.solver.train.Mesh;
 import drumfall.solver.train.Train;
 import java.util.ArrayList;
@@ -15,6 +17,9 @@ import java.util.List;
 
 /** The drawings of a train: a sheet for each wheel and pinion from the drum downwards, and the overview. */
 final class TrainDrawings {
+    /** Passes of the nozzle around a bore at least; common practice, no source. */
+    private static final int PASSES = 2;
+
     private final Brief brief;
     private final Train train;
     private final Movement movement;
@@ -28,9 +33,8 @@ final class TrainDrawings {
     List<Drawing> all() {
         List<Drawing> drawings = new ArrayList<>();
         for (int i = 0; i < train.meshes().size(); i++) {
-            Mesh mesh = train.meshes().get(i);
-            drawings.add(sheet(i, "wheel", wheel(mesh), "teeth"));
-            drawings.add(sheet(i + 1, "pinion", pinion(mesh), "leaves"));
+            drawings.add(sheet(i, "wheel", wheel(i), "teeth"));
+            drawings.add(sheet(i + 1, "pinion", pinion(i), "leaves"));
         }
         drawings.add(overview());
         return drawings;
@@ -39,29 +43,32 @@ final class TrainDrawings {
     private Drawing sheet(int arbor, String kind, Gear gear, String counted) {
         String title = "Arbor " + (arbor + 1) + ", " + kind + ": " + gear.count() + " " + counted + ", module "
                 + Numbers.text(gear.module()) + " mm";
-        return Drawing.of("arbor-" + (arbor + 1) + "-" + kind, title, gear, bore(arbor));
+        return Drawing.of("arbor-" + (arbor + 1) + "-" + kind, title, gear);
     }
 
-    private Gear wheel(Mesh mesh) {
-        return gear(mesh, mesh.toothCount());
+    private Gear wheel(int index) {
+        return gear(index, teeth(index).pair().driver(), index);
     }
 
-    private Gear pinion(Mesh mesh) {
-        return gear(mesh, mesh.leafCount());
+    private Gear pinion(int index) {
+        return gear(index, teeth(index).pair().follower(), index + 1);
     }
 
-    private Gear gear(Mesh mesh, int count) {
-        return new Gear(count, mesh.module().millimetres(), pressureAngle(mesh));
+    private Gear gear(int index, ToothForm form, int arbor) {
+        Brief.ThinningBand thinning = brief.teeth().thinning();
+        return new Gear(
+                form,
+                train.meshes().get(index).module().millimetres(),
+                500 * (thinning.low().si() + thinning.high().si()),
+                bore(arbor),
+                PASSES * 1000 * brief.printer().nozzle().si());
     }
 
-    /** The pressure angle of the teeth chosen for a mesh; other forms are not drawn yet. */
-    private double pressureAngle(Mesh mesh) {
+    private MeshTeeth teeth(int index) {
+        Mesh mesh = train.meshes().get(index);
         return movement.teeth(mesh)
-                .map(teeth -> teeth.pair().driver())
-                .filter(InvoluteGear.class::isInstance)
-                .map(driver -> ((InvoluteGear) driver).rack().pressureAngle())
                 .orElseThrow(() -> new IllegalStateException(
-                        "The form (%s) of mesh %s must be involute to be drawn. Maybe choose involute teeth in the brief."
+                        "The teeth (%s) of mesh %s must print and run to be drawn. Maybe raise its module in the brief."
                                 .formatted(movement.teeth().label(), mesh)));
     }
 
@@ -94,12 +101,12 @@ final class TrainDrawings {
         Point centre = new Point(x, 0);
         List<Shape.Circle> limits = new ArrayList<>();
         if (index > 0) {
-            Gear pinion = pinion(train.meshes().get(index - 1));
+            Gear pinion = pinion(index - 1);
             shapes.addAll(Drawing.gear(pinion, Math.PI + Math.PI / pinion.count(), centre));
             limits.add(new Shape.Circle(Layer.TIP, centre, pinion.tipRadius()));
         }
         if (index < train.meshes().size()) {
-            Gear wheel = wheel(train.meshes().get(index));
+            Gear wheel = wheel(index);
             shapes.addAll(Drawing.gear(wheel, 0, centre));
             limits.add(new Shape.Circle(Layer.TIP, centre, wheel.tipRadius()));
         }

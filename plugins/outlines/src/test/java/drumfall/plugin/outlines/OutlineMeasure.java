@@ -2,10 +2,15 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.plugin.outlines;
 
+import drumfall.solver.teeth.outline.Point;
+import java.util.ArrayList;
 import java.util.List;
 
 /** Measures a closed outline around the origin without knowing how it was made. */
 final class OutlineMeasure {
+    /** Parts into which an arc is cut. */
+    private static final int STEPS = 8;
+
     private OutlineMeasure() {}
 
     /** Runs of points beyond the middle between the innermost and the outermost radius. */
@@ -51,6 +56,36 @@ final class OutlineMeasure {
             }
         }
         return false;
+    }
+
+    /** Whether any side of one outline crosses any side of another. */
+    static boolean cross(List<Point> first, List<Point> second) {
+        for (int i = 0; i < first.size(); i++) {
+            for (int k = 0; k < second.size(); k++) {
+                if (cross(at(first, i), at(first, i + 1), at(second, k), at(second, k + 1))) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    /** Points between the ends of an arc, which has the radius and lies on the side that the flags say. */
+    static List<Point> arc(Point from, Point to, double radius, boolean large, boolean anticlockwise) {
+        double half = Math.hypot(to.x() - from.x(), to.y() - from.y()) / 2;
+        double height = Math.sqrt(Math.max(0, radius * radius - half * half));
+        double side = large == anticlockwise ? -1 : 1;
+        double centreX = (from.x() + to.x()) / 2 - side * height * (to.y() - from.y()) / (2 * half);
+        double centreY = (from.y() + to.y()) / 2 + side * height * (to.x() - from.x()) / (2 * half);
+        double start = Math.atan2(from.y() - centreY, from.x() - centreX);
+        double sweep = Math.atan2(to.y() - centreY, to.x() - centreX) - start;
+        sweep += anticlockwise && sweep < 0 ? 2 * Math.PI : !anticlockwise && sweep > 0 ? -2 * Math.PI : 0;
+        List<Point> points = new ArrayList<>();
+        for (int i = 1; i < STEPS; i++) {
+            double angle = start + sweep * i / STEPS;
+            points.add(new Point(centreX + radius * Math.cos(angle), centreY + radius * Math.sin(angle)));
+        }
+        return points;
     }
 
     private static Point at(List<Point> outline, int index) {
