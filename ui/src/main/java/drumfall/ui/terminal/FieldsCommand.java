@@ -10,7 +10,7 @@ import picocli.CommandLine.Parameters;
 /** Prints what the fields of a command's JSON mean. */
 @Command(name = "fields", mixinStandardHelpOptions = true, resourceBundle = Phrases.BUNDLE)
 final class FieldsCommand implements Callable<Integer> {
-    private static final List<String> COMMANDS = List.of("solve", "rate", "ratio", "plugins");
+    private static final List<String> COMMANDS = List.of("solve", "rate", "ratio", "pendulum", "plugins");
 
     private final TerminalPlace place;
 

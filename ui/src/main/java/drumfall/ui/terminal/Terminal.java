@@ -68,6 +68,7 @@ public final class Terminal {
                 .addSubcommand(new SolveCommand(place))
                 .addSubcommand(new RateCommand(place))
                 .addSubcommand(new RatioCommand(place))
+                .addSubcommand(new PendulumCommand(place))
                 .addSubcommand(new ExportCommand(place))
                 .addSubcommand(new PluginsCommand(place))
                 .addSubcommand(new BriefCommand(place))

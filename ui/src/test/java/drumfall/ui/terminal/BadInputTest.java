@@ -83,7 +83,7 @@ class BadInputTest {
             export --with record --to out @small.json @no-mesh.json;            no-mesh.json: At /meshesAbove
             export --with record --to out @small.json --option 400;             There is no option 400: the front has
             brief yearly-clock;                           There is no bundled brief "yearly-clock"
-            fields brief;                                 "brief" prints no JSON of its own; choose one of solve, rate, ratio, plugins.
+            fields brief;                                 "brief" prints no JSON of its own; choose one of solve, rate, ratio, pendulum, plugins.
             """)
     void bad_input_is_answered_by_one_sentence_for_each_problem_and_exit_code_2(String command, String sentence) {
         Run run = bench.run(command.split(" ", -1));
