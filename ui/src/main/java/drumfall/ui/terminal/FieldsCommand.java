@@ -10,7 +10,8 @@ import picocli.CommandLine.Parameters;
 /** Prints what the fields of a command's JSON mean. */
 @Command(name = "fields", mixinStandardHelpOptions = true, resourceBundle = Phrases.BUNDLE)
 final class FieldsCommand implements Callable<Integer> {
-    private static final List<String> COMMANDS = List.of("solve", "rate", "ratio", "mesh", "display", "why", "plugins");
+    private static final List<String> COMMANDS =
+            List.of("solve", "rate", "ratio", "mesh", "display", "why", "pendulum", "plugins");
 
     private final TerminalPlace place;
 

@@ -71,6 +71,7 @@ public final class Terminal {
                 .addSubcommand(new MeshCommand(place))
                 .addSubcommand(new DisplayCommand(place))
                 .addSubcommand(new WhyCommand(place))
+                .addSubcommand(new PendulumCommand(place))
                 .addSubcommand(new ExportCommand(place))
                 .addSubcommand(new PluginsCommand(place))
                 .addSubcommand(new BriefCommand(place))

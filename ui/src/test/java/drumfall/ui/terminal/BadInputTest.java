@@ -136,7 +136,7 @@ class BadInputTest {
             why @locks.json;                              locks.json: At /locks/meshes/1/place, below-1: each mesh may have one lock
             why @small.json --hold falls=2;               At --hold falls, 2: the falls held must be among those offered
             brief yearly-clock;                           There is no bundled brief "yearly-clock"
-            fields brief;                                 "brief" prints no JSON of its own; choose one of solve, rate, ratio, mesh, display, why, plugins.
+            fields brief;                                 "brief" prints no JSON of its own; choose one of solve, rate, ratio, mesh, display, why, pendulum, plugins.
             """)
     void bad_input_is_answered_by_one_sentence_for_each_problem_and_exit_code_2(String command, String sentence) {
         Run run = bench.run(command.split(" ", -1));

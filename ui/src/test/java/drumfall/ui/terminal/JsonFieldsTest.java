@@ -98,6 +98,14 @@ class JsonFieldsTest {
     }
 
     @Test
+    void fields_of_a_pendulum() {
+        bench.write("arcs.csv", PendulumCommandTest.ringDown());
+        String[] line = (PendulumCommandTest.EVERYTHING + " --ring-down @arcs.csv --json").split(" ", -1);
+        Set<String> written = fields(bench.run(line).json());
+        assertThat(written).containsExactlyElementsOf(FieldsCommand.fields("pendulum"));
+    }
+
+    @Test
     void fields_of_plugins() throws java.io.IOException {
         LineExporter.jar(folder.resolve("plugins/line.jar"));
         Files.writeString(folder.resolve("plugins/broken.jar"), "no jar");

@@ -46,7 +46,20 @@ class TerminalTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"solve", "rate", "ratio", "mesh", "display", "why", "export", "plugins", "brief", "fields"})
+    @ValueSource(
+            strings = {
+                "solve",
+                "rate",
+                "ratio",
+                "mesh",
+                "display",
+                "why",
+                "pendulum",
+                "export",
+                "plugins",
+                "brief",
+                "fields"
+            })
     void every_command_has_its_help(String command) {
         Run run = bench.run(command, "--help");
         assertThat(run.code()).isEqualTo(ExitCode.DONE.number());

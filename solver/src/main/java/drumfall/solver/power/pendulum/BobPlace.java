@@ -54,6 +54,30 @@ public final class BobPlace {
                 .findFirst();
     }
 
+    /**
+     * Shortest equivalent length that some place of the bob gives beside parts that stay where they are, m.
+     *
+     * @param mass of the bob, kg, positive
+     * @param shape of the bob
+     * @param fixed the other parts
+     */
+    public static double shortest(double mass, BodyShape shape, List<PendulumPart> fixed) {
+        double arm = fixed.stream().mapToDouble(PendulumPart::moment).sum() / mass;
+        double square = fixed.stream().mapToDouble(PendulumPart::inertia).sum() / mass + shape.gyrationSquared();
+        return 2 * (Math.sqrt(arm * arm + square) - arm);
+    }
+
+    /**
+     * Shortest equivalent length on a thin rod that reaches to the bob's centre, m.
+     *
+     * @param mass of the bob, kg, positive
+     * @param shape of the bob
+     * @param rodMass kg, not negative
+     */
+    public static double shortestOnRodToTheBob(double mass, BodyShape shape, double rodMass) {
+        return 2 * Math.sqrt((mass + rodMass / 3) * mass * shape.gyrationSquared()) / (mass + rodMass / 2);
+    }
+
     /** Of {@code a x² - b x + c = 0}, {@code a} and {@code b} positive. */
     private static OptionalDouble largerRoot(double a, double b, double c) {
         double discriminant = b * b - 4 * a * c;

@@ -8,7 +8,8 @@ import java.util.OptionalDouble;
  * How a pendulum rings down: {@code A' = -δ A - c} for each period, a viscous decay and a Coulomb one together.
  *
  * <p>Uncertainties are standard deviations from the scatter of the readings; few or short readings that cannot tell the two
- * decays apart show it by large ones.
+ * decays apart show it by large ones. The law holds for small arcs: at a semi-arc {@code A} the viscous share itself is off
+ * by about {@code A²/16}, which the fit takes for Coulomb decay, a per cent or less of a usual one at 4&deg;.
  *
  * @param startArc arc at the first reading, rad
  * @param viscousDecay {@code δ}, share of the arc lost in a period

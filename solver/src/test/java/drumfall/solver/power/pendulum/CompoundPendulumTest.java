@@ -74,6 +74,19 @@ class CompoundPendulumTest {
                 .isEmpty();
     }
 
+    @Test
+    void a_place_is_found_down_to_the_shortest_length_and_no_further() {
+        FacingCylinder disc = new FacingCylinder(0.05);
+        List<PendulumPart> fixed = List.of(rod(0.03, 0.4));
+        double beside = BobPlace.shortest(0.1, disc, fixed);
+        double below = BobPlace.shortestOnRodToTheBob(0.1, disc, 0.03);
+
+        assertThat(BobPlace.of(beside * 1.0001, 0.1, disc, fixed)).isPresent();
+        assertThat(BobPlace.of(beside * 0.9999, 0.1, disc, fixed)).isEmpty();
+        assertThat(BobPlace.onRodToTheBob(below * 1.0001, 0.1, disc, 0.03)).isPresent();
+        assertThat(BobPlace.onRodToTheBob(below * 0.9999, 0.1, disc, 0.03)).isEmpty();
+    }
+
     // The derivative against a difference of two equivalent lengths a hundredth of a millimetre apart: its own error is
     // of the order of 1e-9, and rounding adds 1e-11.
     @Test
