@@ -24,7 +24,7 @@ final class PendulumCommand implements Callable<Integer> {
     @Option(names = "--length", paramLabel = "LENGTH", converter = Given.Length.class, descriptionKey = "option.length")
     private Quantity length;
 
-    @Option(names = "--arc", paramLabel = "ANGLE", converter = Given.Angle.class, descriptionKey = "option.arc")
+    @Option(names = "--arc", paramLabel = "ANGLE", converter = Given.Angle.class, descriptionKey = "option.pendulum.arc")
     private Quantity arc;
 
     @Mixin
@@ -125,7 +125,7 @@ final class PendulumCommand implements Callable<Integer> {
                     "saturated", PendulumTexts.above(low.leastArc()), PendulumTexts.below(low.greatestArc()));
         }
         if (arc != null && arc.si() < low.leastArc()) {
-            throw RefusedInput.of("arc.least", arc, PendulumTexts.above(low.leastArc()));
+            throw RefusedInput.of("pendulum.arc.least", arc, PendulumTexts.above(low.leastArc()));
         }
         if (arc != null && arc.si() >= low.greatestArc()) {
             throw RefusedInput.of("arc.greatest", arc, PendulumTexts.below(low.greatestArc()));
