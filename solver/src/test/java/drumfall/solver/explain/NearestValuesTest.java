@@ -23,7 +23,7 @@ class NearestValuesTest {
 
     @TestFactory
     Stream<DynamicTest> the_nearest_value_has_a_train_and_one_step_tighter_has_none() {
-        return ClashListerTest.withoutTrains(FULL ? 40 : 4, 1)
+        return ClashListerTest.withoutTrains(FULL ? 40 : 2, 1)
                 .map(brief -> DynamicTest.dynamicTest(
                         brief.run() + " " + brief.weight().limit(), () -> asPlainLoopsSay(brief)));
     }
@@ -73,7 +73,7 @@ class NearestValuesTest {
     /** Every tighter step of a figure that makes one demand easier and another harder is empty, not only the last. */
     @Test
     void no_smaller_height_of_fall_has_a_train() {
-        List<Brief> briefs = ClashListerTest.withoutTrains(FULL ? 60 : 8, 1).toList();
+        List<Brief> briefs = ClashListerTest.withoutTrains(FULL ? 60 : 5, 1).toList();
         List<Integer> found = new ArrayList<>();
         for (Brief brief : briefs) {
             Easing fall = Easing.of(brief).get(0);

@@ -28,7 +28,7 @@ class RefusedTrainsTest {
 
     @TestFactory
     Stream<DynamicTest> the_front_is_that_of_the_trains_that_can_be_built() {
-        List<Brief> briefs = SmallBriefs.some(FULL ? 300 : 6, 7000);
+        List<Brief> briefs = SmallBriefs.some(FULL ? 300 : 4, 7000);
         return Stream.of(2, 3, 10)
                 .flatMap(one -> briefs.stream()
                         .map(brief -> DynamicTest.dynamicTest(
