@@ -56,11 +56,7 @@ public record CompoundPendulum(PendulumPart bob, List<PendulumPart> fixed) {
         return inertia() / massMoment();
     }
 
-    /**
-     * How much the equivalent length grows with the bob's distance, {@code ∂L/∂l = m_b (2 l - L) / (m h)}.
-     *
-     * <p>Less than 1 for a light bob low on a heavy rod, more than 1 when the rod's weight lies below the bob.
-     */
+    /** How much the equivalent length grows with the bob's distance, {@code ∂L/∂l = m_b (2 l - L) / (m h)}. */
     public double lengthPerBobTravel() {
         return bob.mass() * (2 * bob.centre() - equivalentLength()) / massMoment();
     }
