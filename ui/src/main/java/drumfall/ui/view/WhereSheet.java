@@ -17,6 +17,7 @@ import java.awt.Graphics;
 import java.awt.Point;
 import java.awt.Rectangle;
 import java.awt.event.ActionEvent;
+import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.AbstractAction;
 import javax.swing.JButton;
@@ -99,13 +100,18 @@ final class WhereSheet extends JPanel {
     private void addInput(Input input) {
         add(Parts.remark(input.symbol()));
         add(Parts.caption(input.meaning()), "wmin 0");
-        input.figure()
-                .ifPresentOrElse(
-                        figure -> add(Parts.link(input.value(), () -> fill(figures.card(figure))), "al right"),
-                        () -> input.pointer()
-                                .ifPresentOrElse(
-                                        pointer -> add(Parts.link(input.value(), () -> goTo(pointer)), "al right"),
-                                        () -> add(Parts.caption(input.value()), "al right, wmax 60%")));
+        Optional<Runnable> leads = leads(input);
+        leads.ifPresentOrElse(
+                next -> add(Parts.link(input.value(), next), "al right"),
+                () -> add(Parts.caption(input.value()), "al right, wmax 60%"));
+    }
+
+    /** Where a value leads: to its own card, or back to the brief. */
+    private Optional<Runnable> leads(Input input) {
+        Optional<Runnable> chained = input.figure().map(figure -> () -> fill(figures.card(figure)));
+        Optional<Runnable> own = input.card().map(card -> () -> fill(card.get()));
+        Optional<Runnable> typed = input.pointer().map(pointer -> () -> goTo(pointer));
+        return chained.or(() -> own).or(() -> typed);
     }
 
     private void goTo(String pointer) {
