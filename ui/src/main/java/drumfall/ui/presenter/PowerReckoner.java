@@ -7,13 +7,13 @@ import drumfall.solver.power.answers.ArcCurve;
 import drumfall.solver.power.books.BookKeeper;
 import drumfall.solver.power.books.LoadedClock;
 import drumfall.solver.power.books.PowerBooks;
+import drumfall.solver.rating.BandPoint;
 import drumfall.solver.rating.Rating;
 import drumfall.solver.rating.TrainRater;
 import drumfall.solver.rating.answers.Change;
 import drumfall.solver.rating.answers.Changes;
 import drumfall.solver.rating.answers.WeightChance;
 import drumfall.solver.rating.why.WhereFromBook;
-import drumfall.solver.train.Train;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -28,6 +28,7 @@ final class PowerReckoner {
     private final Rating rating;
     private TrainRater rater;
     private WhereFromBook book;
+    private volatile Loaded last;
 
     PowerReckoner(Brief brief, Rating rating) {
         this.brief = brief;
@@ -61,34 +62,55 @@ final class PowerReckoner {
         return book;
     }
 
+    /**
+     * What no weight changes.
+     *
+     * @param point place in the bands
+     * @param clock the clock there
+     * @param curve its arc against weight
+     */
+    private record Loaded(BandPoint point, LoadedClock clock, List<ArcCurve.Point> curve) {
+        double escapeAngle() {
+            return clock.movement().escapement().escapeAngle();
+        }
+    }
+
     PowerPicture picture(PowerSetting setting) {
-        Train train = rating.train();
-        LoadedClock clock = LoadedClock.of(
-                rater().movement(setting.point(brief)),
-                train,
-                brief.hands().torque().si());
-        double least = clock.leastWeight();
-        BookKeeper keeper = new BookKeeper(clock);
-        Optional<PowerBooks> books =
-                setting.weight() >= least ? Optional.of(keeper.under(setting.weight())) : Optional.empty();
-        double heaviest =
-                PowerSetting.travel(PowerSetting.Dial.WEIGHT, brief, rating).most();
+        Loaded known = loaded(setting.point(brief));
+        double least = known.clock().leastWeight();
+        Optional<PowerBooks> books = setting.weight() >= least
+                ? Optional.of(new BookKeeper(known.clock()).under(setting.weight()))
+                : Optional.empty();
         return new PowerPicture(
                 setting,
                 least,
                 rater().objectives().recommended(least),
-                clock.movement().escapement().escapeAngle(),
+                known.escapeAngle(),
                 books,
-                curve(
-                        new ArcCurve(clock, heaviest),
-                        clock.movement().escapement().escapeAngle(),
-                        keeper,
-                        heaviest),
-                books.map(known -> PowerStep.of(known, train)).orElse(List.of()));
+                known.curve(),
+                books.map(kept -> PowerStep.of(kept, rating.train())).orElse(List.of()));
+    }
+
+    private Loaded loaded(BandPoint point) {
+        Loaded known = last;
+        if (known == null || !known.point().equals(point)) {
+            LoadedClock clock = LoadedClock.of(
+                    rater().movement(point),
+                    rating.train(),
+                    brief.hands().torque().si());
+            double heaviest =
+                    PowerSetting.travel(PowerSetting.Dial.WEIGHT, brief, rating).most();
+            known = new Loaded(point, clock, curve(clock, heaviest));
+            last = known;
+        }
+        return known;
     }
 
     /** Steps of arc rather than of weight: the weight of an arc is one walk, the arc of a weight many. */
-    private static List<ArcCurve.Point> curve(ArcCurve curve, double least, BookKeeper keeper, double heaviest) {
+    private static List<ArcCurve.Point> curve(LoadedClock clock, double heaviest) {
+        ArcCurve curve = new ArcCurve(clock, heaviest);
+        BookKeeper keeper = new BookKeeper(clock);
+        double least = clock.movement().escapement().escapeAngle();
         OptionalDouble most = curve.worstArcUnder(heaviest);
         if (most.isEmpty() || !(most.getAsDouble() > least)) {
             return List.of();
@@ -107,6 +129,8 @@ final class PowerReckoner {
 
     /** What changes would save, the most first, and how surely weights run: some seconds. */
     PowerFindings.Found findings() {
+        // Cards are wanted at a click, so the book is made before any is asked for.
+        book();
         List<Change> changes = new Changes(rater(), rating.train())
                 .all().stream()
                         .sorted(Comparator.comparingDouble(Change::leastAfter))

@@ -14,6 +14,7 @@ import drumfall.ui.work.LatestDesk;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 
 /**
  * The sheet of the power: where it goes under a weight, what arc it keeps, and what would save some.
@@ -25,13 +26,21 @@ public final class PowerSheet {
     private final Workspace workspace;
     private final LatestDesk dials;
     private final LatestDesk findingsDesk;
-    private final List<Runnable> listeners = new ArrayList<>();
+    private final List<Consumer<Change>> listeners = new ArrayList<>();
     private Optional<PowerReckoner> reckoner = Optional.empty();
     private Optional<PowerSetting> moved = Optional.empty();
     private Optional<PowerSetting> asked = Optional.empty();
     private PowerState state = new PowerState.NoTrain();
     private PowerFindings findings = new PowerFindings.Unasked();
     private boolean lookedAt;
+
+    /** What changed. */
+    public enum Change {
+        /** Train, setting, or what there is to see. */
+        STATE,
+        /** What is pointed at alone. */
+        POINTED
+    }
 
     /**
      * A sheet.
@@ -53,12 +62,12 @@ public final class PowerSheet {
      *
      * @param listener is told after the change
      */
-    public void listen(Runnable listener) {
+    public void listen(Consumer<Change> listener) {
         listeners.add(listener);
     }
 
-    private void tell() {
-        List.copyOf(listeners).forEach(Runnable::run);
+    private void tell(Change change) {
+        List.copyOf(listeners).forEach(listener -> listener.accept(change));
     }
 
     private void changed(Aspect aspect) {
@@ -66,9 +75,9 @@ public final class PowerSheet {
             case CHOICE, BRIEF -> follow();
             case UNITS -> {
                 state = reworded(state);
-                tell();
+                tell(Change.STATE);
             }
-            case HIGHLIGHT -> tell();
+            case HIGHLIGHT -> tell(Change.POINTED);
             default -> {}
         }
     }
@@ -100,7 +109,7 @@ public final class PowerSheet {
             state = reckoner.isPresent() ? new PowerState.Reckoning() : new PowerState.NoTrain();
         }
         ask();
-        tell();
+        tell(Change.STATE);
     }
 
     private void ask() {
@@ -125,7 +134,7 @@ public final class PowerSheet {
 
     private void show(PowerState next) {
         state = next;
-        tell();
+        tell(Change.STATE);
     }
 
     private PowerState reworded(PowerState old) {
@@ -157,13 +166,13 @@ public final class PowerSheet {
         reckoner.ifPresent(of -> {
             findings = new PowerFindings.Busy();
             findingsDesk.ask(of::findings, this::found, fault -> found(new PowerFindings.Failed()));
-            tell();
+            tell(Change.STATE);
         });
     }
 
     private void found(PowerFindings next) {
         findings = next;
-        tell();
+        tell(Change.STATE);
     }
 
     /** Gives up reckoning savings and chance. */
@@ -241,7 +250,7 @@ public final class PowerSheet {
             double held = Math.max(travel.least(), Math.min(travel.most(), value));
             moved = setting().map(setting -> setting.with(dial, held));
             ask();
-            tell();
+            tell(Change.STATE);
         });
     }
 
@@ -249,7 +258,7 @@ public final class PowerSheet {
     public void reset() {
         moved = Optional.empty();
         ask();
-        tell();
+        tell(Change.STATE);
     }
 
     /**

@@ -79,10 +79,10 @@ final class WhereSheet extends JPanel {
         value.setFigure(card.value());
         value.setFont(value.getFont().deriveFont(value.getFont().getSize2D() * 1.5f));
         add(value, "span 3, growx");
-        add(Parts.lines(card.formula()), "span 3, growx, wmin 0, gapbottom 4lp");
+        add(Parts.lines(card.formula()), "span 3, growx, w 10:10:, gapbottom 4lp");
         card.inputs().forEach(this::addInput);
         add(Parts.remark(Texts.of("where.source")), "aligny top, gaptop 4lp");
-        add(Parts.lines(card.source()), "span 2, growx, wmin 0, gaptop 4lp");
+        add(Parts.lines(card.source()), "span 2, growx, w 10:10:, gaptop 4lp");
         resize();
         close.requestFocusInWindow();
     }
@@ -90,6 +90,11 @@ final class WhereSheet extends JPanel {
     private void resize() {
         int width = Look.scaled(WIDTH);
         setSize(width, Look.scaled(800));
+        validate();
+        // Wrapped lines know their height only once they have their width.
+        for (Component part : getComponents()) {
+            part.invalidate();
+        }
         validate();
         Dimension wanted = getPreferredSize();
         setSize(width, wanted.height);

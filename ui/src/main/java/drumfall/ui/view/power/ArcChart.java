@@ -188,10 +188,10 @@ final class ArcChart extends JComponent implements Accessible {
             weights();
             line(ArcCurve.Point::worstArc, Pens.narrow(unit()));
             line(ArcCurve.Point::meanArc, Pens.solid(1.8 * unit()));
-            ends();
-            mark("power.least", picture.least(), Pens.chain(unit()), 5);
-            mark("power.recommended", picture.recommended(), Pens.narrow(unit()), 5 + 1.2 * SIZE);
+            mark("power.least", picture.least(), Pens.chain(unit()), 5 + 1.2 * SIZE);
+            mark("power.recommended", picture.recommended(), Pens.narrow(unit()), 5);
             chosen();
+            ends();
         }
 
         private void arcs() {
@@ -256,7 +256,12 @@ final class ArcChart extends JComponent implements Accessible {
             arc.ifPresent(known -> {
                 String words = Texts.of(key);
                 double y = Math.min(field.getMaxY() - 3 * unit(), y(known) + down);
-                words(words, field.getMaxX() - text.width(words, SIZE * unit()) - 2 * unit(), y);
+                double width = text.width(words, SIZE * unit());
+                double x = field.getMaxX() - width - 2 * unit();
+                pen.setColor(inks.paper());
+                pen.fill(new Rectangle2D.Double(
+                        x - 2 * unit(), y - 0.85 * SIZE * unit(), width + 4 * unit(), 1.1 * SIZE * unit()));
+                words(words, x, y);
             });
         }
 
@@ -272,7 +277,7 @@ final class ArcChart extends JComponent implements Accessible {
             pen.draw(new Line2D.Double(x, top, x, field.getMaxY()));
             String words = Texts.of(key, mass(weight).text());
             double width = text.width(words, SIZE * unit());
-            boolean left = x + width + 5 * unit() > getWidth();
+            boolean left = x - width - 5 * unit() > 0;
             double from = left ? x - width - 4 * unit() : x + 4 * unit();
             words(words, from, (down + 0.75 * SIZE) * unit());
         }

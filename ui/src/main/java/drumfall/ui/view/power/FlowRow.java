@@ -21,10 +21,10 @@ import java.util.function.Predicate;
  */
 final class FlowRow extends PowerRow {
     /** Width of the whole band; the rest of the row is words. */
-    static final int BAND = 96;
+    static final int BAND = 72;
 
     private static final int LEFT = 4;
-    private static final double HATCH = 5;
+    private static final int HATCH = 5;
 
     private final transient Predicate<PowerStep> pointedAt;
     private transient PowerStep step;
@@ -46,7 +46,24 @@ final class FlowRow extends PowerRow {
 
     @Override
     int textStart() {
-        return Look.scaled(LEFT + BAND + 10);
+        return start();
+    }
+
+    /** Where the words begin beside the band, px. */
+    static int start() {
+        return Look.scaled(LEFT + BAND + 8);
+    }
+
+    /** Draws what goes on: a share of the weight's power between two edges. */
+    static void band(Graphics2D pen, double share, int height) {
+        double left = x(0);
+        double right = x(share);
+        pen.setColor(Ink.wash(Role.CHOSEN));
+        pen.fill(new Rectangle2D.Double(left, 0, right - left, height));
+        pen.setColor(Ink.of(Role.CHOSEN));
+        pen.setStroke(Pens.solid(Look.scaled(1)));
+        pen.draw(new Line2D.Double(left, 0, left, height));
+        pen.draw(new Line2D.Double(right, 0, right, height));
     }
 
     @Override
@@ -61,18 +78,12 @@ final class FlowRow extends PowerRow {
 
     @Override
     void paintBehind(Graphics2D pen) {
-        double left = x(0);
-        double on = step.arrives() ? x(step.before()) : x(step.after());
-        pen.setColor(Ink.wash(Role.CHOSEN));
-        pen.fill(new Rectangle2D.Double(left, 0, on - left, getHeight()));
-        pen.setColor(Ink.of(Role.CHOSEN));
-        pen.setStroke(Pens.solid(Look.scaled(1)));
-        pen.draw(new Line2D.Double(left, 0, left, getHeight()));
-        pen.draw(new Line2D.Double(on, 0, on, getHeight()));
+        double on = step.arrives() ? step.before() : step.after();
+        band(pen, on, getHeight());
         if (step.arrives()) {
-            arrow(pen, left, on);
+            arrow(pen, x(0), x(on));
         } else {
-            lost(pen, on, x(step.before()));
+            lost(pen, x(on), x(step.before()));
         }
     }
 
@@ -94,8 +105,8 @@ final class FlowRow extends PowerRow {
         pen.setStroke(Pens.solid(Look.scaled(1)));
         pen.clip(box);
         Path2D lines = new Path2D.Double();
-        double step = Look.scaled((int) HATCH);
-        for (double x = from - getHeight(); x < to; x += step) {
+        double apart = Look.scaled(HATCH);
+        for (double x = from - getHeight(); x < to; x += apart) {
             lines.moveTo(x, getHeight());
             lines.lineTo(x + getHeight(), 0);
         }

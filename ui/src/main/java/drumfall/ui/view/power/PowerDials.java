@@ -52,6 +52,11 @@ final class PowerDials extends JPanel {
         add(slider, "span 2, growx, w 10:10:, gapbottom 2lp");
     }
 
+    /** Puts the keyboard on the weight. */
+    void takeFocus() {
+        sliders.get(Dial.WEIGHT).requestFocusInWindow();
+    }
+
     /** Shows what the dials stand at. */
     void refresh() {
         for (Dial dial : Dial.values()) {
@@ -66,7 +71,7 @@ final class PowerDials extends JPanel {
 
     private ShownFigure shown(Dial dial, PowerSetting setting) {
         return switch (dial) {
-            case WEIGHT -> ShownFigure.of(Dimension.MASS, setting.weight(), sheet.units());
+            case WEIGHT -> ShownFigure.of(Dimension.MASS, setting.weight(), sheet.units(), ShownFigure.Rounding.UP);
             case FRICTION -> sheet.friction(setting.friction());
             case QUALITY -> ShownFigure.of(Dimension.NUMBER, Math.rint(setting.quality()), sheet.units());
         };

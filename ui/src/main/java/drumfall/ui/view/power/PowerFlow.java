@@ -2,15 +2,18 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.ui.view.power;
 
+import drumfall.ui.presenter.PowerFigure;
 import drumfall.ui.presenter.PowerPicture;
 import drumfall.ui.presenter.PowerSheet;
 import drumfall.ui.presenter.PowerStep;
+import drumfall.ui.presenter.ShownFigure;
 import drumfall.ui.presenter.Texts;
 import drumfall.ui.presenter.WhereCard;
 import drumfall.ui.view.look.Ink;
 import drumfall.ui.view.look.Parts;
 import java.awt.Dimension;
 import java.awt.Graphics;
+import java.awt.Graphics2D;
 import java.awt.GridLayout;
 import java.awt.Rectangle;
 import java.awt.event.ActionEvent;
@@ -34,6 +37,7 @@ final class PowerFlow extends JPanel implements Scrollable {
     private final transient PowerSheet sheet;
     private final transient BiConsumer<JComponent, WhereCard> cards;
     private final transient List<FlowRow> rows = new ArrayList<>();
+    private final PowerRow weight = new WeightRow();
 
     PowerFlow(PowerSheet sheet, BiConsumer<JComponent, WhereCard> cards) {
         super(new GridLayout(0, 1));
@@ -41,6 +45,22 @@ final class PowerFlow extends JPanel implements Scrollable {
         this.cards = cards;
         setName("power.flow");
         Parts.named(this, Texts.of("power.flow.name"));
+        weight.setName("power.WEIGHT");
+        weight.addActionListener(event ->
+                sheet.cards().ifPresent(known -> cards.accept(weight, known.card(PowerFigure.POWER))));
+    }
+
+    /** The whole power, before anything is lost. */
+    private static final class WeightRow extends PowerRow {
+        @Override
+        int textStart() {
+            return FlowRow.start();
+        }
+
+        @Override
+        void paintBehind(Graphics2D pen) {
+            FlowRow.band(pen, 1, getHeight());
+        }
     }
 
     /** Shows the way of another picture; rows of the same places stay, so that the keyboard stays where it is. */
@@ -51,6 +71,9 @@ final class PowerFlow extends JPanel implements Scrollable {
         } else {
             rebuild(steps);
         }
+        sheet.cards()
+                .ifPresent(known -> weight.show(
+                        Texts.of("power.weight"), known.value(PowerFigure.POWER), new ShownFigure("100", "%")));
         repaint();
     }
 
@@ -63,6 +86,9 @@ final class PowerFlow extends JPanel implements Scrollable {
     private void rebuild(List<PowerStep> steps) {
         removeAll();
         rows.clear();
+        if (!steps.isEmpty()) {
+            add(weight);
+        }
         for (PowerStep step : steps) {
             FlowRow row = new FlowRow(step, sheet::isPointedAt);
             listen(row, rows.size());

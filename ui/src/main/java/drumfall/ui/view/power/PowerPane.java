@@ -10,10 +10,13 @@ import drumfall.ui.presenter.ShownFigure;
 import drumfall.ui.presenter.WhereCard;
 import drumfall.ui.view.look.FigureButton;
 import drumfall.ui.view.look.Ink;
+import drumfall.ui.view.look.Look;
 import drumfall.ui.view.look.Parts;
 import drumfall.ui.view.train.Role;
 import java.awt.CardLayout;
+import java.awt.Dimension;
 import java.awt.Graphics;
+import java.awt.Rectangle;
 import java.awt.event.HierarchyEvent;
 import java.util.EnumMap;
 import java.util.Map;
@@ -24,6 +27,7 @@ import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
+import javax.swing.Scrollable;
 import net.miginfocom.swing.MigLayout;
 
 /** The sheet of the power: its way, the arc against the weight, figures, dials, savings. */
@@ -60,7 +64,7 @@ public final class PowerPane extends JPanel {
         setOpaque(false);
         add(content(), SHEET);
         add(told(), WORDS);
-        sheet.listen(this::refresh);
+        sheet.listen(this::changed);
         addHierarchyListener(event -> {
             if ((event.getChangeFlags() & HierarchyEvent.SHOWING_CHANGED) != 0) {
                 sheet.lookAt(isShowing());
@@ -73,7 +77,7 @@ public final class PowerPane extends JPanel {
         JPanel content = new JPanel(new MigLayout(
                 "insets 6lp 0 0 0, gap 8lp 4lp, hidemode 3",
                 "[grow,fill,0:0:][180lp!,fill]",
-                "[][grow 70,fill,0:0:][grow 30,fill,96lp:110lp:]"));
+                "[][grow 100,fill,0:0:][fill,100lp:124lp:124lp]"));
         content.setOpaque(false);
         trouble.setName("power.trouble");
         content.add(trouble, "cell 0 0 2 1, growx, wmin 0");
@@ -89,12 +93,11 @@ public final class PowerPane extends JPanel {
         pane.setBorder(BorderFactory.createEmptyBorder());
         pane.setOpaque(false);
         pane.getViewport().setOpaque(false);
-        pane.getVerticalScrollBar().setUnitIncrement(16);
         return pane;
     }
 
     private JPanel side() {
-        JPanel side = new JPanel(new MigLayout("insets 0 0 0 4lp, gap 0 2lp, wrap 2", "[50%!,fill][50%!,fill]", ""));
+        JPanel side = new SidePanel();
         side.setOpaque(false);
         for (PowerFigure figure : PowerFigure.values()) {
             FigureButton button =
@@ -120,8 +123,48 @@ public final class PowerPane extends JPanel {
         return told;
     }
 
+    /** As wide as there is room, as high as it must be. */
+    private static final class SidePanel extends JPanel implements Scrollable {
+        SidePanel() {
+            super(new MigLayout("insets 0 0 0 4lp, gap 0 2lp, wrap 2", "[50%!,fill][50%!,fill]", ""));
+        }
+
+        @Override
+        public Dimension getPreferredScrollableViewportSize() {
+            return getPreferredSize();
+        }
+
+        @Override
+        public int getScrollableUnitIncrement(Rectangle visible, int orientation, int direction) {
+            return Look.scaled(16);
+        }
+
+        @Override
+        public int getScrollableBlockIncrement(Rectangle visible, int orientation, int direction) {
+            return visible.height;
+        }
+
+        @Override
+        public boolean getScrollableTracksViewportWidth() {
+            return true;
+        }
+
+        @Override
+        public boolean getScrollableTracksViewportHeight() {
+            return false;
+        }
+    }
+
     private void open(PowerFigure figure, JComponent pressed) {
         sheet.cards().ifPresent(known -> cards.accept(pressed, known.card(figure)));
+    }
+
+    private void changed(PowerSheet.Change change) {
+        if (change == PowerSheet.Change.POINTED) {
+            flow.repaint();
+        } else {
+            refresh();
+        }
     }
 
     private void refresh() {
@@ -144,7 +187,7 @@ public final class PowerPane extends JPanel {
     /** Puts the keyboard on the way of the power, or on the weight where there is none. */
     public void takeFocus() {
         if (!flow.takeFocus()) {
-            dials.requestFocusInWindow();
+            dials.takeFocus();
         }
     }
 }

@@ -21,7 +21,7 @@ import javax.swing.JButton;
 class PowerRow extends JButton {
     static final int PAD = 4;
     private static final int HEIGHT = 17;
-    private static final int COLUMN = 62;
+    private static final int PERCENT = 46;
     private static final float SIZE = 0.92f;
 
     private String title = "";
@@ -97,7 +97,7 @@ class PowerRow extends JButton {
         int right = getWidth() - Look.scaled(PAD);
         for (int i = figures.size() - 1; i >= 0; i--) {
             figure(pen, metrics, figures.get(i), right, baseline);
-            right -= Look.scaled(COLUMN);
+            right -= Look.scaled(PERCENT);
         }
         int end = getWidth() - Look.scaled(PAD) - widthOfFigures(metrics);
         pen.setColor(Ink.text());
@@ -107,7 +107,7 @@ class PowerRow extends JButton {
 
     private int widthOfFigures(FontMetrics metrics) {
         int first = figures.isEmpty() ? 0 : width(metrics, figures.get(0));
-        return first + Math.max(0, figures.size() - 1) * Look.scaled(COLUMN);
+        return first + Math.max(0, figures.size() - 1) * Look.scaled(PERCENT);
     }
 
     private static int width(FontMetrics metrics, ShownFigure figure) {
