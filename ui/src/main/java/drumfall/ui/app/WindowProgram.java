@@ -12,6 +12,7 @@ import drumfall.ui.plugin.PluginFolders;
 import drumfall.ui.presenter.Exports;
 import drumfall.ui.presenter.FileDesk;
 import drumfall.ui.presenter.MeshSheet;
+import drumfall.ui.presenter.PowerSheet;
 import drumfall.ui.presenter.Settings;
 import drumfall.ui.presenter.Workspace;
 import drumfall.ui.view.FileChoice;
@@ -33,10 +34,12 @@ import javax.swing.SwingUtilities;
  * @param workspace the shared state
  * @param files the design's file
  * @param mesh the mesh looked into
+ * @param power where the power goes
  * @param exports plugins
  * @param window the window
  */
-public record WindowProgram(Workspace workspace, FileDesk files, MeshSheet mesh, Exports exports, MainWindow window) {
+public record WindowProgram(
+        Workspace workspace, FileDesk files, MeshSheet mesh, PowerSheet power, Exports exports, MainWindow window) {
     /**
      * What the program starts with; tests put their own in place.
      *
@@ -93,17 +96,21 @@ public record WindowProgram(Workspace workspace, FileDesk files, MeshSheet mesh,
                 new Exports(workspace, exporting, SwingUtilities::invokeLater, start.plugins(), ProgramVersion.text());
         LatestDesk tracing = new LatestDesk(SwingUtilities::invokeLater, "mesh");
         MeshSheet mesh = new MeshSheet(workspace, tracing);
-        MainWindow window =
-                new MainWindow(workspace, files, mesh, exports, settings, ProgramVersion.text(), start.asks(), () -> {
-                    desk.close();
-                    tracing.close();
-                    files.close();
-                    exports.close();
-                    disk.shutdown();
-                    exporting.shutdown();
-                });
+        LatestDesk dials = new LatestDesk(SwingUtilities::invokeLater, "power");
+        LatestDesk findings = new LatestDesk(SwingUtilities::invokeLater, "savings");
+        PowerSheet power = new PowerSheet(workspace, dials, findings);
+        Runnable close = () -> {
+            desk.close();
+            List.of(tracing, dials, findings).forEach(LatestDesk::close);
+            files.close();
+            exports.close();
+            disk.shutdown();
+            exporting.shutdown();
+        };
+        MainWindow window = new MainWindow(
+                workspace, files, mesh, power, exports, settings, ProgramVersion.text(), start.asks(), close);
         exports.load(() -> {});
-        return new WindowProgram(workspace, files, mesh, exports, window);
+        return new WindowProgram(workspace, files, mesh, power, exports, window);
     }
 
     /** Saving ends before the program does: the file thread is not cut off. */

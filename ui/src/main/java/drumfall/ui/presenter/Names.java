@@ -3,6 +3,7 @@
 package drumfall.ui.presenter;
 
 import drumfall.solver.brief.MeshPlace;
+import drumfall.solver.train.Train;
 
 /** What figures and places are called. */
 public final class Names {
@@ -18,6 +19,17 @@ public final class Names {
     /** A mesh in words. */
     public static String of(MeshPlace place) {
         return Texts.of("place." + place.side().name(), place.number());
+    }
+
+    /** An arbor in words, by its number from 0 at the drum. */
+    static String arbor(int number, Train train) {
+        if (number == 0) {
+            return Texts.of("arbor.drum");
+        }
+        if (number == train.meshes().size()) {
+            return Texts.of("arbor.escape");
+        }
+        return number == train.meshesAbove() ? Texts.of("arbor.centre") : Texts.of("arbor.other", number + 1);
     }
 
     /** A place as a rating names it, in words; unknown ones stay as they are. */

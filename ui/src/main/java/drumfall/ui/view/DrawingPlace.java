@@ -8,13 +8,16 @@ import drumfall.ui.presenter.Aspect;
 import drumfall.ui.presenter.DemandMarks;
 import drumfall.ui.presenter.Figure;
 import drumfall.ui.presenter.MeshSheet;
+import drumfall.ui.presenter.PowerSheet;
 import drumfall.ui.presenter.Texts;
+import drumfall.ui.presenter.WhereCard;
 import drumfall.ui.presenter.WhereFrom;
 import drumfall.ui.presenter.Workspace;
 import drumfall.ui.view.look.FigureButton;
 import drumfall.ui.view.look.Parts;
 import drumfall.ui.view.look.SignIcon.Sign;
 import drumfall.ui.view.mesh.MeshPane;
+import drumfall.ui.view.power.PowerPane;
 import drumfall.ui.view.train.TrainDrawing;
 import java.awt.Rectangle;
 import java.util.EnumMap;
@@ -37,6 +40,9 @@ final class DrawingPlace implements Place {
     /** Number of the sheet with the mesh looked into. */
     static final int MESH = 1;
 
+    /** Number of the sheet with the way of the power. */
+    static final int POWER = 2;
+
     private static final List<Figure> SMALL = List.of(
             Figure.DURATION,
             Figure.BEATS_PER_HOUR,
@@ -49,6 +55,7 @@ final class DrawingPlace implements Place {
     private final WhereSheet where;
     private final TrainDrawing drawing;
     private final MeshPane mesh;
+    private final PowerPane power;
     private final JTabbedPane sheets = new JTabbedPane();
     private final Map<Figure, FigureButton> figures = new EnumMap<>(Figure.class);
     private final JLabel verdict = Parts.remark("");
@@ -61,17 +68,23 @@ final class DrawingPlace implements Place {
      *
      * @param workspace the shared state
      * @param meshSheet the mesh looked into
+     * @param powerSheet where the power goes
      * @param toBrief goes to a place of the brief
      * @param cautions opens all cautions
      */
-    DrawingPlace(Workspace workspace, MeshSheet meshSheet, Consumer<String> toBrief, Runnable cautions) {
+    DrawingPlace(
+            Workspace workspace,
+            MeshSheet meshSheet,
+            PowerSheet powerSheet,
+            Consumer<String> toBrief,
+            Runnable cautions) {
         this.workspace = workspace;
         this.where = new WhereSheet(toBrief);
         this.drawing = new TrainDrawing(workspace::pointAtArbor);
         drawing.setName("drawing");
         drawing.onMesh(meshSheet::lookInto, () -> showSheet(MESH));
-        this.mesh =
-                new MeshPane(meshSheet, (beside, card) -> where.open(beside, new Rectangle(beside.getSize()), card));
+        this.mesh = new MeshPane(meshSheet, this::openCard);
+        this.power = new PowerPane(powerSheet, this::openCard);
         place.setName("drawing.place");
         build(cautions);
         workspace.listen(this::changed);
@@ -99,6 +112,7 @@ final class DrawingPlace implements Place {
         Parts.named(sheets, Texts.of("sheets"));
         sheets.addTab(Texts.of("sheet.elevation"), drawing);
         sheets.addTab(Texts.of("sheet.mesh"), mesh);
+        sheets.addTab(Texts.of("sheet.power"), power);
         place.add(sheets, "grow, wmin 0, hmin 0");
     }
 
@@ -124,6 +138,10 @@ final class DrawingPlace implements Place {
                 .chosen()
                 .map(rating -> new WhereFrom(rating, workspace.brief(), workspace.units()))
                 .ifPresent(figures -> where.open(beside, at, figures, figure));
+    }
+
+    private void openCard(JComponent beside, WhereCard card) {
+        where.open(beside, new Rectangle(beside.getSize()), card);
     }
 
     private void changed(Aspect aspect) {
@@ -167,14 +185,14 @@ final class DrawingPlace implements Place {
     /**
      * Shows a sheet of the drawing and puts the keyboard on it.
      *
-     * @param number {@link #ELEVATION} or {@link #MESH}
+     * @param number {@link #ELEVATION}, {@link #MESH} or {@link #POWER}
      */
     void showSheet(int number) {
         sheets.setSelectedIndex(number);
-        if (number == MESH) {
-            mesh.takeFocus();
-        } else {
-            drawing.requestFocusInWindow();
+        switch (number) {
+            case MESH -> mesh.takeFocus();
+            case POWER -> power.takeFocus();
+            default -> drawing.requestFocusInWindow();
         }
     }
 

@@ -8,6 +8,7 @@ import drumfall.ui.presenter.Aspect;
 import drumfall.ui.presenter.Exports;
 import drumfall.ui.presenter.FileDesk;
 import drumfall.ui.presenter.MeshSheet;
+import drumfall.ui.presenter.PowerSheet;
 import drumfall.ui.presenter.Settings;
 import drumfall.ui.presenter.Texts;
 import drumfall.ui.presenter.Workspace;
@@ -52,6 +53,7 @@ public final class MainWindow extends JFrame {
      * @param workspace the shared state
      * @param files the design's file
      * @param mesh the mesh looked into
+     * @param power where the power goes
      * @param exports plugins and handing over
      * @param settings what is remembered
      * @param version the program's version
@@ -62,6 +64,7 @@ public final class MainWindow extends JFrame {
             Workspace workspace,
             FileDesk files,
             MeshSheet mesh,
+            PowerSheet power,
             Exports exports,
             Settings settings,
             String version,
@@ -78,7 +81,7 @@ public final class MainWindow extends JFrame {
         addWindowCommands();
         BriefPlace brief = new BriefPlace(workspace);
         FrontPlace front = new FrontPlace(workspace, brief::goTo);
-        DrawingPlace drawing = new DrawingPlace(workspace, mesh, brief::goTo, pages::cautions);
+        DrawingPlace drawing = new DrawingPlace(workspace, mesh, power, brief::goTo, pages::cautions);
         StripPlace strip = new StripPlace(workspace, drawing::openCard);
         addSheetCommands(drawing, mesh);
         this.places = List.of(brief, front, drawing, strip);
@@ -137,6 +140,7 @@ public final class MainWindow extends JFrame {
     private void addSheetCommands(DrawingPlace drawing, MeshSheet mesh) {
         commands.add(new Command("elevation", () -> drawing.showSheet(DrawingPlace.ELEVATION)));
         commands.add(new Command("meshsheet", () -> drawing.showSheet(DrawingPlace.MESH)));
+        commands.add(new Command("powersheet", () -> drawing.showSheet(DrawingPlace.POWER)));
         commands.add(new Command("turnmesh", () -> mesh.setTurning(!mesh.turning()))
                 .when(() -> mesh.state().traced().isPresent())
                 .on(mesh::turning));

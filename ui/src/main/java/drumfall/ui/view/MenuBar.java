@@ -58,6 +58,7 @@ final class MenuBar extends JMenuBar {
         menu.addSeparator();
         menu.add(item("elevation"));
         menu.add(item("meshsheet"));
+        menu.add(item("powersheet"));
         menu.add(item("turnmesh"));
         menu.addSeparator();
         menu.add(item("nextplace"));

@@ -17,6 +17,7 @@ import java.awt.Graphics;
 import java.awt.Point;
 import java.awt.Rectangle;
 import java.awt.event.ActionEvent;
+import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.AbstractAction;
 import javax.swing.JButton;
@@ -78,10 +79,10 @@ final class WhereSheet extends JPanel {
         value.setFigure(card.value());
         value.setFont(value.getFont().deriveFont(value.getFont().getSize2D() * 1.5f));
         add(value, "span 3, growx");
-        add(Parts.lines(card.formula()), "span 3, growx, wmin 0, gapbottom 4lp");
+        add(Parts.lines(card.formula()), "span 3, growx, w 10:10:, gapbottom 4lp");
         card.inputs().forEach(this::addInput);
         add(Parts.remark(Texts.of("where.source")), "aligny top, gaptop 4lp");
-        add(Parts.lines(card.source()), "span 2, growx, wmin 0, gaptop 4lp");
+        add(Parts.lines(card.source()), "span 2, growx, w 10:10:, gaptop 4lp");
         resize();
         close.requestFocusInWindow();
     }
@@ -89,6 +90,11 @@ final class WhereSheet extends JPanel {
     private void resize() {
         int width = Look.scaled(WIDTH);
         setSize(width, Look.scaled(800));
+        validate();
+        // Wrapped lines know their height only once they have their width.
+        for (Component part : getComponents()) {
+            part.invalidate();
+        }
         validate();
         Dimension wanted = getPreferredSize();
         setSize(width, wanted.height);
@@ -99,13 +105,18 @@ final class WhereSheet extends JPanel {
     private void addInput(Input input) {
         add(Parts.remark(input.symbol()));
         add(Parts.caption(input.meaning()), "wmin 0");
-        input.figure()
-                .ifPresentOrElse(
-                        figure -> add(Parts.link(input.value(), () -> fill(figures.card(figure))), "al right"),
-                        () -> input.pointer()
-                                .ifPresentOrElse(
-                                        pointer -> add(Parts.link(input.value(), () -> goTo(pointer)), "al right"),
-                                        () -> add(Parts.caption(input.value()), "al right, wmax 60%")));
+        Optional<Runnable> leads = leads(input);
+        leads.ifPresentOrElse(
+                next -> add(Parts.link(input.value(), next), "al right"),
+                () -> add(Parts.caption(input.value()), "al right, wmax 60%"));
+    }
+
+    /** Where a value leads: to its own card, or back to the brief. */
+    private Optional<Runnable> leads(Input input) {
+        Optional<Runnable> chained = input.figure().map(figure -> () -> fill(figures.card(figure)));
+        Optional<Runnable> own = input.card().map(card -> () -> fill(card.get()));
+        Optional<Runnable> typed = input.pointer().map(pointer -> () -> goTo(pointer));
+        return chained.or(() -> own).or(() -> typed);
     }
 
     private void goTo(String pointer) {

@@ -174,6 +174,38 @@ class WindowTest {
     }
 
     @Test
+    void the_power_has_a_sheet_whose_figures_open_their_cards() {
+        try (OpenWindow window = opened()) {
+            window.command("command.powersheet");
+            window.until(
+                    "the power is reckoned",
+                    shown -> shown.power().state().picture().isPresent());
+            JComponent flow = window.named("power.flow", JComponent.class);
+            assertThat(OpenWindow.<Boolean>on(flow::isShowing)).isTrue();
+            window.until(
+                    "savings are known",
+                    shown -> shown.power().findings().found().isPresent());
+            assertThat(namelessIn(window)).isEmpty();
+            for (String figure :
+                    List.of("figure.power.LEAST", "power.PENDULUM.0", "power.LIGHTER_ESCAPE_WHEEL." + last(window))) {
+                window.press(figure);
+                assertThat(cardIsOpen(window)).as(figure).isTrue();
+            }
+            window.command("command.elevation");
+            assertThat(OpenWindow.<Boolean>on(flow::isShowing)).isFalse();
+        }
+    }
+
+    private static int last(OpenWindow window) {
+        return window.chosen().meshes().size();
+    }
+
+    private static boolean cardIsOpen(OpenWindow window) {
+        return OpenWindow.on(() -> OpenWindow.all(window.program().window().getLayeredPane())
+                .anyMatch(component -> "where".equals(component.getName()) && component.isShowing()));
+    }
+
+    @Test
     void everything_that_takes_the_keyboard_has_a_name_to_be_read() {
         try (OpenWindow window = opened()) {
             assertThat(namelessIn(window)).isEmpty();

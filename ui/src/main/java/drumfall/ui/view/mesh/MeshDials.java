@@ -8,6 +8,7 @@ import drumfall.ui.presenter.MeshSetting.Travel;
 import drumfall.ui.presenter.MeshSheet;
 import drumfall.ui.presenter.ShownFigure;
 import drumfall.ui.presenter.Texts;
+import drumfall.ui.view.look.BandSlider;
 import drumfall.ui.view.look.FigureLabel;
 import drumfall.ui.view.look.Parts;
 import java.util.EnumMap;

@@ -1,10 +1,8 @@
 // SPDX-FileCopyrightText: 2026 The Drumfall authors
 // SPDX-License-Identifier: Apache-2.0
-package drumfall.ui.view.mesh;
+package drumfall.ui.view.look;
 
 import drumfall.ui.presenter.MeshSetting.Travel;
-import drumfall.ui.view.look.Ink;
-import drumfall.ui.view.look.Look;
 import drumfall.ui.view.train.Role;
 import java.awt.Graphics;
 import java.util.Optional;
@@ -13,13 +11,18 @@ import javax.swing.JSlider;
 import javax.swing.plaf.basic.BasicSliderUI;
 
 /** A slider over a range of values, with the band that the brief expects drawn along it between two ticks. */
-final class BandSlider extends JSlider {
+public final class BandSlider extends JSlider {
     private static final int STEPS = 400;
 
     private transient Optional<Travel> travel = Optional.empty();
     private transient boolean following;
 
-    BandSlider(DoubleConsumer moved) {
+    /**
+     * A slider without a range.
+     *
+     * @param moved is told each value that the maker moves it to
+     */
+    public BandSlider(DoubleConsumer moved) {
         super(0, STEPS, 0);
         setOpaque(false);
         setExtent(0);
@@ -38,8 +41,13 @@ final class BandSlider extends JSlider {
         return (int) Math.round((value - range.least()) / (range.most() - range.least()) * STEPS);
     }
 
-    /** Shows a value that was set elsewhere. */
-    void show(Optional<Travel> range, double value) {
+    /**
+     * Shows a value that was set elsewhere.
+     *
+     * @param range how far it goes; empty if there is nothing to set
+     * @param value SI
+     */
+    public void show(Optional<Travel> range, double value) {
         travel = range;
         following = true;
         setEnabled(range.isPresent());

@@ -1,12 +1,13 @@
 // SPDX-FileCopyrightText: 2026 The Drumfall authors
 // SPDX-License-Identifier: Apache-2.0
-package drumfall.ui.view.mesh;
+package drumfall.ui.view.look;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import com.formdev.flatlaf.FlatLightLaf;
 import drumfall.ui.presenter.MeshSetting.Travel;
+import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -48,7 +49,9 @@ class BandSliderTest {
             FlatLightLaf.setup();
             BandSlider slider = new BandSlider(value -> {});
             slider.show(Optional.of(TRAVEL), 0);
-            MeshDrawingTest.painted(slider, 200, 24);
+            slider.setSize(200, 24);
+            slider.doLayout();
+            slider.paint(new BufferedImage(200, 24, BufferedImage.TYPE_INT_RGB).createGraphics());
             int middle = slider.x(BandSlider.step(TRAVEL, 0));
             // The track is symmetric in its component; a step is less than half a pixel.
             assertThat(middle).isBetween(99, 101);

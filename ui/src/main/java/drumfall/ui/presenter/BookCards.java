@@ -1,0 +1,63 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.ui.presenter;
+
+import drumfall.solver.quantity.Dimension;
+import drumfall.solver.quantity.UnitSystem;
+import drumfall.solver.rating.why.Card;
+import drumfall.solver.rating.why.Formula;
+import drumfall.ui.presenter.WhereCard.Input;
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+/** Shows the solver's cards: each input that has a formula leads on to its own card, one that was typed back to the brief. */
+final class BookCards {
+    private final UnitSystem units;
+
+    BookCards(UnitSystem units) {
+        this.units = units;
+    }
+
+    WhereCard shown(Card card) {
+        return shown(meaning(card), card);
+    }
+
+    WhereCard shown(String title, Card card) {
+        return new WhereCard(
+                title,
+                value(card),
+                card.formula().map(Formula::text).orElse(card.symbol()),
+                card.inputs().stream().map(this::input).toList(),
+                card.source());
+    }
+
+    private Input input(Card card) {
+        Optional<Supplier<WhereCard>> next = card.formula().map(formula -> () -> shown(card));
+        return new Input(card.symbol(), meaning(card), value(card).text(), Optional.empty(), typed(card), next);
+    }
+
+    private static Optional<String> typed(Card card) {
+        return card.pointer().filter(pointer -> BriefSheet.rowOf(pointer).isPresent());
+    }
+
+    /** The name on the brief's sheet, or the solver's in words. */
+    private static String meaning(Card card) {
+        return card.pointer()
+                .flatMap(BriefSheet::rowOf)
+                .map(SheetRow::label)
+                .orElseGet(() -> card.name().replaceFirst("^train\\.", "").replaceAll("[-.]", " "));
+    }
+
+    private ShownFigure value(Card card) {
+        if (card.unit().equals("W")) {
+            return PowerStep.microwatts(card.value());
+        }
+        return Arrays.stream(Dimension.values())
+                .filter(known -> known.siSymbol().equals(card.unit()))
+                .findFirst()
+                .map(known -> ShownFigure.of(known, card.value(), units).withMinusSign())
+                .orElseGet(() -> new ShownFigure(String.format(Locale.ROOT, "%.3g", card.value()), card.unit()));
+    }
+}

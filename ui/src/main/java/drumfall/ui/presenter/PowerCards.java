@@ -1,0 +1,206 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.ui.presenter;
+
+import drumfall.solver.power.books.PowerBooks;
+import drumfall.solver.quantity.Dimension;
+import drumfall.solver.quantity.UnitSystem;
+import drumfall.solver.rating.answers.Change;
+import drumfall.solver.rating.why.Card;
+import drumfall.solver.train.Train;
+import drumfall.ui.presenter.PowerFindings.Found;
+import drumfall.ui.presenter.WhereCard.Input;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** The figures of the sheet of the power and where each comes from. */
+public final class PowerCards {
+    private static final int BUILDERS = 20;
+
+    private final PowerReckoner reckoner;
+    private final PowerPicture picture;
+    private final UnitSystem units;
+    private final Train train;
+
+    PowerCards(PowerReckoner reckoner, PowerPicture picture, UnitSystem units) {
+        this.reckoner = reckoner;
+        this.picture = picture;
+        this.units = units;
+        this.train = reckoner.rating().train();
+    }
+
+    /** A figure's value. */
+    public ShownFigure value(PowerFigure figure) {
+        return switch (figure) {
+            case LEAST -> mass(picture.least());
+            case ARC -> books(books -> ShownFigure.of(Dimension.ANGLE, books.semiArc(), units));
+            case POWER -> books(books -> PowerStep.microwatts(books.weightPower()));
+            case DELIVERED -> books(books -> MeshFigure.percent(picture.delivered()));
+        };
+    }
+
+    private ShownFigure books(java.util.function.Function<PowerBooks, ShownFigure> figure) {
+        return picture.books().map(figure).orElse(ShownFigure.NONE);
+    }
+
+    /** The card of a figure; formula and source are the solver's where it has a card of its own. */
+    public WhereCard card(PowerFigure figure) {
+        Optional<Card> known = figure.card().flatMap(name -> reckoner.book().card(name));
+        if (known.isPresent() && isRated(figure)) {
+            return new BookCards(units).shown(figure.title(), known.get());
+        }
+        return new WhereCard(
+                figure.title(),
+                value(figure),
+                known.flatMap(Card::formula).map(formula -> formula.text()).orElseGet(() -> ownFormula(figure)),
+                set(),
+                known.map(Card::source).orElseGet(() -> Texts.of("powersource.books")));
+    }
+
+    private static String ownFormula(PowerFigure figure) {
+        return Texts.of("powerformula." + figure.name());
+    }
+
+    /** Whether the rating, which the solver's cards speak of, has the same figure. */
+    private boolean isRated(PowerFigure figure) {
+        boolean middle = picture.setting().inTheMiddle(reckoner.brief());
+        return switch (figure) {
+            case LEAST -> middle;
+            case POWER -> picture.setting().weight() == reckoner.rating().recommendedWeight();
+            case ARC, DELIVERED -> false;
+        };
+    }
+
+    /** What the dials stand at. */
+    private List<Input> set() {
+        PowerSetting setting = picture.setting();
+        return List.of(
+                plain("W", "weight", mass(setting.weight())),
+                typed(
+                        "µ",
+                        "friction",
+                        number(PowerSetting.atTheTeeth(reckoner.brief(), setting.friction())),
+                        "/friction/teeth/low"),
+                typed("Q", "quality", number(setting.quality()), "/pendulum/quality/low"));
+    }
+
+    /** The card of a place where power goes. */
+    public WhereCard card(PowerStep step) {
+        return new WhereCard(
+                step.title(),
+                PowerStep.microwatts(step.power()),
+                Texts.of("powerformula." + step.place().name()),
+                picture.books().map(books -> inputs(step, books)).orElse(List.of()),
+                Texts.of("powersource.books"));
+    }
+
+    private List<Input> inputs(PowerStep step, PowerBooks books) {
+        List<Input> inputs = new ArrayList<>();
+        inputs.add(plain("P", "power", PowerStep.microwatts(books.weightPower())));
+        inputs.add(plain("P/P_W", "share", MeshFigure.percent(step.share())));
+        switch (step.place()) {
+            case PULLEY ->
+                inputs.add(typed(
+                        "η",
+                        "pulley",
+                        number(reckoner.brief().line().pulleyEfficiency().si()),
+                        "/line/pulleyEfficiency"));
+            case BORES, HANDS, MESH -> {
+                var torque = books.torques().get(step.number());
+                inputs.add(plain("M_in", "given", torque(torque.given())));
+                inputs.add(plain("M_out", "out", torque(torque.out())));
+            }
+            case DROP, IMPULSE, INERTIA, LOCKING, PALLET_ARBOR, PENDULUM -> {
+                var torque = books.torques().get(train.meshes().size());
+                inputs.add(plain("M_e", "escape", torque(torque.out())));
+                inputs.add(plain("A", "arc", ShownFigure.of(Dimension.ANGLE, books.semiArc(), units)));
+                inputs.add(typed("Q", "quality", number(picture.setting().quality()), "/pendulum/quality/low"));
+            }
+        }
+        return inputs;
+    }
+
+    /** A change in words. */
+    public String title(Change change) {
+        String what = change.kind() == Change.Kind.ONE_MORE_LEAF
+                ? train.meshes().get(change.number()).counts().toString()
+                : Names.arbor(change.number(), train);
+        return Texts.of("powerchange." + change.kind().name(), what);
+    }
+
+    /** What a change saves of the least weight; what it costs has a plus sign, since the weight grows. */
+    public ShownFigure value(Change change) {
+        if (Double.isInfinite(change.leastAfter())) {
+            return new ShownFigure(Texts.of("power.never"), "");
+        }
+        ShownFigure size = ShownFigure.of(Dimension.MASS, Math.abs(change.saved()), units);
+        return new ShownFigure((change.saved() < 0 ? "+" : "−") + size.number(), size.unit());
+    }
+
+    /** The card of a change. */
+    public WhereCard card(Change change) {
+        return new WhereCard(
+                title(change),
+                value(change),
+                Texts.of("powerformula.change"),
+                List.of(
+                        plain("W", "before", mass(change.leastBefore())),
+                        plain("W′", "after", mass(change.leastAfter())),
+                        plain(
+                                "",
+                                "train",
+                                new ShownFigure(
+                                        change.train().map(Train::toString).orElse("–"), ""))),
+                Texts.of("powersource.change"));
+    }
+
+    /** The share of builders whose clock the weight set keeps going, in twentieths. */
+    public ShownFigure chance(Found found) {
+        double runs = found.chance().thatRun(picture.setting().weight());
+        return new ShownFigure(
+                Integer.toString((int) Math.floor(runs * BUILDERS + 1e-9)), Texts.of("power.in", BUILDERS));
+    }
+
+    /** What half of all builders and what nearly all need. */
+    public String spread(Found found) {
+        return Texts.of(
+                "power.spread",
+                mass(found.chance().quantile(0.5)).text(),
+                mass(found.chance().quantile(0.95)).text());
+    }
+
+    /** The card of the chance. */
+    public WhereCard chanceCard(Found found) {
+        return new WhereCard(
+                Texts.of("power.chance"),
+                chance(found),
+                Texts.of("powerformula.chance"),
+                List.of(
+                        plain("W", "weight", mass(picture.setting().weight())),
+                        plain("", "trials", ShownFigure.count(found.chance().trials())),
+                        plain("", "half", mass(found.chance().quantile(0.5))),
+                        plain("", "most", mass(found.chance().quantile(0.95)))),
+                Texts.of("powersource.chance"));
+    }
+
+    private ShownFigure mass(double kilograms) {
+        return ShownFigure.of(Dimension.MASS, kilograms, units, ShownFigure.Rounding.UP);
+    }
+
+    private ShownFigure torque(double newtonMetres) {
+        return ShownFigure.of(Dimension.TORQUE, newtonMetres, units);
+    }
+
+    private ShownFigure number(double value) {
+        return ShownFigure.of(Dimension.NUMBER, value, units);
+    }
+
+    private static Input plain(String symbol, String key, ShownFigure value) {
+        return new Input(symbol, Texts.of("powerinput." + key), value.text(), Optional.empty(), Optional.empty());
+    }
+
+    private static Input typed(String symbol, String key, ShownFigure value, String pointer) {
+        return new Input(symbol, Texts.of("powerinput." + key), value.text(), Optional.empty(), Optional.of(pointer));
+    }
+}

@@ -1,0 +1,33 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.ui.presenter;
+
+import java.util.Optional;
+
+/** Figures of the power of a train at a setting. */
+public enum PowerFigure {
+    /** Least running weight at the friction and quality set. */
+    LEAST("least-weight"),
+    /** Semi-arc kept on the mean. */
+    ARC(""),
+    /** Power of the falling weight. */
+    POWER("weight-power"),
+    /** Share of it that the pendulum gets. */
+    DELIVERED("");
+
+    private final String card;
+
+    PowerFigure(String card) {
+        this.card = card;
+    }
+
+    /** What it is called. */
+    public String title() {
+        return Texts.of("powerfigure." + name());
+    }
+
+    /** Name of the solver's card of it, if there is one. */
+    Optional<String> card() {
+        return Optional.of(card).filter(name -> !name.isEmpty());
+    }
+}
