@@ -116,28 +116,25 @@ class ContactTeethTest {
         assertThat(involute.pinion().formFactor()).isBetween(0.2, 0.6);
     }
 
-    /** Fixed near what is chosen freely, where teeth surely exist. */
     @Test
     void what_is_fixed_of_an_involute_shape_is_so_and_the_rest_is_chosen() {
-        MeshTeeth chosen = shaped(ToothFamily.INVOLUTE, FixedShape.NOTHING);
-        double shift = ((InvoluteGear) chosen.pair().follower()).shift() + 0.02;
-        double addendum = addendum((InvoluteGear) chosen.pair().driver()) - 0.01;
         Optional<Double> free = Optional.empty();
-        MeshTeeth found = shaped(
-                ToothFamily.INVOLUTE,
-                new FixedShape(Optional.of(shift), Optional.of(addendum), free, free, free, free, free));
+        FixedShape fixed = new FixedShape(Optional.of(0.3), Optional.of(0.8), free, free, free, free, free);
+        MeshTeeth found = shaped(ToothFamily.INVOLUTE, fixed);
         InvoluteGear wheel = (InvoluteGear) found.pair().driver();
-        // 1e-9: shifts and tips are stored as sums and radii.
-        assertThat(((InvoluteGear) found.pair().follower()).shift()).isCloseTo(shift, within(1e-9));
-        assertThat(wheel.shift()).isCloseTo(-shift, within(1e-9));
-        assertThat(addendum(wheel)).isCloseTo(addendum, within(1e-9));
-        // Chosen for the worst phase, so what is fixed lets no more through; 5e-3: the choice is a search by steps.
+        InvoluteGear pinion = (InvoluteGear) found.pair().follower();
+        assertThat(pinion.shift()).isEqualTo(0.3);
+        assertThat(wheel.shift()).isEqualTo(-0.3);
+        // 1e-9: tips are stored as radii.
+        assertThat(wheel.flank().tipRadius() - wheel.pitchRadius()).isCloseTo(0.8, within(1e-9));
+        // Asked for the worst phase, so nothing that is fixed lets more through than what is chosen freely.
         assertThat(found.curve(0.25).worst())
-                .isLessThanOrEqualTo(chosen.curve(0.25).worst() + 5e-3);
-    }
-
-    private static double addendum(InvoluteGear gear) {
-        return gear.flank().tipRadius() - gear.pitchRadius();
+                .isLessThanOrEqualTo(teeth(ToothFamily.INVOLUTE, 0.25)
+                                .atAnyModule(60, 10)
+                                .orElseThrow()
+                                .curve(0.25)
+                                .worst()
+                        + 5e-3);
     }
 
     @Test
