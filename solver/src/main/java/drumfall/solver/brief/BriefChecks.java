@@ -27,7 +27,6 @@ final class BriefChecks {
             PartRules::modulesAreWholeNanometres,
             PartRules::modulesDiffer,
             ToothRules::pressureAngleIsOfInvolutes,
-            ToothRules::shapeIsOfItsForm,
             ToothRules::thinningLetsTeethPassAtTheClosestCentres,
             PartRules::drumFitsBetweenThePlates,
             PartRules::wheelHasTwoLayers,

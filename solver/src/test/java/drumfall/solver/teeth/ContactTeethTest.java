@@ -7,7 +7,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import drumfall.solver.teeth.choice.ToothFamily;
 import drumfall.solver.teeth.form.InvoluteGear;
-import drumfall.solver.teeth.form.LanternPinion;
 import drumfall.solver.train.ToothModule;
 import java.util.List;
 import java.util.Optional;
@@ -24,8 +23,7 @@ class ContactTeethTest {
 
     private static ContactTeeth teeth(ToothFamily family, double friction) {
         Optional<Double> angle = family == ToothFamily.INVOLUTE ? Optional.of(20.0) : Optional.empty();
-        return new ContactTeeth(
-                new ToothNeeds(family, angle, FixedShape.NOTHING, friction, 1e-4, 5e-5, 1e-4, 4e-4, MODULES));
+        return new ContactTeeth(new ToothNeeds(family, angle, friction, 1e-4, 5e-5, 1e-4, 4e-4, MODULES));
     }
 
     // With a nozzle of 0.4 mm a tooth of module 0.5 mm, 0.79 mm thick at the pitch circle, is below two widths.
@@ -114,41 +112,5 @@ class ContactTeethTest {
         assertThat(lantern.wheel().formFactor()).isBetween(0.1, 0.8);
         assertThat(involute.wheel().formFactor()).isBetween(0.2, 0.6);
         assertThat(involute.pinion().formFactor()).isBetween(0.2, 0.6);
-    }
-
-    @Test
-    void what_is_fixed_of_an_involute_shape_is_so_and_the_rest_is_chosen() {
-        Optional<Double> free = Optional.empty();
-        FixedShape fixed = new FixedShape(Optional.of(0.3), Optional.of(0.8), free, free, free, free, free);
-        MeshTeeth found = shaped(ToothFamily.INVOLUTE, fixed);
-        InvoluteGear wheel = (InvoluteGear) found.pair().driver();
-        InvoluteGear pinion = (InvoluteGear) found.pair().follower();
-        assertThat(pinion.shift()).isEqualTo(0.3);
-        assertThat(wheel.shift()).isEqualTo(-0.3);
-        // 1e-9: tips are stored as radii.
-        assertThat(wheel.flank().tipRadius() - wheel.pitchRadius()).isCloseTo(0.8, within(1e-9));
-        // Asked for the worst phase, so nothing that is fixed lets more through than what is chosen freely.
-        assertThat(found.curve(0.25).worst())
-                .isLessThanOrEqualTo(teeth(ToothFamily.INVOLUTE, 0.25)
-                                .atAnyModule(60, 10)
-                                .orElseThrow()
-                                .curve(0.25)
-                                .worst()
-                        + 5e-3);
-    }
-
-    @Test
-    void a_pin_diameter_that_is_fixed_is_that_of_the_pins() {
-        Optional<Double> free = Optional.empty();
-        FixedShape fixed = new FixedShape(free, free, free, free, free, free, Optional.of(1.25));
-        assertThat(((LanternPinion) shaped(ToothFamily.LANTERN, fixed).pair().follower()).pinDiameter())
-                .isEqualTo(1.25);
-    }
-
-    private static MeshTeeth shaped(ToothFamily family, FixedShape fixed) {
-        Optional<Double> angle = family == ToothFamily.INVOLUTE ? Optional.of(20.0) : Optional.empty();
-        return new ContactTeeth(new ToothNeeds(family, angle, fixed, 0.25, 1e-4, 5e-5, 1e-4, 4e-4, MODULES))
-                .atAnyModule(60, 10)
-                .orElseThrow();
     }
 }

@@ -4,7 +4,6 @@ package drumfall.ui.terminal;
 
 import drumfall.solver.quantity.Quantity;
 import drumfall.solver.teeth.ContactTeeth;
-import drumfall.solver.teeth.FixedShape;
 import drumfall.solver.teeth.MeshTeeth;
 import drumfall.solver.teeth.ToothNeeds;
 import drumfall.solver.teeth.choice.ToothFamily;
@@ -58,7 +57,6 @@ record MeshWish(
         return new ToothNeeds(
                 family,
                 pressureAngle.map(angle -> angle.exact().doubleValue()),
-                FixedShape.NOTHING,
                 friction.middle(),
                 centreError.si(),
                 thinning.low().si(),
