@@ -39,6 +39,7 @@ class LayersTest {
             "power",
             "brief",
             "rating",
+            "making",
             "halves",
             "rules",
             "search");
