@@ -31,9 +31,14 @@ final class EscapementParts {
                 shop.train().escapeTeeth(),
                 radius,
                 sizes.toothDepth() * radius,
-                shop.print().wall(),
+                shop.print().extrusion(),
                 sizes.frontLean(),
-                sizes.backLean());
+                sizes.footShare()
+                        * 2
+                        * Math.PI
+                        * (1 - sizes.toothDepth())
+                        * radius
+                        / shop.train().escapeTeeth());
         return new EscapeWheel(tooth, shop.wheelThickness(), shop.bore(shop.arbors() - 1), clockwise(), shop.print());
     }
 
@@ -59,6 +64,11 @@ final class EscapementParts {
                 wheel.tooth().depth(),
                 pallets.reach() + shop.print().wall(),
                 "two extrusion widths beyond the pallets' reach");
+        SizeLimitException.atMost(
+                "tooth tip of an escape wheel",
+                wheel.tooth().land(),
+                shop.movement().escapement().drop() * wheel.tooth().radius(),
+                "the way of the drop, so that a tooth clears the pallet it has left");
         return List.of(shop.part("pallets", pallets.solid()));
     }
 }

@@ -43,13 +43,18 @@ public record MakingSizes(
      *
      * @param toothDepth depth of the escape wheel's teeth over its radius
      * @param frontLean rad
-     * @param backLean rad
+     * @param footShare width of a tooth's foot over the pitch along the root circle
      * @param arcShare swing the dead faces serve over the arc that is kept
      * @param bossWall material around the pallet arbor
      * @param thickness of the pallets over the wheel's, so that a wheel with end shake stays on them
      */
     public record Escapement(
-            double toothDepth, double frontLean, double backLean, double arcShare, double bossWall, double thickness) {}
+            double toothDepth,
+            double frontLean,
+            double footShare,
+            double arcShare,
+            double bossWall,
+            double thickness) {}
 
     /**
      * Ratchet, click, winding square and key.
@@ -146,7 +151,7 @@ public record MakingSizes(
                 0,
                 new Wheels(5, 2.5, 0.003, 0.002, 0.006),
                 // Tips forward of their feet by 10 degrees, as dead escapements are drawn; from memory.
-                new Escapement(0.22, Math.toRadians(10), Math.toRadians(32), 1.5, 0.003, 1.25),
+                new Escapement(0.22, Math.toRadians(10), 0.55, 1.5, 0.003, 1.25),
                 new Winding(24, 0.0025, 0.005, 0.003, 0.003, 0.012, 0.08),
                 // Steel shot poured: 0.6 of steel's 7750 kg/m3 (Beckett 1903, p. 53), loose packing from memory.
                 new Weight(0.6 * 7750, 0.07, 0.0024, 0.006, 14, 0.01),

@@ -29,10 +29,10 @@ final class WindingParts {
         return shop.bore(0);
     }
 
-    /** The ratchet's pins stand half-way between its bore and its roots. */
+    /** The ratchet's pins stand in the drum's chamber, just outside its inner tube. */
     private PinCircle pins() {
-        double inner = bore() / 2 + shop.print().wall();
-        return new PinCircle(PINS, inner + shop.print().wall() + sizes().pin(), sizes().pin());
+        double tube = bore() / 2 + shop.movement().parts().drumWall();
+        return new PinCircle(PINS, tube + shop.print().wall() + sizes().pin() / 2, sizes().pin());
     }
 
     private Ratchet ratchet() {

@@ -51,7 +51,8 @@ public record BobHalf(double diameter, double thickness, double rod, PrintSizes 
         // The channel runs along y; what is left of the disc are two pieces beside it.
         double angle = Math.acos(half / radius);
         ArcSegment right = ArcSegment.about(radius, -angle, angle);
-        Ring piece = new Ring(List.of(right, new LineSegment(right.end(), right.start())));
+        LineSegment chord = new LineSegment(right.start(), right.end());
+        Ring piece = new Ring(List.of(right, chord.reversed()));
         Region cheeks =
                 new Region(List.of(new Outline(piece, List.of()), new Outline(piece.turned(Math.PI), List.of())));
         return Solid.of(mm(thickness) - depth, Region.of(Rings.circle(radius))).topped(depth, cheeks);

@@ -8,8 +8,6 @@ import drumfall.solver.making.shape.Rings;
 import drumfall.solver.making.solid.SizeLimitException;
 import drumfall.solver.making.solid.Solid;
 import drumfall.solver.teeth.outline.Point;
-import drumfall.solver.teeth.outline.Ring;
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -57,7 +55,16 @@ public record Drum(
                 flangeRadius,
                 knot + print.wall(),
                 "two extrusion widths beyond the line's hole");
-        pins.requireWithin("a drum", bore / 2, diameter / 2, print);
+        boolean hollow = hollow(diameter, wall, bore, pins, print);
+        double inner = hollow ? bore / 2 + wall : bore / 2;
+        double outer = hollow ? diameter / 2 - wall : diameter / 2;
+        pins.requireWithin("a drum", inner, outer, print);
+    }
+
+    /** There is a chamber if it takes pins and the other flange's spigot with walls beside them. */
+    private static boolean hollow(double diameter, double wall, double bore, PinCircle pins, PrintSizes print) {
+        double chamber = diameter / 2 - 2 * wall - bore / 2;
+        return chamber >= pins.diameter() + 2 * print.wall() && chamber >= print.wall() + 2 * print.fit();
     }
 
     private static double holeRadius(double line) {
@@ -69,17 +76,17 @@ public record Drum(
     }
 
     private Tub tub() {
-        return new Tub(flangeRadius, wall, diameter / 2, wall, bore, length);
+        boolean hollow = hollow(diameter, wall, bore, pins, print);
+        return new Tub(flangeRadius, wall, diameter / 2, wall, bore, length, hollow);
     }
 
     /** The drum with its lower flange. */
     @Override
     public Solid solid() {
-        List<Ring> holes = new ArrayList<>(pins.holes());
         // Half a pitch from the first pin, so that the two never meet.
         double angle = pins.count() == 0 ? 0 : Math.PI / pins.count();
-        holes.add(Rings.hole(Point.polar(mm(knotRadius(diameter, lineDiameter)), angle), mm(holeRadius(lineDiameter))));
-        return tub().solid(print, holes);
+        Point knot = Point.polar(mm(knotRadius(diameter, lineDiameter)), angle);
+        return tub().solid(List.of(Rings.hole(knot, mm(holeRadius(lineDiameter)))), pins.holes());
     }
 
     /** The other flange, with a spigot for the drum's end if the drum is hollow. */

@@ -29,6 +29,7 @@ public record EscapeWheel(Tooth tooth, double thickness, double bore, boolean cl
         implements PlateWheel {
     private static final int FEWEST = 4;
     private static final int MOST = 240;
+    private static final double MOST_LEAN = 0.6;
 
     /**
      * Teeth of an escape wheel.
@@ -38,22 +39,22 @@ public record EscapeWheel(Tooth tooth, double thickness, double bore, boolean cl
      * @param depth from tip to root, m
      * @param land width of the tip, m
      * @param frontLean angle by which the front face leans forward of the radius at the tip, rad, 0 to 0.6
-     * @param backLean angle by which the back face leans, rad, more than {@code frontLean}
+     * @param foot width of a tooth along the root circle, m, at least the tip's
      */
-    public record Tooth(int count, double radius, double depth, double land, double frontLean, double backLean) {
+    public record Tooth(int count, double radius, double depth, double land, double frontLean, double foot) {
         /**
-         * Checks the count and that the tooth grows towards its root.
+         * Checks the count, the lean and that the tooth grows towards its root.
          *
-         * @throws SizeLimitException if the count is out of its range
-         * @throws IllegalArgumentException if a lean is
+         * @throws SizeLimitException if the count is out of its range, or tip or depth are too large
+         * @throws IllegalArgumentException if the lean is out of its range
          */
         public Tooth {
             SizeLimitException.count("teeth of an escape wheel", count, FEWEST, MOST);
-            if (!(frontLean >= 0 && frontLean <= 0.6 && backLean > frontLean && backLean <= 1.2)) {
-                throw new IllegalArgumentException("The leans (" + frontLean + ", " + backLean
-                        + ") of an escape wheel's teeth must rise from 0 rad to at most 0.6 and 1.2 rad. Maybe take"
-                        + " 0.17 and 0.6 rad.");
+            if (!(frontLean >= 0 && frontLean <= MOST_LEAN)) {
+                throw new IllegalArgumentException("The frontLean (" + frontLean
+                        + " rad) of an escape wheel's teeth must be from 0 to 0.6 rad. Maybe take 0.17 rad.");
             }
+            SizeLimitException.atMost("tooth tip of an escape wheel", land, foot, "the width of its foot");
             SizeLimitException.atLeast("radius of an escape wheel", radius, depth, "the depth of its teeth");
         }
 
@@ -61,17 +62,13 @@ public record EscapeWheel(Tooth tooth, double thickness, double bore, boolean cl
             return radius - depth;
         }
 
-        /** How far a face of a lean has fallen back at the root, rad. */
-        private double fallen(double lean) {
-            return Math.asin(Math.min(1, radius * Math.sin(lean) / root())) - lean;
-        }
-
+        /** How far the front face has fallen back at the root, rad. */
         double front() {
-            return fallen(frontLean);
+            return Math.asin(Math.min(1, radius * Math.sin(frontLean) / root())) - frontLean;
         }
 
         double back() {
-            return land / radius + fallen(backLean);
+            return front() + foot / root();
         }
 
         double pitch() {
@@ -111,12 +108,11 @@ public record EscapeWheel(Tooth tooth, double thickness, double bore, boolean cl
                 bore,
                 2 * (tooth.root() - print.wall()),
                 "two extrusion widths short of the roots");
-        double foot = tooth.root() * (tooth.back() - tooth.front());
         SizeLimitException.atLeast(
-                "tooth foot of an escape wheel of " + tooth.count(), foot, print.wall(), PrintSizes.TWO_WIDTHS);
+                "tooth foot of an escape wheel of " + tooth.count(), tooth.foot(), print.wall(), PrintSizes.TWO_WIDTHS);
         SizeLimitException.atMost(
                 "tooth foot of an escape wheel of " + tooth.count(),
-                foot,
+                tooth.foot(),
                 tooth.root() * tooth.pitch() - print.extrusion(),
                 "so that a gap is left");
     }

@@ -77,10 +77,12 @@ public record Plate(
 
     /** The plate turned a quarter anticlockwise. */
     private Plate turned() {
+        double across = height;
+        double up = width;
         return new Plate(
                 name,
-                height,
-                width,
+                across,
+                up,
                 thickness,
                 holes.stream().map(PlateHole::turned).toList(),
                 print);

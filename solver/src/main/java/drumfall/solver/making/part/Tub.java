@@ -21,8 +21,9 @@ import java.util.List;
  * @param wall thickness of both tubes, m
  * @param bore diameter of the bore through floor and inner tube, m
  * @param height of the tubes above the floor, m
+ * @param hollow whether there is a chamber between the tubes, or else they are one
  */
-record Tub(double floorRadius, double floor, double radius, double wall, double bore, double height) {
+record Tub(double floorRadius, double floor, double radius, double wall, double bore, double height, boolean hollow) {
     /** Inner radius of the outer tube, m. */
     double chamberOuter() {
         return radius - wall;
@@ -33,30 +34,32 @@ record Tub(double floorRadius, double floor, double radius, double wall, double 
         return bore / 2 + wall;
     }
 
-    /** Whether there is a chamber wide enough for a lid's spigot, or else the tubes are one. */
-    boolean hollow(PrintSizes print) {
-        return chamberOuter() - chamberInner() >= print.wall() + 2 * print.fit();
+    /** Section of the chamber, square metres. */
+    double chamberArea() {
+        return Math.PI * (chamberOuter() * chamberOuter() - chamberInner() * chamberInner());
     }
 
-    /** Volume of the chamber, cubic metres; 0 if there is none. */
-    double chamber(PrintSizes print) {
-        double area = chamberOuter() * chamberOuter() - chamberInner() * chamberInner();
-        return hollow(print) ? Math.PI * area * height : 0;
-    }
-
-    Solid solid(PrintSizes print, List<Ring> floorHoles) {
-        List<Ring> holes = new ArrayList<>();
+    /**
+     * Floor and tubes.
+     *
+     * @param floorHoles holes beside the tubes, through the floor only
+     * @param pins holes through the floor, and through the tubes where these are one
+     */
+    Solid solid(List<Ring> floorHoles, List<Ring> pins) {
+        List<Ring> holes = new ArrayList<>(pins);
         holes.add(Rings.hole(mm(bore) / 2));
         holes.addAll(floorHoles);
         Outline ground = new Outline(Rings.circle(mm(floorRadius)), holes);
-        return Solid.of(mm(floor), Region.of(ground)).topped(mm(height), tubes(print));
+        return Solid.of(mm(floor), Region.of(ground)).topped(mm(height), tubes(pins));
     }
 
-    private Region tubes(PrintSizes print) {
+    private Region tubes(List<Ring> pins) {
         Ring outer = Rings.circle(mm(radius));
         Ring bored = Rings.hole(mm(bore) / 2);
-        if (!hollow(print)) {
-            return Region.of(outer, bored);
+        if (!hollow) {
+            List<Ring> holes = new ArrayList<>(pins);
+            holes.add(bored);
+            return Region.of(new Outline(outer, holes));
         }
         return new Region(List.of(
                 new Outline(outer, List.of(Rings.hole(mm(chamberOuter())))),
@@ -67,7 +70,7 @@ record Tub(double floorRadius, double floor, double radius, double wall, double 
     Solid lid(PrintSizes print) {
         Ring bored = Rings.hole(mm(bore) / 2);
         Solid disc = Solid.of(mm(floor), Region.of(Rings.circle(mm(floorRadius)), bored));
-        if (!hollow(print)) {
+        if (!hollow) {
             return disc;
         }
         double outer = chamberOuter() - print.fit();

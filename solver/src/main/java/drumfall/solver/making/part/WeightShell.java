@@ -34,13 +34,13 @@ public record WeightShell(double diameter, double height, double wall, double ro
     }
 
     private Tub tub() {
-        return new Tub(diameter / 2, wall, diameter / 2, wall, rod, height);
+        return new Tub(diameter / 2, wall, diameter / 2, wall, rod, height, true);
     }
 
     /** The can. */
     @Override
     public Solid solid() {
-        return tub().solid(print, List.of());
+        return tub().solid(List.of(), List.of());
     }
 
     /** The lid. */
@@ -50,6 +50,6 @@ public record WeightShell(double diameter, double height, double wall, double ro
 
     /** Room for shot under the lid's spigot, cubic metres. */
     public double shotVolume() {
-        return tub().chamber(print) * (height - Math.min(wall, height)) / height;
+        return tub().chamberArea() * (height - Math.min(wall, height));
     }
 }

@@ -114,8 +114,13 @@ public final class Rings {
     public static Ring sector(double inner, double outer, double from, double to) {
         ArcSegment out = ArcSegment.about(outer, from, to);
         ArcSegment back = ArcSegment.about(inner, to, from);
-        return new Ring(
-                List.of(out, new LineSegment(out.end(), back.start()), back, new LineSegment(back.end(), out.start())));
+        return new Ring(List.of(out, joint(out, back), back, joint(back, out)));
+    }
+
+    /** The line from the end of one arc to the start of another. */
+    private static LineSegment joint(ArcSegment before, ArcSegment after) {
+        Point end = after.start();
+        return new LineSegment(before.end(), end);
     }
 
     /**
