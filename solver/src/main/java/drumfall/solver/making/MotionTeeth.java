@@ -5,6 +5,7 @@ package drumfall.solver.making;
 import drumfall.solver.teeth.form.MeshPair;
 import drumfall.solver.train.MotionWork;
 import drumfall.solver.train.ToothModule;
+import java.util.Locale;
 
 /**
  * A motion work with its teeth.
@@ -33,9 +34,12 @@ public record MotionTeeth(
         double one = first.centreDistance() * firstModule.metres();
         double other = second.centreDistance() * secondModule.metres();
         if (!(Math.abs(one - other) < SAME)) {
-            throw new IllegalArgumentException("The centre distance (" + 1e3 * other
-                    + " mm) of minute pinion and hour wheel must be that of cannon pinion and minute wheel, "
-                    + 1e3 * one + " mm. Maybe choose other modules or shifts.");
+            throw new IllegalArgumentException(String.format(
+                    Locale.ROOT,
+                    "The centre distance (%.3f mm) of minute pinion and hour wheel must be that of cannon pinion and"
+                            + " minute wheel, %.3f mm. Maybe choose other modules or shifts.",
+                    1e3 * other,
+                    1e3 * one));
         }
     }
 

@@ -5,6 +5,7 @@ package drumfall.solver.making;
 import drumfall.solver.making.solid.Solid;
 import drumfall.solver.train.ToothModule;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /**
  * A printed part of a movement.
@@ -17,13 +18,24 @@ import java.util.List;
  * @param solid its solid
  */
 public record MovementPart(String name, int count, String material, double density, List<Toothing> teeth, Solid solid) {
+    /** Device names of one system are out (Microsoft, Naming Files, Paths, and Namespaces). */
+    private static final Pattern NAME =
+            Pattern.compile("(?!(con|prn|aux|nul|com[0-9]|lpt[0-9])$)[a-z0-9]+(-[a-z0-9]+)*");
+
+    private static final int LONGEST = 80;
+
     /**
-     * Copies the list and checks count and density.
+     * Copies the list and checks name, count and density.
      *
-     * @throws IllegalArgumentException if there is none of the part or it weighs nothing
+     * @throws IllegalArgumentException if the name does not serve as a file's, there is none of the part or it weighs
+     *     nothing
      */
     public MovementPart {
         teeth = List.copyOf(teeth);
+        if (!NAME.matcher(name).matches() || name.length() > LONGEST) {
+            throw new IllegalArgumentException("The name (" + name + ") of a part must be lower-case words and digits"
+                    + " joined by hyphens, at most 80 characters, and no device's. Maybe name it after its arbor.");
+        }
         if (count < 1 || !(density > 0)) {
             throw new IllegalArgumentException("The count (" + count + ") of part (" + name
                     + ") must be at least 1 and its density (" + density + " kg/m^3) above 0. Maybe leave it out.");
