@@ -10,6 +10,9 @@ import java.util.List;
 
 /** The weight's shell and its pulley. */
 final class WeightParts {
+    /** Shells are a millimetre apart in diameter. */
+    private static final double STEP = 1e-3;
+
     private final Workshop shop;
     private final double weight;
 
@@ -23,15 +26,23 @@ final class WeightParts {
         this.weight = weight;
     }
 
-    /** The shell whose chamber, below the lid's spigot, holds the shot. */
+    /** The shell whose chamber, below the lid's spigot, holds the shot; widened until it is no longer too tall. */
     private WeightShell shell() {
         MakingSizes.Weight sizes = shop.sizes().weight();
-        double outer = sizes.diameter() / 2 - sizes.wall();
+        double diameter = sizes.diameter();
+        while (height(diameter) > sizes.slender() * diameter) {
+            diameter += STEP;
+        }
+        double layers = Math.ceil(height(diameter) / shop.print().layer() - 1e-9);
+        return new WeightShell(diameter, layers * shop.print().layer(), sizes.wall(), sizes.rod(), shop.print());
+    }
+
+    /** Height of a chamber of a shell's diameter, m. */
+    private double height(double diameter) {
+        MakingSizes.Weight sizes = shop.sizes().weight();
+        double outer = diameter / 2 - sizes.wall();
         double inner = sizes.rod() / 2 + sizes.wall();
-        double height = weight / sizes.shotDensity() / (Math.PI * (outer * outer - inner * inner)) + sizes.wall();
-        double layers = Math.ceil(height / shop.print().layer() - 1e-9);
-        return new WeightShell(
-                sizes.diameter(), layers * shop.print().layer(), sizes.wall(), sizes.rod(), shop.print());
+        return weight / sizes.shotDensity() / (Math.PI * (outer * outer - inner * inner)) + sizes.wall();
     }
 
     List<MovementPart> parts() {

@@ -18,12 +18,12 @@ import org.locationtech.jts.geom.Coordinate;
 final class MeshBuilder {
     private final SectionFaces faces;
     private final Lattice lattice;
-    private final double[] levels;
+    private final float[] levels;
     private final Map<Coordinate, int[]> known = new HashMap<>();
     private final List<float[]> corners = new ArrayList<>();
     private final List<int[]> triangles = new ArrayList<>();
 
-    MeshBuilder(SectionFaces faces, Lattice lattice, double[] levels) {
+    MeshBuilder(SectionFaces faces, Lattice lattice, float[] levels) {
         this.faces = faces;
         this.lattice = lattice;
         this.levels = levels;
@@ -79,11 +79,9 @@ final class MeshBuilder {
         });
         if (column[level] < 0) {
             column[level] = corners.size();
-            corners.add(new float[] {
-                (float) (place.x * lattice.step()),
-                (float) (place.y * lattice.step()),
-                (float) (levels[level] * lattice.step())
-            });
+            corners.add(
+                    new float[] {(float) (place.x * lattice.step()), (float) (place.y * lattice.step()), levels[level]
+                    });
         }
         return column[level];
     }

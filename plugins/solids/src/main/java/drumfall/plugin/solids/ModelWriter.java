@@ -104,24 +104,22 @@ final class ModelWriter {
 
     private void vertices(Mesh mesh) throws XMLStreamException {
         xml.writeStartElement("vertices");
-        float[] corners = mesh.corners();
-        for (int i = 0; i < corners.length; i += 3) {
+        for (int i = 0; i < mesh.vertexCount(); i++) {
             xml.writeEmptyElement("vertex");
-            xml.writeAttribute("x", number(corners[i]));
-            xml.writeAttribute("y", number(corners[i + 1]));
-            xml.writeAttribute("z", number(corners[i + 2]));
+            xml.writeAttribute("x", number(mesh.coordinate(i, 0)));
+            xml.writeAttribute("y", number(mesh.coordinate(i, 1)));
+            xml.writeAttribute("z", number(mesh.coordinate(i, 2)));
         }
         xml.writeEndElement();
     }
 
     private void triangles(Mesh mesh) throws XMLStreamException {
         xml.writeStartElement("triangles");
-        int[] numbers = mesh.triangles();
-        for (int i = 0; i < numbers.length; i += 3) {
+        for (int i = 0; i < mesh.triangleCount(); i++) {
             xml.writeEmptyElement("triangle");
-            xml.writeAttribute("v1", Integer.toString(numbers[i]));
-            xml.writeAttribute("v2", Integer.toString(numbers[i + 1]));
-            xml.writeAttribute("v3", Integer.toString(numbers[i + 2]));
+            xml.writeAttribute("v1", Integer.toString(mesh.vertex(i, 0)));
+            xml.writeAttribute("v2", Integer.toString(mesh.vertex(i, 1)));
+            xml.writeAttribute("v3", Integer.toString(mesh.vertex(i, 2)));
         }
         xml.writeEndElement();
     }

@@ -95,7 +95,9 @@ class CheckerTest {
                 .doesNotContain("manifold = no")
                 .doesNotContain("open_edges");
         assertThat(Pattern.compile("manifold = yes").matcher(said).results().count())
-                .isEqualTo(STL.size());
+                .isEqualTo(Movements.eightDays().stream()
+                        .mapToInt(part -> part.count())
+                        .sum());
     }
 
     private static String first(String text, String pattern) {

@@ -71,7 +71,7 @@ class ExporterTest {
         assertThat(placed).allMatch(box -> box.left() >= 0 && box.bottom() >= 0);
         for (Box one : placed) {
             assertThat(placed)
-                    .filteredOn(other -> other != one)
+                    .filteredOn(other -> !other.equals(one))
                     .noneMatch(other -> one.left() < other.right()
                             && other.left() < one.right()
                             && one.bottom() < other.top()

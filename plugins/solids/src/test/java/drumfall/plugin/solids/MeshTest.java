@@ -75,12 +75,12 @@ class MeshTest {
         StlSurface surface = surface(part.solid(), SolidOptions.FINE);
         assertThat(surface.closed()).as("each edge once each way").isTrue();
         assertThat(surface.singleFans()).as("one fan about each corner").isTrue();
-        // 3MF Core Specification 1.4.0, 4.1.1: normals point outwards, so the volume is positive. The grid of 31 nm
-        // moves corners by half of that at random, a millionth of the volume of the slightest part here.
+        // 3MF Core Specification 1.4.0, 4.1.1: normals point outwards, so the volume is positive. The grid moves
+        // corners by less than a ten-millionth of the part's reach.
         double volume = faceted(part.solid(), SolidOptions.FINE.chordError());
         assertThat(surface.volume()).isCloseTo(volume, within(1e-6 * volume));
         assertThat(surface.lowest()).isZero();
-        assertThat((double) surface.highest()).isCloseTo(part.solid().height(), within(1.6e-5));
+        assertThat(surface.highest()).isEqualTo((float) part.solid().height());
         // Normals are written as 32-bit floats.
         assertThat(surface.worstNormal()).isLessThan(1e-6);
     }
@@ -123,7 +123,7 @@ class MeshTest {
         StlSurface surface = surface(star, SolidOptions.FINE);
         assertThat(surface.closed()).isTrue();
         assertThat(surface.euler()).isEqualTo(2);
-        // Crossings are rounded to 31 nm, which moves walls of 80 mm by no more.
+        // Corners and crossings are rounded to 1 nm.
         assertThat(surface.volume()).isCloseTo(2400, within(2400 * 1e-6));
     }
 
@@ -179,12 +179,14 @@ class MeshTest {
                 .hasMessageContaining(said);
     }
 
-    @Test
-    void a_part_larger_than_half_a_metre_has_a_coarser_grid_that_floats_still_hold() {
-        Solid large = Solid.of(8, square(0, 0, 700, 0.3));
-        assertThat(Lattice.of(large).step()).isEqualTo(0x1p-14);
-        StlSurface surface = surface(large, SolidOptions.FINE);
+    @ParameterizedTest
+    @CsvSource({"3, -22", "10, -20", "100, -17", "600, -14"})
+    void the_grid_is_as_fine_as_floats_hold_exactly(double reach, int exponent) {
+        Solid block = Solid.of(8, square(0, 0, reach, 0));
+        assertThat(Lattice.of(block).step()).isEqualTo(Math.scalb(1.0, exponent));
+        StlSurface surface = surface(block, SolidOptions.FINE);
         assertThat(surface.closed()).isTrue();
-        assertThat(surface.volume()).isCloseTo(1400 * 1400 * 8, within(1400.0 * 1400 * 8 * 1e-6));
+        double volume = 4 * reach * reach * 8;
+        assertThat(surface.volume()).isCloseTo(volume, within(volume * 1e-6));
     }
 }

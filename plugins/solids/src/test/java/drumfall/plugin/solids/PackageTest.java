@@ -144,11 +144,12 @@ class PackageTest {
         return Integer.parseInt(element.getAttribute(name));
     }
 
+    /** Read as a 32-bit float, which the written decimal names without doubt. */
     private static double[] place(Element vertex) {
         return new double[] {
-            Double.parseDouble(vertex.getAttribute("x")),
-            Double.parseDouble(vertex.getAttribute("y")),
-            Double.parseDouble(vertex.getAttribute("z"))
+            Float.parseFloat(vertex.getAttribute("x")),
+            Float.parseFloat(vertex.getAttribute("y")),
+            Float.parseFloat(vertex.getAttribute("z"))
         };
     }
 
