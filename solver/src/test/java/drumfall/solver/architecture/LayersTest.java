@@ -41,6 +41,7 @@ class LayersTest {
             "power",
             "brief",
             "rating",
+            "making",
             "halves",
             "rules",
             "search",

@@ -26,6 +26,9 @@ final class ApiOnlyLoader extends ClassLoader {
             "drumfall.solver.power.pendulum",
             "drumfall.solver.brief",
             "drumfall.solver.rating",
+            "drumfall.solver.making",
+            "drumfall.solver.making.part",
+            "drumfall.solver.making.solid",
             "org.apache.commons.numbers.fraction");
 
     private final ClassLoader program;

@@ -24,7 +24,11 @@ final class PendulumCommand implements Callable<Integer> {
     @Option(names = "--length", paramLabel = "LENGTH", converter = Given.Length.class, descriptionKey = "option.length")
     private Quantity length;
 
-    @Option(names = "--arc", paramLabel = "ANGLE", converter = Given.Angle.class, descriptionKey = "option.pendulum.arc")
+    @Option(
+            names = "--arc",
+            paramLabel = "ANGLE",
+            converter = Given.Angle.class,
+            descriptionKey = "option.pendulum.arc")
     private Quantity arc;
 
     @Mixin

@@ -74,23 +74,33 @@ class TemplateTest {
     void the_programs_own_exporters_load_without_fault_and_export() throws IOException {
         Path record = PLUGINS.resolve("record/target/plugin");
         Path outlines = PLUGINS.resolve("outlines/target/plugin");
-        assumeThat(Files.isDirectory(record) && Files.isDirectory(outlines))
+        Path solids = PLUGINS.resolve("solids/target/plugin");
+        assumeThat(Files.isDirectory(record) && Files.isDirectory(outlines) && Files.isDirectory(solids))
                 .as("the exporters are packaged")
                 .isTrue();
-        List<PluginFolder> folders =
-                List.of(new PluginFolder(Origin.PROPERTY, record), new PluginFolder(Origin.PROPERTY, outlines));
+        List<PluginFolder> folders = List.of(
+                new PluginFolder(Origin.PROPERTY, record),
+                new PluginFolder(Origin.PROPERTY, outlines),
+                new PluginFolder(Origin.PROPERTY, solids));
         try (PluginHost host = PluginHost.load(folders, HostBench.LONG)) {
-            assertThat(host.report()).hasSize(2).allSatisfy(plugin -> {
+            assertThat(host.report()).hasSize(3).allSatisfy(plugin -> {
                 assertThat(plugin.faults()).isEmpty();
                 assertThat(plugin.version()).isNotEmpty();
             });
-            assertThat(host.exporters()).extracting(ExporterEntry::id).containsExactly("train-record", "outlines");
+            assertThat(host.exporters())
+                    .extracting(ExporterEntry::id)
+                    .containsExactly("train-record", "outlines", "solids");
             for (ExporterEntry entry : host.exporters()) {
                 assertThat(host.export(entry.id(), TrialHandover.eightDays(), folder, ExportProgress.unwatched()))
                         .isInstanceOf(ExportOutcome.Written.class);
             }
         }
         assertThat(HostBench.tree(folder))
-                .containsKeys("train-record/train.json", "train-record/parts.csv", "outlines/arbor-2-pinion.svg");
+                .containsKeys(
+                        "train-record/train.json",
+                        "train-record/parts.csv",
+                        "outlines/arbor-2-pinion.svg",
+                        "solids/movement.3mf",
+                        "solids/arbor-2-wheel-and-pinion.stl");
     }
 }

@@ -4,7 +4,7 @@
  * <p>A plugin is one jar in a plugin folder. It holds an {@link drumfall.plugin.api.Exporter} named in
  * {@code META-INF/services}, whatever libraries the exporter needs, and a manifest with {@code Drumfall-Api: 1.0}. It
  * sees this package, the records of the solver that {@link drumfall.plugin.api.Handover} leads to (packages quantity,
- * sheet, ratio, train, teeth, parts, power, brief and rating), the exact fractions they are made of, and the JDK;
+ * sheet, ratio, train, teeth, parts, power, brief, rating and making), the exact fractions they are made of, and the JDK;
  * nothing else of the program or its libraries, and nothing of other plugins. {@code plugins/template} is a project to
  * start from.
  *

@@ -1,0 +1,122 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.plugin.solids;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assumptions.assumeThat;
+
+import drumfall.plugin.api.ExportProgress;
+import drumfall.plugin.api.trial.TrialFolder;
+import drumfall.plugin.api.trial.TrialHandover;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Independent programs read the files, where they are installed. */
+class CheckerTest {
+    @TempDir
+    static Path folder;
+
+    private static final List<Path> STL = new ArrayList<>();
+
+    @BeforeAll
+    static void export() throws IOException {
+        TrialFolder files = new TrialFolder();
+        new SolidsExporter().write(TrialHandover.eightDays(), Movements.eightDays(), files, ExportProgress.unwatched());
+        for (String name : files.names()) {
+            Path path = Files.write(folder.resolve(name), files.bytes(name));
+            if (name.endsWith(".stl")) {
+                STL.add(path);
+            }
+        }
+    }
+
+    @Test
+    void admesh_finds_every_facet_connected_before_it_mends_anything() throws IOException, InterruptedException {
+        assumeThat(answer("admesh", "--version")).as("admesh is installed").contains("ADMesh");
+        for (Path file : STL) {
+            String said = answer("admesh", file.toString());
+            String facets = first(said, "Number of facets\\s*:\\s*(\\d+)");
+            // The first of two columns is the file as it came; admesh mends in silence and shows the rest in the
+            // second.
+            assertThat(first(said, "Facets with 3 disconnected edges\\s*:\\s*(\\d+)"))
+                    .isEqualTo("0");
+            assertThat(first(said, "Total disconnected facets\\s*:\\s*(\\d+)"))
+                    .as(file.toString())
+                    .isEqualTo("0");
+            for (String fault : List.of(
+                    "Degenerate facets",
+                    "Edges fixed",
+                    "Facets removed",
+                    "Facets added",
+                    "Facets reversed",
+                    "Backwards edges",
+                    "Normals fixed")) {
+                assertThat(first(said, fault + "\\s*:\\s*(\\d+)"))
+                        .as("%s of %s", fault, file)
+                        .isEqualTo("0");
+            }
+            int count = StlSurface.read(Files.readAllBytes(file)).facetCount();
+            assertThat(facets).isEqualTo(Integer.toString(count));
+        }
+    }
+
+    @Test
+    void a_slicer_finds_every_stl_file_manifold() throws IOException, InterruptedException {
+        assumeThat(answer("prusa-slicer", "--help"))
+                .as("prusa-slicer is installed")
+                .contains("PrusaSlicer");
+        for (Path file : STL) {
+            String said = answer("prusa-slicer", "--info", file.toString());
+            // It ends well on bad meshes too, so what it says counts.
+            assertThat(said).as(file.toString()).contains("manifold = yes").doesNotContain("open_edges");
+        }
+    }
+
+    @Test
+    void a_slicer_finds_every_object_of_the_package_manifold() throws IOException, InterruptedException {
+        assumeThat(answer("prusa-slicer", "--help"))
+                .as("prusa-slicer is installed")
+                .contains("PrusaSlicer");
+        String said =
+                answer("prusa-slicer", "--info", folder.resolve("movement.3mf").toString());
+        assertThat(said)
+                .contains("manifold = yes")
+                .doesNotContain("manifold = no")
+                .doesNotContain("open_edges");
+        assertThat(Pattern.compile("manifold = yes").matcher(said).results().count())
+                .isEqualTo(Movements.eightDays().stream()
+                        .mapToInt(part -> part.count())
+                        .sum());
+    }
+
+    private static String first(String text, String pattern) {
+        Matcher matcher = Pattern.compile(pattern).matcher(text);
+        assertThat(matcher.find()).as("%s in %s", pattern, text).isTrue();
+        return matcher.group(1);
+    }
+
+    /** What a program says; where there is no such program, nothing. */
+    private static String answer(String... command) throws InterruptedException {
+        try {
+            Process process = new ProcessBuilder(Arrays.asList(command))
+                    .redirectErrorStream(true)
+                    .start();
+            String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+            assertThat(process.waitFor(2, TimeUnit.MINUTES)).isTrue();
+            return said;
+        } catch (IOException notInstalled) {
+            return "not installed";
+        }
+    }
+}

@@ -1,0 +1,74 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.solver.making;
+
+import drumfall.solver.making.part.EscapeWheel;
+import drumfall.solver.making.part.Pallets;
+import drumfall.solver.making.solid.SizeLimitException;
+import drumfall.solver.power.escape.Deadbeat;
+import java.util.List;
+
+/** The escape wheel and its pallets; both turned towards the dial with the side that lies up on the bed. */
+final class EscapementParts {
+    private final Workshop shop;
+
+    EscapementParts(Workshop shop) {
+        this.shop = shop;
+    }
+
+    private Deadbeat deadbeat() {
+        return shop.movement().escapement().with(shop.train().escapeTeeth());
+    }
+
+    private boolean clockwise() {
+        return shop.train().going().clockwise(shop.arbors() - 1);
+    }
+
+    EscapeWheel wheel() {
+        MakingSizes.Escapement sizes = shop.sizes().escapement();
+        double radius = shop.movement().escapement().wheelRadius();
+        EscapeWheel.Tooth tooth = new EscapeWheel.Tooth(
+                shop.train().escapeTeeth(),
+                radius,
+                sizes.toothDepth() * radius,
+                shop.print().extrusion(),
+                sizes.frontLean(),
+                sizes.footShare()
+                        * 2
+                        * Math.PI
+                        * (1 - sizes.toothDepth())
+                        * radius
+                        / shop.train().escapeTeeth());
+        return new EscapeWheel(tooth, shop.wheelThickness(), shop.bore(shop.arbors() - 1), clockwise(), shop.print());
+    }
+
+    private Pallets pallets() {
+        MakingSizes.Escapement sizes = shop.sizes().escapement();
+        double arc = shop.movement().heldArc(shop.train().escapeTeeth()).arc();
+        double bore = shop.bore(shop.arbors() - 1);
+        return new Pallets(
+                deadbeat(),
+                sizes.arcShare() * arc,
+                bore + 2 * sizes.bossWall(),
+                bore,
+                sizes.thickness() * shop.wheelThickness(),
+                clockwise(),
+                shop.print());
+    }
+
+    List<MovementPart> parts() {
+        Pallets pallets = pallets();
+        EscapeWheel wheel = wheel();
+        SizeLimitException.atLeast(
+                "tooth depth of an escape wheel",
+                wheel.tooth().depth(),
+                pallets.reach() + shop.print().wall(),
+                "two extrusion widths beyond the pallets' reach");
+        SizeLimitException.atMost(
+                "tooth tip of an escape wheel",
+                wheel.tooth().land(),
+                shop.movement().escapement().drop() * wheel.tooth().radius(),
+                "the way of the drop, so that a tooth clears the pallet it has left");
+        return List.of(shop.part("pallets", pallets.solid()));
+    }
+}

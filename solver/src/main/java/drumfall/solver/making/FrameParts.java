@@ -1,0 +1,73 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.solver.making;
+
+import drumfall.solver.making.part.Plate;
+import drumfall.solver.making.part.PlateHole;
+import drumfall.solver.making.part.Spacer;
+import drumfall.solver.making.solid.Solid;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+
+/** Plates, pillars and spacers. Plates lie with their inner side up, where the seats for bearings and pillars are. */
+final class FrameParts {
+    private final Workshop shop;
+    private final FramePlaces places;
+
+    FrameParts(Workshop shop, FramePlaces places) {
+        this.shop = shop;
+        this.places = places;
+    }
+
+    private MakingSizes.Frame sizes() {
+        return shop.sizes().frame();
+    }
+
+    List<MovementPart> parts() {
+        List<MovementPart> parts = new ArrayList<>();
+        // The front plate's inner side is its back: what the dial sees on the right lies on the left of the bed.
+        addPlate("front-plate", -1, FramePlaces.Arbor::front, parts);
+        addPlate("back-plate", 1, FramePlaces.Arbor::back, parts);
+        double length = shop.brief().frame().depth().si() + 2 * sizes().pocket();
+        Spacer pillar = new Spacer(sizes().screw(), sizes().pillar(), length, shop.print());
+        parts.add(shop.part("pillar", places.pillars().size(), pillar.solid(), List.of()));
+        places.spacers().forEach(ring -> parts.add(spacer(ring)));
+        return parts;
+    }
+
+    private MovementPart spacer(FramePlaces.Ring ring) {
+        double bore = shop.rod(ring.arbor()) + 2 * shop.print().fit();
+        Spacer spacer = new Spacer(bore, bore + 2 * shop.sizes().wheels().hubWall(), ring.height(), shop.print());
+        return shop.part(
+                Workshop.arbor(ring.arbor()) + "-spacer-" + Math.round(1e6 * ring.height()) + "-um",
+                ring.count(),
+                spacer.solid(),
+                List.of());
+    }
+
+    private void addPlate(
+            String name, int side, Function<FramePlaces.Arbor, FramePlaces.Support> support, List<MovementPart> parts) {
+        List<PlateHole> holes = new ArrayList<>();
+        for (FramePlaces.Arbor arbor : places.arbors()) {
+            FramePlaces.Support in = support.apply(arbor);
+            holes.add(new PlateHole(arbor.name(), side * arbor.x(), arbor.y(), in.hole(), in.seat(), in.depth()));
+        }
+        double pocket = sizes().pillar() + 2 * shop.print().fit();
+        for (int i = 0; i < places.pillars().size(); i++) {
+            FramePlaces.Pillar pillar = places.pillars().get(i);
+            holes.add(new PlateHole(
+                    "pillar " + (i + 1), side * pillar.x(), pillar.y(), sizes().screw(), pocket, sizes().pocket()));
+        }
+        Plate plate = new Plate(
+                name.replace('-', ' '), places.width(), places.height(), sizes().plate(), holes, shop.print());
+        List<Solid> pieces = plate.pieces(
+                shop.brief().printer().bedWidth().si(),
+                shop.brief().printer().bedDepth().si(),
+                sizes().joint());
+        for (int i = 0; i < pieces.size(); i++) {
+            String of = pieces.size() == 1 ? name : name + "-" + (i + 1) + "-of-" + pieces.size();
+            parts.add(shop.part(of, pieces.get(i)));
+        }
+    }
+}

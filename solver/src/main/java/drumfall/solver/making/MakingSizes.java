@@ -1,0 +1,169 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.solver.making;
+
+import drumfall.solver.making.part.Joint;
+
+/**
+ * Sizes of printed parts that neither brief nor train holds, metres; what they are for stands with each group.
+ *
+ * @param fit play all round between printed parts that go into each other
+ * @param boreAllowance added to a rod's diameter for the drawn bore; may be negative
+ * @param wheels crossings of the wheels
+ * @param escapement teeth of the escape wheel, pallets
+ * @param winding ratchet, click, square and key
+ * @param weight shell and pulley
+ * @param pendulum bob, nut and rod head
+ * @param hands hands and pipes
+ * @param frame plates and pillars
+ */
+public record MakingSizes(
+        double fit,
+        double boreAllowance,
+        Wheels wheels,
+        Escapement escapement,
+        Winding winding,
+        Weight weight,
+        Pendulum pendulum,
+        Hands hands,
+        Frame frame) {
+    /**
+     * Crossings.
+     *
+     * @param arms arms of a wheel that is large enough to be crossed out, at least 3
+     * @param rimModules rim and arms in modules
+     * @param hubWall material around bore or pinion
+     * @param corner radius in the windows' corners
+     * @param window least height of a window; a wheel with less stays solid
+     */
+    public record Wheels(int arms, double rimModules, double hubWall, double corner, double window) {}
+
+    /**
+     * Escape wheel and pallets.
+     *
+     * @param toothDepth depth of the escape wheel's teeth over its radius
+     * @param frontLean rad
+     * @param footShare width of a tooth's foot over the pitch along the root circle
+     * @param arcShare swing the dead faces serve over the arc that is kept
+     * @param bossWall material around the pallet arbor
+     * @param thickness of the pallets over the wheel's, so that a wheel with end shake stays on them
+     */
+    public record Escapement(
+            double toothDepth,
+            double frontLean,
+            double footShare,
+            double arcShare,
+            double bossWall,
+            double thickness) {}
+
+    /**
+     * Ratchet, click, winding square and key.
+     *
+     * @param ratchetTeeth teeth of the ratchet
+     * @param toothDepth depth of its teeth
+     * @param thickness of ratchet and click
+     * @param pin diameter of the pins that hold the ratchet, and of the click's pivot
+     * @param square across the flats of the winding square over the wall around its bore
+     * @param squareLength length of the square and depth of the key's socket
+     * @param handle length of the key's bar
+     */
+    public record Winding(
+            int ratchetTeeth,
+            double toothDepth,
+            double thickness,
+            double pin,
+            double square,
+            double squareLength,
+            double handle) {}
+
+    /**
+     * Weight shell and pulley.
+     *
+     * @param shotDensity bulk density of the shot, kg/m&sup3;
+     * @param diameter least outer diameter of the shell
+     * @param slender most height of its chamber over its diameter; a heavier weight has a wider shell
+     * @param wall of the shell
+     * @param rod through the shell
+     * @param pulleyRatio diameter at the bottom of the pulley's groove over the line's
+     * @param pulleyBore bore or bearing seat of the pulley
+     */
+    public record Weight(
+            double shotDensity,
+            double diameter,
+            double slender,
+            double wall,
+            double rod,
+            double pulleyRatio,
+            double pulleyBore) {}
+
+    /**
+     * Bob, nut and rod head.
+     *
+     * @param rod diameter of the pendulum rod
+     * @param bobDiameter of the bob's shell
+     * @param bobThickness of the whole bob
+     * @param nutDiameter of the rating nut
+     * @param nutBore of the rating nut
+     * @param nutHeight of the rating nut
+     * @param pivot diameter of the pivot or its bearing
+     * @param screw diameter of the clamp's screws
+     */
+    public record Pendulum(
+            double rod,
+            double bobDiameter,
+            double bobThickness,
+            double nutDiameter,
+            double nutBore,
+            double nutHeight,
+            double pivot,
+            double screw) {}
+
+    /**
+     * Hands, cannon pinion's pipe and clutch.
+     *
+     * @param minuteLength length of the minute hand
+     * @param hourLength length of the hour hand
+     * @param tip width of their tips
+     * @param thickness of the hands and their collars
+     * @param pipeWall wall of the cannon's and the hour wheel's pipes
+     * @param pipeLength length of the hour wheel's pipe
+     * @param fingers length of the clutch's fingers
+     * @param grip by how much their bore is smaller in radius
+     */
+    public record Hands(
+            double minuteLength,
+            double hourLength,
+            double tip,
+            double thickness,
+            double pipeWall,
+            double pipeLength,
+            double fingers,
+            double grip) {}
+
+    /**
+     * Plates and pillars.
+     *
+     * @param plate thickness of a plate
+     * @param pillar diameter of a pillar
+     * @param screw diameter of the bore through pillars and plates
+     * @param pocket depth of the pockets that pillars stand in
+     * @param joint dovetails of a plate in several pieces
+     */
+    public record Frame(double plate, double pillar, double screw, double pocket, Joint joint) {}
+
+    /** Sizes in common use for printed clocks of wall size; common practice, no source, but for the two named inside. */
+    public static MakingSizes customary() {
+        return new MakingSizes(
+                0.00015,
+                0,
+                new Wheels(5, 2.5, 0.003, 0.002, 0.006),
+                // Tips forward of their feet by 10 degrees, as dead escapements are drawn; from memory.
+                new Escapement(0.22, Math.toRadians(10), 0.55, 1.5, 0.003, 1.25),
+                new Winding(24, 0.0025, 0.005, 0.003, 0.003, 0.012, 0.08),
+                // Steel shot poured: 0.6 of steel's 7750 kg/m3 (Beckett 1903, p. 53), loose packing from memory.
+                new Weight(0.6 * 7750, 0.07, 2.5, 0.0024, 0.006, 14, 0.01),
+                new Pendulum(0.006, 0.1, 0.02, 0.03, 0.006, 0.008, 0.01, 0.003),
+                new Hands(0.1, 0.07, 0.003, 0.0024, 0.0012, 0.012, 0.006, 0.0001),
+                new Frame(0.008, 0.014, 0.0042, 0.003, new Joint(0.008, 0.008, 0.012, 0.06)));
+    }
+}
