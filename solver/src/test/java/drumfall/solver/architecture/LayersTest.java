@@ -36,6 +36,7 @@ class LayersTest {
             "train",
             "teeth",
             "parts",
+            "layout",
             "power",
             "brief",
             "rating",
