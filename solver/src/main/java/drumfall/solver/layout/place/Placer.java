@@ -45,8 +45,12 @@ public final class Placer {
         if (refusal.isPresent()) {
             return new NoLayout(refusal.get(), Scope.ANYWHERE);
         }
-        StackingList list = new StackingList(need, contacts.slots(), new PairClaims(need, contacts));
+        StackingList list =
+                new StackingList(need, contacts.slots(), new PairClaims(need, contacts), progress.cancelled());
         List<Stacking> stackings = list.build();
+        if (list.isStopped()) {
+            return new Stopped();
+        }
         return stackings.isEmpty() ? new NoLayout(list.reason(), Scope.ANYWHERE) : search(stackings);
     }
 

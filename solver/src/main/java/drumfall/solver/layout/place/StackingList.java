@@ -16,18 +16,25 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.BooleanSupplier;
 
-/** The orders of the planes that fit the depth, none of which another one serves for; shallowest first. */
+/** The orders of the planes that fit the depth, less most of those that a shallower one serves for; shallowest first. */
 final class StackingList {
+    /** How many orders are asked whether they serve for another; more would take longer than they save. */
+    private static final int STAND_INS = 500;
+
     private final LayoutNeed need;
     private final Slots slots;
     private final PairClaims claims;
     private final Packing packing;
     private final Map<BitSet, Stacking> byMeetings = new LinkedHashMap<>();
+    private final BooleanSupplier cancelled;
+    private boolean stopped;
     private long leastDepth = Long.MAX_VALUE;
     private long leastSoundDepth = Long.MAX_VALUE;
 
-    StackingList(LayoutNeed need, Slots slots, PairClaims claims) {
+    StackingList(LayoutNeed need, Slots slots, PairClaims claims, BooleanSupplier cancelled) {
+        this.cancelled = cancelled;
         this.need = need;
         this.slots = slots;
         this.claims = claims;
@@ -42,11 +49,17 @@ final class StackingList {
                         .thenComparing(stacking -> stacking.meets().cardinality()));
         List<Stacking> kept = new ArrayList<>();
         for (Stacking stacking : sorted) {
-            if (kept.stream().noneMatch(better -> better.servesFor(stacking))) {
+            if (!isStopped() && kept.stream().limit(STAND_INS).noneMatch(better -> better.servesFor(stacking))) {
                 kept.add(stacking);
             }
         }
         return kept;
+    }
+
+    /** Whether the work was cancelled, so that the list is not whole. */
+    boolean isStopped() {
+        stopped = stopped || cancelled.getAsBoolean();
+        return stopped;
     }
 
     /** Why the list is empty: the depth, which the thickest part needs most of, or neighbours that cannot be clear. */
@@ -76,12 +89,21 @@ final class StackingList {
     }
 
     private void addOrder(List<Integer> levels) {
+        if (isStopped()) {
+            return;
+        }
         int great = 0;
         while ((levels.get(great) & 1) == 0) {
             great++;
         }
-        for (int beside = 0; beside < levels.size() - great; beside++) {
-            add(packing.pack(levels, beside));
+        int before = levels.size() - great - 1;
+        Planes allBeside = packing.pack(levels, before);
+        add(allBeside);
+        for (int beside = 0; beside < before; beside++) {
+            Planes planes = packing.pack(levels, beside);
+            if (!planes.equals(allBeside)) {
+                add(planes);
+            }
         }
     }
 
