@@ -37,6 +37,7 @@ class LayersTest {
             "display",
             "teeth",
             "parts",
+            "layout",
             "fit",
             "power",
             "brief",
