@@ -8,10 +8,9 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
+import java.util.stream.LongStream;
 import org.locationtech.jts.geom.Coordinate;
 
 /** Gathers the boundary of a pile of prisms over triangles. */
@@ -88,19 +87,20 @@ final class MeshBuilder {
 
     /** Every directed edge once, and its reverse once; otherwise parts of the solid meet in an edge only. */
     private void requireClosed() {
-        Set<Long> directed = new HashSet<>();
-        for (int[] triangle : triangles) {
-            for (int i = 0; i < 3; i++) {
-                if (!directed.add(key(triangle[i], triangle[(i + 1) % 3]))) {
-                    float[] at = corners.get(triangle[i]);
-                    throw new IllegalArgumentException(
-                            "The edge (at " + Arrays.toString(at)
-                                    + " mm) of a solid must belong to two faces only. Maybe let its parts overlap or stand apart.");
-                }
+        long[] directed = triangles.stream()
+                .flatMapToLong(t -> LongStream.of(key(t[0], t[1]), key(t[1], t[2]), key(t[2], t[0])))
+                .sorted()
+                .toArray();
+        for (int i = 0; i < directed.length; i++) {
+            if (i > 0 && directed[i] == directed[i - 1]) {
+                throw new IllegalArgumentException("The edge (at "
+                        + Arrays.toString(corners.get((int) (directed[i] >> Integer.SIZE)))
+                        + " mm) of a solid must belong to two faces only. Maybe let its parts overlap or stand apart.");
             }
-        }
-        if (!directed.stream().allMatch(edge -> directed.contains(edge << Integer.SIZE | edge >>> Integer.SIZE))) {
-            throw new IllegalStateException("The surface (open) of a solid must be closed. Maybe report this solid.");
+            if (Arrays.binarySearch(directed, directed[i] << Integer.SIZE | directed[i] >>> Integer.SIZE) < 0) {
+                throw new IllegalStateException(
+                        "The surface (open) of a solid must be closed. Maybe report this solid.");
+            }
         }
     }
 
