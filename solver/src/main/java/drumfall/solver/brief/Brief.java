@@ -407,6 +407,7 @@ public record Brief(
      *
      * @param form tooth form
      * @param pressureAngle of an involute form; chosen among 20, 22.5 and 25 degrees for each mesh if it is absent
+     * @param shape what is fixed of their shape; the rest is chosen for each mesh
      * @param thinning taken off every tooth along its pitch circle for backlash, a band
      * @param centreError by how much a printed centre distance may be off, either way
      * @param wheelTeeth counts a wheel may have
@@ -419,6 +420,7 @@ public record Brief(
             @Measure(value = ANGLE, from = "12 deg", to = "34 deg")
             Optional<Quantity> pressureAngle,
 
+            Optional<ToothShape> shape,
             ThinningBand thinning,
 
             @Measure(value = LENGTH, from = "0 mm", to = "2 mm")
@@ -434,6 +436,39 @@ public record Brief(
             modules = List.copyOf(modules);
         }
     }
+
+    /**
+     * The shape of teeth as far as it is fixed, in modules.
+     *
+     * @param pinionShift profile shift of an involute pinion; the wheel has the opposite one
+     * @param wheelAddendum height of an involute wheel's tips above the pitch circle
+     * @param pinionAddendum height of the tips of an involute or cycloidal pinion above the pitch circle
+     * @param practicalAddendum part of the theoretical addendum of a cycloidal wheel that is in use
+     * @param wheelThickness tooth of a cycloidal wheel along the pitch circle
+     * @param leafThickness leaf of a cycloidal pinion along the pitch circle
+     * @param pinDiameter diameter of a lantern pinion's pins
+     */
+    public record ToothShape(
+            @Measure(value = NUMBER, from = "-0.6", to = "0.7")
+            Optional<Quantity> pinionShift,
+
+            @Measure(value = NUMBER, from = "0.1", to = "1.8")
+            Optional<Quantity> wheelAddendum,
+
+            @Measure(value = NUMBER, from = "0.1", to = "1.8")
+            Optional<Quantity> pinionAddendum,
+
+            @Measure(value = NUMBER, from = "0.4", to = "0.97")
+            Optional<Quantity> practicalAddendum,
+
+            @Measure(value = NUMBER, from = "1.4", to = "1.7")
+            Optional<Quantity> wheelThickness,
+
+            @Measure(value = NUMBER, from = "0.9", to = "1.4")
+            Optional<Quantity> leafThickness,
+
+            @Measure(value = NUMBER, from = "0.9", to = "1.6")
+            Optional<Quantity> pinDiameter) {}
 
     /**
      * A band of thinning, both flanks of a tooth together.

@@ -27,6 +27,7 @@ final class BriefChecks {
             PartRules::modulesAreWholeNanometres,
             PartRules::modulesDiffer,
             ToothRules::pressureAngleIsOfInvolutes,
+            ToothRules::shapeIsOfItsForm,
             ToothRules::thinningLetsTeethPassAtTheClosestCentres,
             PartRules::drumFitsBetweenThePlates,
             PartRules::wheelHasTwoLayers,

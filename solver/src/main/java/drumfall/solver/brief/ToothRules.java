@@ -4,6 +4,10 @@ package drumfall.solver.brief;
 
 import drumfall.solver.quantity.Quantity;
 import drumfall.solver.sheet.SheetProblem;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** What is asked of the teeth can be had together. */
@@ -21,6 +25,39 @@ final class ToothRules {
                         angle,
                         "only involute teeth have a pressure angle",
                         "remove it or ask for the form \"involute\""));
+    }
+
+    static Stream<SheetProblem> shapeIsOfItsForm(Brief brief) {
+        Brief.ToothForm form = brief.teeth().form();
+        return brief.teeth().shape().stream()
+                .flatMap(shape -> Stream.of(
+                                of(form, "pinionShift", shape.pinionShift(), Brief.ToothForm.INVOLUTE),
+                                of(form, "wheelAddendum", shape.wheelAddendum(), Brief.ToothForm.INVOLUTE),
+                                of(
+                                        form,
+                                        "pinionAddendum",
+                                        shape.pinionAddendum(),
+                                        Brief.ToothForm.INVOLUTE,
+                                        Brief.ToothForm.CYCLOIDAL),
+                                of(form, "practicalAddendum", shape.practicalAddendum(), Brief.ToothForm.CYCLOIDAL),
+                                of(form, "wheelThickness", shape.wheelThickness(), Brief.ToothForm.CYCLOIDAL),
+                                of(form, "leafThickness", shape.leafThickness(), Brief.ToothForm.CYCLOIDAL),
+                                of(form, "pinDiameter", shape.pinDiameter(), Brief.ToothForm.LANTERN))
+                        .flatMap(problems -> problems));
+    }
+
+    private static Stream<SheetProblem> of(
+            Brief.ToothForm form, String field, Optional<Quantity> value, Brief.ToothForm... forms) {
+        String words = Stream.of(forms)
+                .map(each -> each.name().toLowerCase(Locale.ROOT))
+                .collect(Collectors.joining(" and "));
+        return value.stream()
+                .flatMap(given -> Clash.unless(
+                        List.of(forms).contains(form),
+                        "/teeth/shape/" + field,
+                        given,
+                        "only " + words + " teeth have such a figure",
+                        "remove it or ask for another form"));
     }
 
     /**

@@ -3,7 +3,9 @@
 package drumfall.solver.rating;
 
 import drumfall.solver.brief.Brief;
+import drumfall.solver.quantity.Quantity;
 import drumfall.solver.teeth.ContactTeeth;
+import drumfall.solver.teeth.FixedShape;
 import drumfall.solver.teeth.MeshLoss;
 import drumfall.solver.teeth.MeshTeeth;
 import drumfall.solver.teeth.ToothNeeds;
@@ -32,12 +34,24 @@ final class BriefTeeth {
         return new ToothNeeds(
                 family(teeth.form()),
                 teeth.pressureAngle().map(angle -> angle.exact().doubleValue()),
+                teeth.shape().map(BriefTeeth::fixed).orElse(FixedShape.NOTHING),
                 Expectation.MIDDLE.friction(brief.friction().teeth()),
                 teeth.centreError().si(),
                 teeth.thinning().low().si(),
                 teeth.thinning().high().si(),
                 brief.printer().nozzle().si(),
                 new BriefChoices(brief).modules());
+    }
+
+    private static FixedShape fixed(Brief.ToothShape shape) {
+        return new FixedShape(
+                shape.pinionShift().map(Quantity::si),
+                shape.wheelAddendum().map(Quantity::si),
+                shape.pinionAddendum().map(Quantity::si),
+                shape.practicalAddendum().map(Quantity::si),
+                shape.wheelThickness().map(Quantity::si),
+                shape.leafThickness().map(Quantity::si),
+                shape.pinDiameter().map(Quantity::si));
     }
 
     private static ToothFamily family(Brief.ToothForm form) {

@@ -2,12 +2,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.solver.teeth;
 
-import drumfall.solver.teeth.choice.CycloidalFreedom;
 import drumfall.solver.teeth.choice.FormChooser;
-import drumfall.solver.teeth.choice.InvoluteFreedom;
-import drumfall.solver.teeth.choice.LanternFreedom;
 import drumfall.solver.teeth.choice.MeshNeed;
-import drumfall.solver.teeth.choice.Range;
 import drumfall.solver.teeth.choice.ToothFamily;
 import drumfall.solver.teeth.contact.ContactBand;
 import drumfall.solver.teeth.contact.ContactPath;
@@ -49,7 +45,7 @@ final class TeethFinder {
     }
 
     /** All that matters, in modules: the same question at another module is the same question. */
-    private record Question(ToothFamily family, Optional<Double> pressureAngle, MeshNeed need) {}
+    private record Question(ToothFamily family, Optional<Double> pressureAngle, FixedShape shape, MeshNeed need) {}
 
     /**
      * The teeth, if any can be printed and run.
@@ -68,7 +64,7 @@ final class TeethFinder {
         double extrusion = needs.nozzle() / module;
         MeshNeed need =
                 new MeshNeed(toothCount, leafCount, needs.friction(), errors, CONTACT_RATIO, extrusion, extrusion / 2);
-        Question question = new Question(needs.family(), needs.pressureAngle(), need);
+        Question question = new Question(needs.family(), needs.pressureAngle(), needs.shape(), need);
         Optional<MeshTeeth> known = KNOWN.get(question);
         if (known == null) {
             known = new TeethFinder(question).find();
@@ -79,19 +75,11 @@ final class TeethFinder {
 
     private Optional<MeshTeeth> find() {
         FormChooser chooser = new FormChooser(
-                involute(question.pressureAngle), CycloidalFreedom.FREE, LanternFreedom.FREE, new PathCache(1));
+                question.shape.involute(question.pressureAngle),
+                question.shape.cycloidal(),
+                question.shape.lantern(),
+                new PathCache(1));
         return chooser.pair(question.need, question.family).flatMap(this::measure);
-    }
-
-    /** Shifts that cancel keep the standard centre distance. */
-    private static InvoluteFreedom involute(Optional<Double> angle) {
-        InvoluteFreedom free = InvoluteFreedom.FREE;
-        return new InvoluteFreedom(
-                angle.map(List::of).orElse(free.pressureAngles()),
-                free.followerShift(),
-                Range.fixed(0),
-                free.driverAddendum(),
-                free.followerAddendum());
     }
 
     /** Measures a pair, unless it jams somewhere in the band. */

@@ -12,6 +12,7 @@ import java.util.Optional;
  *
  * @param family the family of forms
  * @param pressureAngle of involute teeth, degrees; chosen for each mesh if it is absent
+ * @param shape what else is fixed of their shape
  * @param friction coefficient of friction for which teeth are chosen, 0 to 1
  * @param centreError by how much a printed centre distance may be off, either way
  * @param leastThinning least taken off each tooth along its pitch circle
@@ -22,6 +23,7 @@ import java.util.Optional;
 public record ToothNeeds(
         ToothFamily family,
         Optional<Double> pressureAngle,
+        FixedShape shape,
         double friction,
         double centreError,
         double leastThinning,

@@ -104,6 +104,8 @@ class MalformedBriefTest {
             /material/allowable = "0 MPa";              /material/allowable;        "0 MPa";       more than 0 MPa;                                at most 1000 MPa
             /teeth/form = "lantern";                    /teeth/pressureAngle;       "20 deg";      only involute teeth;                            remove it
             /teeth/pressureAngle = "35 deg";            /teeth/pressureAngle;       "35 deg";      at most 34 deg;                                 at least 12 deg
+            /teeth/shape = {"pinDiameter":"1.2"};       /teeth/shape/pinDiameter;   "1.2";         only lantern teeth;                            remove it
+            /teeth/shape = {"wheelAddendum":"2"};       /teeth/shape/wheelAddendum; "2";           at most 1.8;                                   at least 0.1
             /teeth/thinning/low = "0.2 mm";             /teeth/thinning/high;       "0.1 mm";      must not be less than "low" ("0.2 mm");         raise "high" or lower "low"
             /teeth/centreError = "0.2 mm";              /teeth/thinning/low;        "0.05 mm";     thinned by at least 0.073 mm;                   print the centres truer
             /objectives/0/resolution = "0 g";           /objectives/0/resolution;   "0 g";         more than 0 g;                                  a mass of more than 0 g

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import drumfall.solver.teeth.choice.ToothFamily;
 import drumfall.solver.teeth.form.InvoluteGear;
+import drumfall.solver.teeth.form.LanternPinion;
 import drumfall.solver.train.ToothModule;
 import java.util.List;
 import java.util.Optional;
@@ -23,7 +24,8 @@ class ContactTeethTest {
 
     private static ContactTeeth teeth(ToothFamily family, double friction) {
         Optional<Double> angle = family == ToothFamily.INVOLUTE ? Optional.of(20.0) : Optional.empty();
-        return new ContactTeeth(new ToothNeeds(family, angle, friction, 1e-4, 5e-5, 1e-4, 4e-4, MODULES));
+        return new ContactTeeth(
+                new ToothNeeds(family, angle, FixedShape.NOTHING, friction, 1e-4, 5e-5, 1e-4, 4e-4, MODULES));
     }
 
     // With a nozzle of 0.4 mm a tooth of module 0.5 mm, 0.79 mm thick at the pitch circle, is below two widths.
@@ -112,5 +114,44 @@ class ContactTeethTest {
         assertThat(lantern.wheel().formFactor()).isBetween(0.1, 0.8);
         assertThat(involute.wheel().formFactor()).isBetween(0.2, 0.6);
         assertThat(involute.pinion().formFactor()).isBetween(0.2, 0.6);
+    }
+
+    /** Fixed near what is chosen freely, where teeth surely exist. */
+    @Test
+    void what_is_fixed_of_an_involute_shape_is_so_and_the_rest_is_chosen() {
+        MeshTeeth chosen = shaped(ToothFamily.INVOLUTE, FixedShape.NOTHING);
+        double shift = ((InvoluteGear) chosen.pair().follower()).shift() + 0.02;
+        double addendum = addendum((InvoluteGear) chosen.pair().driver()) - 0.01;
+        Optional<Double> free = Optional.empty();
+        MeshTeeth found = shaped(
+                ToothFamily.INVOLUTE,
+                new FixedShape(Optional.of(shift), Optional.of(addendum), free, free, free, free, free));
+        InvoluteGear wheel = (InvoluteGear) found.pair().driver();
+        // 1e-9: shifts and tips are stored as sums and radii.
+        assertThat(((InvoluteGear) found.pair().follower()).shift()).isCloseTo(shift, within(1e-9));
+        assertThat(wheel.shift()).isCloseTo(-shift, within(1e-9));
+        assertThat(addendum(wheel)).isCloseTo(addendum, within(1e-9));
+        // Chosen for the worst phase, so what is fixed lets no more through; 5e-3: the choice is a search by steps.
+        assertThat(found.curve(0.25).worst())
+                .isLessThanOrEqualTo(chosen.curve(0.25).worst() + 5e-3);
+    }
+
+    private static double addendum(InvoluteGear gear) {
+        return gear.flank().tipRadius() - gear.pitchRadius();
+    }
+
+    @Test
+    void a_pin_diameter_that_is_fixed_is_that_of_the_pins() {
+        Optional<Double> free = Optional.empty();
+        FixedShape fixed = new FixedShape(free, free, free, free, free, free, Optional.of(1.25));
+        assertThat(((LanternPinion) shaped(ToothFamily.LANTERN, fixed).pair().follower()).pinDiameter())
+                .isEqualTo(1.25);
+    }
+
+    private static MeshTeeth shaped(ToothFamily family, FixedShape fixed) {
+        Optional<Double> angle = family == ToothFamily.INVOLUTE ? Optional.of(20.0) : Optional.empty();
+        return new ContactTeeth(new ToothNeeds(family, angle, fixed, 0.25, 1e-4, 5e-5, 1e-4, 4e-4, MODULES))
+                .atAnyModule(60, 10)
+                .orElseThrow();
     }
 }

@@ -4,6 +4,7 @@ package drumfall.ui.terminal;
 
 import drumfall.solver.quantity.Quantity;
 import drumfall.solver.teeth.ContactTeeth;
+import drumfall.solver.teeth.FixedShape;
 import drumfall.solver.teeth.MeshTeeth;
 import drumfall.solver.teeth.ToothNeeds;
 import drumfall.solver.teeth.choice.ToothFamily;
@@ -57,6 +58,7 @@ record MeshWish(
         return new ToothNeeds(
                 family,
                 pressureAngle.map(angle -> angle.exact().doubleValue()),
+                FixedShape.NOTHING,
                 friction.middle(),
                 centreError.si(),
                 thinning.low().si(),

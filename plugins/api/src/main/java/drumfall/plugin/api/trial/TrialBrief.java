@@ -91,6 +91,7 @@ final class TrialBrief {
         return new Brief.Teeth(
                 Brief.ToothForm.INVOLUTE,
                 Optional.of(q(ANGLE, "20 deg")),
+                Optional.empty(),
                 new Brief.ThinningBand(q(LENGTH, "0.05 mm"), q(LENGTH, "0.1 mm")),
                 q(LENGTH, "0.1 mm"),
                 new Brief.WheelRange(40, 120),
