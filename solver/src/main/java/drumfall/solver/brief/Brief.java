@@ -35,7 +35,8 @@ import java.util.Optional;
  * @param train how many meshes, above and below the centre
  * @param arbors builds of the arbors
  * @param parts thicknesses of printed parts
- * @param frame room between the plates
+ * @param frame plates and the room between them
+ * @param fit how bores, end shake and stock are made to measure
  * @param printer what the printer can do
  * @param material what is printed
  * @param friction coefficients of friction
@@ -58,6 +59,7 @@ public record Brief(
         Arbors arbors,
         Parts parts,
         Frame frame,
+        Fit fit,
         Printer printer,
         Material material,
         Friction friction,
@@ -90,6 +92,7 @@ public record Brief(
                 arbors,
                 parts,
                 frame,
+                fit,
                 printer,
                 material,
                 friction,
@@ -119,6 +122,7 @@ public record Brief(
                 arbors,
                 parts,
                 frame,
+                fit,
                 printer,
                 material,
                 friction,
@@ -148,6 +152,7 @@ public record Brief(
                 arbors,
                 parts,
                 frame,
+                fit,
                 printer,
                 material,
                 friction,
@@ -196,13 +201,17 @@ public record Brief(
      * @param limit heaviest weight, its pulley included
      * @param reserve of the recommended weight over the least running weight
      * @param bindingReserve share of the escape wheel's need left with every mesh at its worst at once
+     * @param width of the room that the weight and its pulley take as they hang
      */
     public record Weight(
             @Measure(value = MASS, over = "0 kg", to = "500 kg")
             Quantity limit,
 
             @Measure(value = NUMBER, from = "0", to = "5") Quantity reserve,
-            @Measure(value = NUMBER, from = "0", to = "1") Quantity bindingReserve) {}
+            @Measure(value = NUMBER, from = "0", to = "1") Quantity bindingReserve,
+
+            @Measure(value = LENGTH, over = "0 mm", to = "500 mm")
+            Quantity width) {}
 
     /**
      * The line and its reeving.
@@ -239,6 +248,8 @@ public record Brief(
      * @param length between its flanges
      * @param wall thickness of its wall and flanges
      * @param turnSpacing pitch of the line's turns over the line's diameter
+     * @param clickSpace room along the arbor for click and ratchet, between great wheel and drum
+     * @param side of the great wheel on which it stands
      */
     public record Drum(
             Steps diameter,
@@ -249,7 +260,12 @@ public record Brief(
             @Measure(value = LENGTH, over = "0 mm", to = "50 mm")
             Quantity wall,
 
-            @Measure(value = NUMBER, from = "1", to = "3") Quantity turnSpacing) {}
+            @Measure(value = NUMBER, from = "1", to = "3") Quantity turnSpacing,
+
+            @Measure(value = LENGTH, from = "0 mm", to = "50 mm")
+            Quantity clickSpace,
+
+            DrumSide side) {}
 
     /**
      * Sizes a fixed step apart.
@@ -438,39 +454,6 @@ public record Brief(
     }
 
     /**
-     * The shape of teeth as far as it is fixed, in modules.
-     *
-     * @param pinionShift profile shift of an involute pinion; the wheel has the opposite one
-     * @param wheelAddendum height of an involute wheel's tips above the pitch circle
-     * @param pinionAddendum height of the tips of an involute or cycloidal pinion above the pitch circle
-     * @param practicalAddendum part of the theoretical addendum of a cycloidal wheel that is in use
-     * @param wheelThickness tooth of a cycloidal wheel along the pitch circle
-     * @param leafThickness leaf of a cycloidal pinion along the pitch circle
-     * @param pinDiameter diameter of a lantern pinion's pins
-     */
-    public record ToothShape(
-            @Measure(value = NUMBER, from = "-0.6", to = "0.7")
-            Optional<Quantity> pinionShift,
-
-            @Measure(value = NUMBER, from = "0.1", to = "1.8")
-            Optional<Quantity> wheelAddendum,
-
-            @Measure(value = NUMBER, from = "0.1", to = "1.8")
-            Optional<Quantity> pinionAddendum,
-
-            @Measure(value = NUMBER, from = "0.4", to = "0.97")
-            Optional<Quantity> practicalAddendum,
-
-            @Measure(value = NUMBER, from = "1.4", to = "1.7")
-            Optional<Quantity> wheelThickness,
-
-            @Measure(value = NUMBER, from = "0.9", to = "1.4")
-            Optional<Quantity> leafThickness,
-
-            @Measure(value = NUMBER, from = "0.9", to = "1.6")
-            Optional<Quantity> pinDiameter) {}
-
-    /**
      * A band of thinning, both flanks of a tooth together.
      *
      * @param low the least to expect of the printed tooth
@@ -586,7 +569,9 @@ public record Brief(
      * @param wheelThickness thickness of a wheel
      * @param pinionLength length of a pinion
      * @param solidShare what crossings leave of a wheel's disc
-     * @param gap least distance between parts that must not touch
+     * @param gap least distance between parts that must not touch, across the arbors
+     * @param axialGap the same along the arbors
+     * @param hubWall of the hub around a rod, between wheel and pinion
      */
     public record Parts(
             @Measure(value = LENGTH, over = "0 mm", to = "100 mm")
@@ -598,7 +583,13 @@ public record Brief(
             @Measure(value = NUMBER, over = "0", to = "1") Quantity solidShare,
 
             @Measure(value = LENGTH, from = "0 mm", to = "50 mm")
-            Quantity gap) {}
+            Quantity gap,
+
+            @Measure(value = LENGTH, from = "0 mm", to = "50 mm")
+            Quantity axialGap,
+
+            @Measure(value = LENGTH, from = "0 mm", to = "50 mm")
+            Quantity hubWall) {}
 
     /**
      * Room for the movement.
@@ -606,16 +597,34 @@ public record Brief(
      * @param width across
      * @param height upright
      * @param depth between the plates
+     * @param plate thickness of each plate
+     * @param pillars between the plates, none if the frame holds them apart elsewhere
+     * @param dialFromLeft the dial centre from the left edge, seen from the dial; left open if it is absent
+     * @param dialFromBottom the dial centre from the lower edge; left open if it is absent
+     * @param arrangement which of the possible places of the arbors are preferred
      */
     public record Frame(
-            @Measure(value = LENGTH, over = "0 mm", to = "5 m")
+            @Measure(value = LENGTH, over = "0 mm", to = "1 m")
             Quantity width,
 
-            @Measure(value = LENGTH, over = "0 mm", to = "5 m")
+            @Measure(value = LENGTH, over = "0 mm", to = "1 m")
             Quantity height,
 
-            @Measure(value = LENGTH, over = "0 mm", to = "2 m")
-            Quantity depth) {}
+            @Measure(value = LENGTH, over = "0 mm", to = "500 mm")
+            Quantity depth,
+
+            @Measure(value = LENGTH, over = "0 mm", to = "50 mm")
+            Quantity plate,
+
+            Optional<FramePillars> pillars,
+
+            @Measure(value = LENGTH, from = "0 mm", to = "1 m")
+            Optional<Quantity> dialFromLeft,
+
+            @Measure(value = LENGTH, from = "0 mm", to = "1 m")
+            Optional<Quantity> dialFromBottom,
+
+            Arrangement arrangement) {}
 
     /**
      * The printer.
@@ -682,8 +691,11 @@ public record Brief(
      * The hands.
      *
      * @param torque that motion work and an unbalanced hand ask of the centre arbor at the worst hour
+     * @param motionWork whether an hour hand on the centre asks for motion work before the front plate
      */
     public record Hands(
             @Measure(value = TORQUE, from = "0 N m", to = "10 N m")
-            Quantity torque) {}
+            Quantity torque,
+
+            boolean motionWork) {}
 }

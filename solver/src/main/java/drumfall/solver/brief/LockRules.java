@@ -40,12 +40,10 @@ final class LockRules {
         return each(
                 brief,
                 (pointer, lock) -> Clash.unless(
-                        lock.wheel().isPresent()
-                                || lock.leaves().isPresent()
-                                || lock.module().isPresent(),
+                        !lock.isOpen(),
                         pointer,
                         lock.place().toString(),
-                        "a lock on a mesh must hold its wheel, leaves or module",
+                        "a lock on a mesh must hold its wheel, leaves, module or direction",
                         "add one of them or remove the lock"));
     }
 

@@ -10,7 +10,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
-/** Lists hold each entry once, and printed parts fit the printer and the frame. */
+/** Lists hold each entry once, and printed parts fit the printer. */
 final class PartRules {
     private static final BigFraction NANOMETRES_PER_METRE = BigFraction.of(1_000_000_000);
 
@@ -59,23 +59,6 @@ final class PartRules {
                         "remove the repetition"));
     }
 
-    /** On one arbor stand the drum with its two flanges and the great wheel, with a gap before, between and behind. */
-    static Stream<SheetProblem> drumFitsBetweenThePlates(Brief brief) {
-        BigFraction needed = brief.drum()
-                .length()
-                .exact()
-                .add(brief.drum().wall().exact().multiply(2))
-                .add(brief.parts().wheelThickness().exact())
-                .add(brief.parts().gap().exact().multiply(3));
-        return Clash.unless(
-                needed.compareTo(brief.frame().depth().exact()) <= 0,
-                "/frame/depth",
-                brief.frame().depth(),
-                "the drum with two flanges, a wheel and three gaps takes %.1f mm between the plates"
-                        .formatted(needed.doubleValue() * 1000),
-                "make the frame deeper or the drum shorter");
-    }
-
     static Stream<SheetProblem> wheelHasTwoLayers(Brief brief) {
         Quantity thickness = brief.parts().wheelThickness();
         Quantity layer = brief.printer().layer();
@@ -96,5 +79,16 @@ final class PartRules {
                 layer,
                 "a layer must not be higher than the nozzle (\"%s\") is wide".formatted(nozzle),
                 "lower the layer or fit a wider nozzle");
+    }
+
+    static Stream<SheetProblem> firstLayerIsWithinTheNozzle(Brief brief) {
+        Quantity layer = brief.fit().firstLayer();
+        Quantity nozzle = brief.printer().nozzle();
+        return Clash.unless(
+                layer.compareTo(nozzle) <= 0,
+                "/fit/firstLayer",
+                layer,
+                "a layer must not be higher than the nozzle (\"%s\") is wide".formatted(nozzle),
+                "lower the first layer or fit a wider nozzle");
     }
 }

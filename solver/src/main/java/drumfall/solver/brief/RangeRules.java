@@ -53,6 +53,11 @@ final class RangeRules {
                 .flatMap(range -> Clash.ends("/beat/beatsPerHour", "from", range.from(), "to", range.to()));
     }
 
+    static Stream<SheetProblem> endShakeInOrder(Brief brief) {
+        Fit.ShakeBand band = brief.fit().endShake();
+        return Clash.ends("/fit/endShake", "low", band.low(), "high", band.high());
+    }
+
     static Stream<SheetProblem> qualitiesInOrder(Brief brief) {
         Brief.QualityBand band = brief.pendulum().quality();
         return Clash.ends("/pendulum/quality", "low", band.low(), "high", band.high());

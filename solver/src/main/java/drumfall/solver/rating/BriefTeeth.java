@@ -3,6 +3,7 @@
 package drumfall.solver.rating;
 
 import drumfall.solver.brief.Brief;
+import drumfall.solver.brief.ToothShape;
 import drumfall.solver.quantity.Quantity;
 import drumfall.solver.teeth.ContactTeeth;
 import drumfall.solver.teeth.FixedShape;
@@ -43,7 +44,7 @@ final class BriefTeeth {
                 new BriefChoices(brief).modules());
     }
 
-    private static FixedShape fixed(Brief.ToothShape shape) {
+    private static FixedShape fixed(ToothShape shape) {
         return new FixedShape(
                 shape.pinionShift().map(Quantity::si),
                 shape.wheelAddendum().map(Quantity::si),

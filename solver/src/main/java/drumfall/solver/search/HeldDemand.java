@@ -117,21 +117,19 @@ public record HeldDemand(Demand demand, String pointer, Locks lock) {
     }
 
     private static void addMeshLocks(MeshLock lock, String pointer, List<HeldDemand> demands) {
-        lock.wheel()
-                .ifPresent(held -> add(
-                        demands,
-                        pointer + "/wheel",
-                        only(new MeshLock(lock.place(), lock.wheel(), Optional.empty(), Optional.empty()))));
-        lock.leaves()
-                .ifPresent(held -> add(
-                        demands,
-                        pointer + "/leaves",
-                        only(new MeshLock(lock.place(), Optional.empty(), lock.leaves(), Optional.empty()))));
-        lock.module()
-                .ifPresent(held -> add(
-                        demands,
-                        pointer + "/module",
-                        only(new MeshLock(lock.place(), Optional.empty(), Optional.empty(), lock.module()))));
+        MeshLock open = MeshLock.open(lock.place());
+        if (lock.wheel().isPresent()) {
+            add(demands, pointer + "/wheel", only(open.withWheel(lock.wheel())));
+        }
+        if (lock.leaves().isPresent()) {
+            add(demands, pointer + "/leaves", only(open.withLeaves(lock.leaves())));
+        }
+        if (lock.module().isPresent()) {
+            add(demands, pointer + "/module", only(open.withModule(lock.module())));
+        }
+        if (lock.direction().isPresent()) {
+            add(demands, pointer + "/direction", only(open.withDirection(lock.direction())));
+        }
     }
 
     private static Locks only(MeshLock lock) {
@@ -156,12 +154,7 @@ public record HeldDemand(Demand demand, String pointer, Locks lock) {
                     .filter(other -> other.place().equals(lock.place()))
                     .findFirst();
             same.ifPresent(meshes::remove);
-            meshes.add(same.map(other -> new MeshLock(
-                            lock.place(),
-                            lock.wheel().or(other::wheel),
-                            lock.leaves().or(other::leaves),
-                            lock.module().or(other::module)))
-                    .orElse(lock));
+            meshes.add(same.map(lock::and).orElse(lock));
         }
         return new Locks(
                 meshes,

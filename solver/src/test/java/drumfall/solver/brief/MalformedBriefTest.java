@@ -77,7 +77,7 @@ class MalformedBriefTest {
             /locks = remove;                            /locks;                     nothing;       the field "locks" is missing;                   "meshes"
             /locks/meshesAbove = 0;                     /locks/meshesAbove;         0;             must be at least 1;                             whole number from 1 to 4
             /locks/meshes/0 = {"wheel": 80};            /locks/meshes/0/place;      nothing;       the field "place" is missing;                   "side", "number"
-            /locks/meshes/0 = 80;                       /locks/meshes/0;            80;            must be a group in braces;                      "place", "wheel", "leaves", "module"
+            /locks/meshes/0 = 80;                       /locks/meshes/0;            80;            must be a group in braces;                      "place", "wheel", "leaves", "module", "direction"
             """)
     void a_brief_of_another_structure_is_refused(
             String edits, String pointer, String value, String rule, String remedy) {
@@ -131,7 +131,15 @@ class MalformedBriefTest {
             /line/falls = [2, 2];                       /line/falls/1;              2;             each number of falls may be listed once;        remove the repetition
             /teeth/modules/3 = "1.5e-3 m";              /teeth/modules/3;           "1.5e-3 m";    each module may be listed once;                 remove the repetition
             /teeth/modules/0 = "1/21 in";               /teeth/modules/0;           "1/21 in";     a whole number of nanometres;                   at most six decimals
-            /frame/depth = "2 in";                      /frame/depth;               "2 in";        takes 52.8 mm between the plates;               make the frame deeper
+            /frame/depth = "2 in";                      /frame/depth;               "2 in";        takes 58.6 mm between the plates;               make the frame deeper
+            /frame/pillars = {"diameter": "12 mm", "sideInset": "5 mm", "endInset": "8 mm"}; /frame/pillars/sideInset; "5 mm"; must not stand out of the frame; set it further in
+            /frame/pillars = {"diameter": "12 mm", "sideInset": "8 mm", "endInset": "155 mm"}; /frame/pillars/endInset; "155 mm"; room beside each other in "320 mm"; nearer to the edge
+            /frame/dialFromLeft = "221 mm";             /frame/dialFromLeft;        "221 mm";      the dial centre must lie in the frame, which measures "220 mm"; move it in
+            /frame/dialFromBottom = "321 mm";           /frame/dialFromBottom;      "321 mm";      which measures "320 mm";                        make the frame larger
+            /frame/width = "1001 mm";                   /frame/width;               "1001 mm";     at most 1 m;                                    more than 0 mm
+            /fit/endShake/high = "0.1 mm";              /fit/endShake/high;         "0.1 mm";      must not be less than "low" ("0.2 mm");         raise "high"
+            /fit/firstLayer = "0.5 mm";                 /fit/firstLayer;            "0.5 mm";      must not be higher than the nozzle ("0.4 mm");  lower the first layer
+            /fit/skim = "0.3 mm";                       /fit/skim;                  "0.3 mm";      at most 0.2 mm;                                 at least 0.1 mm
             /parts/wheelThickness = "0.39 mm";          /parts/wheelThickness;      "0.39 mm";     at least two layers ("0.2 mm" each);            make the wheel thicker
             /printer/layer = "0.41 mm";                 /printer/layer;             "0.41 mm";     must not be higher than the nozzle ("0.4 mm");  lower the layer
             /beat/pendulumLength = remove;              /beat;                      no demand;     asked for by length, by beats an hour or by a seconds hand; add "pendulumLength"
@@ -150,7 +158,7 @@ class MalformedBriefTest {
             /locks/meshes/0 = {"place": {"side": "above", "number": 1}, "wheel": 23}; /locks/meshes/0/wheel; 23; from 24 to 90;                    widen the range
             /locks/meshes/0 = {"place": {"side": "above", "number": 1}, "leaves": 13}; /locks/meshes/0/leaves; 13; from 8 to 12;                   widen the range
             /locks/meshes/0 = {"place": {"side": "above", "number": 1}, "module": "2 mm"}; /locks/meshes/0/module; "2 mm"; which are 1 mm, 1.25 mm, 1.5 mm; add this one to the list
-            /locks/meshes/0 = {"place": {"side": "above", "number": 1}}; /locks/meshes/0; above-1;  must hold its wheel, leaves or module;          remove the lock
+            /locks/meshes/0 = {"place": {"side": "above", "number": 1}}; /locks/meshes/0; above-1;  must hold its wheel, leaves, module or direction; remove the lock
             /locks/meshes/0 = {"place": {"side": "above", "number": 3}, "wheel": 80}; /locks/meshes/0/place/number; 3; at most 2 meshes are allowed;       allow more meshes
             /locks/meshesBelow = 2 & /locks/meshes/0 = {"place": {"side": "below", "number": 3}, "wheel": 80}; /locks/meshes/0/place/number; 3; at most 2 meshes are allowed; hold an earlier mesh
             /locks/meshes/0 = {"place": {"side": "below", "number": 1}, "wheel": 80} & /locks/meshes/1 = {"place": {"side": "below", "number": 1}, "leaves": 8}; /locks/meshes/1/place; below-1; may have one lock; into one lock
@@ -207,7 +215,7 @@ class MalformedBriefTest {
             `/friction/teeth/high = "15 %"`
             `/line/falls = [2, 1]`
             `/teeth/modules/3 = "1.500001 mm"`
-            `/frame/depth = "52.8 mm"`
+            `/frame/depth = "58.6 mm"`
             `/parts/wheelThickness = "0.4 mm"`
             `/printer/layer = "0.4 mm"`
             `/objectives/0 = {"figure": "meshes"}`

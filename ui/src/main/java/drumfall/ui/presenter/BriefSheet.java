@@ -32,6 +32,7 @@ public final class BriefSheet {
         headings.put("teeth", List.of("teeth", "train"));
         headings.put("arbors", List.of("arbors"));
         headings.put("frame", List.of("frame", "parts"));
+        headings.put("fit", List.of("fit"));
         headings.put("printer", List.of("printer", "material"));
         headings.put("friction", List.of("friction", "hands"));
         return headings;

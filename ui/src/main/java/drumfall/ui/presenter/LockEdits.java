@@ -72,13 +72,13 @@ public final class LockEdits {
             return locks;
         }
         return switch (figure.kind()) {
-            case WHEEL -> withMesh(locks, figure, lock -> wheel(lock, mesh.map(Mesh::toothCount)));
-            case LEAVES -> withMesh(locks, figure, lock -> leaves(lock, mesh.map(Mesh::leafCount)));
+            case WHEEL -> withMesh(locks, figure, lock -> lock.withWheel(mesh.map(Mesh::toothCount)));
+            case LEAVES -> withMesh(locks, figure, lock -> lock.withLeaves(mesh.map(Mesh::leafCount)));
             case MODULE ->
                 withMesh(
                         locks,
                         figure,
-                        lock -> module(lock, mesh.map(Mesh::module).map(LockEdits::length)));
+                        lock -> lock.withModule(mesh.map(Mesh::module).map(LockEdits::length)));
             case DRUM -> withDrum(locks, Optional.of(drum(train)));
             case FALLS -> withFalls(locks, Optional.of(train.reeving().falls()));
             case ESCAPE_TEETH -> withEscape(locks, Optional.of(train.escapeTeeth()));
@@ -96,9 +96,9 @@ public final class LockEdits {
      */
     static Locks releasing(Locks locks, StripFigure figure) {
         return switch (figure.kind()) {
-            case WHEEL -> withMesh(locks, figure, lock -> wheel(lock, Optional.empty()));
-            case LEAVES -> withMesh(locks, figure, lock -> leaves(lock, Optional.empty()));
-            case MODULE -> withMesh(locks, figure, lock -> module(lock, Optional.empty()));
+            case WHEEL -> withMesh(locks, figure, lock -> lock.withWheel(Optional.empty()));
+            case LEAVES -> withMesh(locks, figure, lock -> lock.withLeaves(Optional.empty()));
+            case MODULE -> withMesh(locks, figure, lock -> lock.withModule(Optional.empty()));
             case DRUM -> withDrum(locks, Optional.empty());
             case FALLS -> withFalls(locks, Optional.empty());
             case ESCAPE_TEETH -> withEscape(locks, Optional.empty());
@@ -138,11 +138,10 @@ public final class LockEdits {
 
     private static Locks withMesh(Locks locks, StripFigure figure, MeshChange change) {
         MeshPlace place = figure.place().orElseThrow();
-        MeshLock open = new MeshLock(place, Optional.empty(), Optional.empty(), Optional.empty());
-        MeshLock changed = change.on(locks.at(place).orElse(open));
+        MeshLock changed = change.on(locks.at(place).orElse(MeshLock.open(place)));
         List<MeshLock> meshes = new ArrayList<>(locks.meshes());
         meshes.removeIf(lock -> lock.place().equals(place));
-        if (!changed.equals(open)) {
+        if (!changed.isOpen()) {
             meshes.add(changed);
         }
         meshes.sort(Comparator.comparing((MeshLock lock) -> lock.place().side())
@@ -154,18 +153,6 @@ public final class LockEdits {
                 locks.drumDiameter(),
                 locks.falls(),
                 locks.escapeTeeth());
-    }
-
-    private static MeshLock wheel(MeshLock lock, Optional<Integer> count) {
-        return new MeshLock(lock.place(), count, lock.leaves(), lock.module());
-    }
-
-    private static MeshLock leaves(MeshLock lock, Optional<Integer> count) {
-        return new MeshLock(lock.place(), lock.wheel(), count, lock.module());
-    }
-
-    private static MeshLock module(MeshLock lock, Optional<Quantity> size) {
-        return new MeshLock(lock.place(), lock.wheel(), lock.leaves(), size);
     }
 
     private static Quantity length(ToothModule module) {

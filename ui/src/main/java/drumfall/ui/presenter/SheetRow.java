@@ -8,7 +8,7 @@ import java.util.List;
  * One row of the brief's sheet: a label and the entries that belong together, such as both ends of a range.
  *
  * @param pointer JSON pointer of the entry, or of the group around the entries
- * @param lines the entries, one to three
+ * @param lines the entries, at least one
  */
 public record SheetRow(String pointer, List<SheetLine> lines) {
     /** Copies the list. */
@@ -23,7 +23,12 @@ public record SheetRow(String pointer, List<SheetLine> lines) {
 
     /** What one entry of the row is called when it is spoken of alone. */
     public String label(SheetLine line) {
-        return lines.size() == 1 ? label() : Texts.of("entry.named", label(), Texts.of("entry." + line.name()));
+        return lines.size() == 1 ? label() : Texts.of("entry.named", label(), entry(line));
+    }
+
+    /** What one entry of a row of several is called within it. */
+    public String entry(SheetLine line) {
+        return Texts.of("entry." + line.name());
     }
 
     static String key(String pointer) {

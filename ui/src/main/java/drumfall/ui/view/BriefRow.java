@@ -25,6 +25,8 @@ import net.miginfocom.swing.MigLayout;
 
 /** A row of the brief's sheet: label, entries, and beside them what is wrong or worth knowing. */
 final class BriefRow extends JPanel {
+    private static final int MOST_BESIDE = 3;
+
     private final transient SheetRow row;
     private final transient BriefEdits edits;
     private final transient Runnable sealed;
@@ -48,7 +50,10 @@ final class BriefRow extends JPanel {
         setOpaque(false);
         JLabel label = Parts.caption(row.label());
         add(label, "wmin 0");
-        JPanel entries = new JPanel(new MigLayout("insets 0, gap 4lp", "", ""));
+        JPanel entries = new JPanel(
+                manyEntries()
+                        ? new MigLayout("insets 0, gap 4lp 2lp, wrap 2", "[][grow,fill,0:0:]", "")
+                        : new MigLayout("insets 0, gap 4lp", "", ""));
         entries.setOpaque(false);
         row.lines().forEach(line -> addEntry(entries, line, label));
         add(entries, "wmin 0, growx");
@@ -69,12 +74,20 @@ final class BriefRow extends JPanel {
         if (!line.bounds().isEmpty()) {
             entry.setToolTipText(line.bounds());
         }
+        if (manyEntries()) {
+            entries.add(Parts.caption(row.entry(line)), "wmin 0");
+        }
         boolean choiceInRow =
                 row.lines().size() > 1 && row.lines().stream().anyMatch(other -> other.kind() == SheetLine.Kind.CHOICE);
         String width = line.kind() == SheetLine.Kind.CHOICE && choiceInRow
                 ? "pushx, growx, wmin 0, span, wrap"
                 : "pushx, growx, wmin 0";
         entries.add(Parts.named(entry, row.label(line)), width + (choiceInRow ? ", sizegroupx a" : ""));
+    }
+
+    /** So many entries stand below one another, each with its own caption. */
+    private boolean manyEntries() {
+        return row.lines().size() > MOST_BESIDE;
     }
 
     private JComponent field(SheetLine line) {

@@ -84,13 +84,10 @@ final class SampleTrains {
 
     /** The demonstration brief with wheel, pinion, module and drum held. */
     static Brief heldBrief() {
-        MeshLock first = new MeshLock(
-                new MeshPlace(MeshPlace.Side.ABOVE, 1), Optional.of(85), Optional.empty(), Optional.empty());
-        MeshLock below = new MeshLock(
-                new MeshPlace(MeshPlace.Side.BELOW, 1),
-                Optional.empty(),
-                Optional.of(12),
-                Optional.of(Quantity.parse(Dimension.LENGTH, "1.5 mm")));
+        MeshLock first = MeshLock.open(new MeshPlace(MeshPlace.Side.ABOVE, 1)).withWheel(Optional.of(85));
+        MeshLock below = MeshLock.open(new MeshPlace(MeshPlace.Side.BELOW, 1))
+                .withLeaves(Optional.of(12))
+                .withModule(Optional.of(Quantity.parse(Dimension.LENGTH, "1.5 mm")));
         return brief().withLocks(new Locks(
                 List.of(first, below),
                 Optional.empty(),

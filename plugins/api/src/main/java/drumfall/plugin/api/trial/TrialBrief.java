@@ -12,7 +12,11 @@ import static drumfall.solver.quantity.Dimension.STRESS;
 import static drumfall.solver.quantity.Dimension.TIME;
 import static drumfall.solver.quantity.Dimension.TORQUE;
 
+import drumfall.solver.brief.Arrangement;
 import drumfall.solver.brief.Brief;
+import drumfall.solver.brief.Drills;
+import drumfall.solver.brief.DrumSide;
+import drumfall.solver.brief.Fit;
 import drumfall.solver.brief.Locks;
 import drumfall.solver.brief.Objective;
 import drumfall.solver.brief.ObjectiveFigure;
@@ -30,7 +34,7 @@ final class TrialBrief {
                 "Eight days, seconds pendulum",
                 new Brief.Run(q(TIME, "8 d"), q(TIME, "8 d"), q(TIME, "9 d")),
                 new Brief.Fall(q(LENGTH, "1.4 m"), q(LENGTH, "200 mm"), q(LENGTH, "150 mm")),
-                new Brief.Weight(q(MASS, "12 kg"), q(NUMBER, "0.5"), q(NUMBER, "0.1")),
+                new Brief.Weight(q(MASS, "12 kg"), q(NUMBER, "0.5"), q(NUMBER, "0.1"), q(LENGTH, "90 mm")),
                 line(),
                 drum(),
                 beat(),
@@ -40,12 +44,19 @@ final class TrialBrief {
                 teeth(),
                 new Brief.Meshes(new Brief.MeshRange(1, 2), new Brief.MeshRange(2, 2)),
                 arbors(),
-                new Brief.Parts(q(LENGTH, "6 mm"), q(LENGTH, "12 mm"), q(NUMBER, "0.45"), q(LENGTH, "2 mm")),
-                new Brief.Frame(q(LENGTH, "220 mm"), q(LENGTH, "320 mm"), q(LENGTH, "70 mm")),
+                new Brief.Parts(
+                        q(LENGTH, "6 mm"),
+                        q(LENGTH, "12 mm"),
+                        q(NUMBER, "0.45"),
+                        q(LENGTH, "2 mm"),
+                        q(LENGTH, "1 mm"),
+                        q(LENGTH, "2 mm")),
+                frame(),
+                fit(),
                 new Brief.Printer(q(LENGTH, "220 mm"), q(LENGTH, "220 mm"), q(LENGTH, "0.4 mm"), q(LENGTH, "0.2 mm")),
                 new Brief.Material("PLA", q(DENSITY, "1240 kg/m3"), q(STRESS, "8 MPa")),
                 friction(),
-                new Brief.Hands(q(TORQUE, "0.002 N m")),
+                new Brief.Hands(q(TORQUE, "0.002 N m"), true),
                 List.of(
                         new Objective(ObjectiveFigure.RECOMMENDED_WEIGHT, Optional.of(q(NUMBER, "1 %"))),
                         new Objective(ObjectiveFigure.FILAMENT_MASS, Optional.of(q(MASS, "5 g"))),
@@ -63,7 +74,9 @@ final class TrialBrief {
                 new Brief.Steps(q(LENGTH, "30 mm"), q(LENGTH, "60 mm"), q(LENGTH, "2 mm")),
                 q(LENGTH, "45 mm"),
                 q(LENGTH, "4 mm"),
-                q(NUMBER, "1.1"));
+                q(NUMBER, "1.1"),
+                q(LENGTH, "6 mm"),
+                DrumSide.BEFORE);
     }
 
     private static Brief.Beat beat() {
@@ -110,6 +123,33 @@ final class TrialBrief {
 
     private static Brief.ArborBuild build(String diameter, Brief.BearingPlaces bearings) {
         return new Brief.ArborBuild(Brief.ArborKind.TURNING, q(LENGTH, diameter), bearings);
+    }
+
+    private static Brief.Frame frame() {
+        return new Brief.Frame(
+                q(LENGTH, "220 mm"),
+                q(LENGTH, "320 mm"),
+                q(LENGTH, "70 mm"),
+                q(LENGTH, "6 mm"),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Arrangement.UPRIGHT);
+    }
+
+    private static Fit fit() {
+        return new Fit(
+                Drills.METRIC,
+                q(LENGTH, "0.1 mm"),
+                q(LENGTH, "0 mm"),
+                q(LENGTH, "0.15 mm"),
+                q(LENGTH, "0.1 mm"),
+                new Fit.ShakeBand(q(LENGTH, "0.2 mm"), q(LENGTH, "0.8 mm")),
+                q(LENGTH, "0.1 mm"),
+                q(LENGTH, "0.2 mm"),
+                q(LENGTH, "1 m"),
+                q(LENGTH, "1 mm"),
+                1);
     }
 
     private static Brief.Friction friction() {

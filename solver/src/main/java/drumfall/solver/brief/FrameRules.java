@@ -1,0 +1,87 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.solver.brief;
+
+import drumfall.solver.quantity.Quantity;
+import drumfall.solver.sheet.SheetProblem;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/** Pillars, dial centre and drum stand in the frame. */
+final class FrameRules {
+    private FrameRules() {}
+
+    /** On the drum's arbor stand the drum with two flanges, click and great wheel, with gaps and end shake. */
+    static Stream<SheetProblem> drumFitsBetweenThePlates(Brief brief) {
+        Brief.Drum drum = brief.drum();
+        BigFraction needed = drum.length()
+                .exact()
+                .add(drum.wall().exact().multiply(2))
+                .add(drum.clickSpace().exact())
+                .add(brief.parts().wheelThickness().exact())
+                .add(brief.parts().axialGap().exact().multiply(2))
+                .add(brief.fit().endShake().high().exact());
+        return Clash.unless(
+                needed.compareTo(brief.frame().depth().exact()) <= 0,
+                "/frame/depth",
+                brief.frame().depth(),
+                "the drum with two flanges, click, a wheel, two gaps and end shake takes %.1f mm between the plates"
+                        .formatted(needed.doubleValue() * 1000),
+                "make the frame deeper or the drum shorter");
+    }
+
+    static Stream<SheetProblem> pillarsStandInTheFrame(Brief brief) {
+        return brief.frame().pillars().stream()
+                .flatMap(pillars -> Stream.of(
+                                edge(pillars, "sideInset", pillars.sideInset()),
+                                edge(pillars, "endInset", pillars.endInset()),
+                                apart(
+                                        pillars,
+                                        "sideInset",
+                                        pillars.sideInset(),
+                                        brief.frame().width()),
+                                apart(
+                                        pillars,
+                                        "endInset",
+                                        pillars.endInset(),
+                                        brief.frame().height()))
+                        .flatMap(problems -> problems));
+    }
+
+    private static Stream<SheetProblem> edge(FramePillars pillars, String field, Quantity inset) {
+        return Clash.unless(
+                inset.exact().multiply(2).compareTo(pillars.diameter().exact()) >= 0,
+                "/frame/pillars/" + field,
+                inset,
+                "a pillar (\"%s\" thick) must not stand out of the frame".formatted(pillars.diameter()),
+                "set it further in or make it thinner");
+    }
+
+    private static Stream<SheetProblem> apart(FramePillars pillars, String field, Quantity inset, Quantity side) {
+        BigFraction needed = inset.exact().multiply(2).add(pillars.diameter().exact());
+        return Clash.unless(
+                needed.compareTo(side.exact()) <= 0,
+                "/frame/pillars/" + field,
+                inset,
+                "two pillars must find room beside each other in \"%s\"".formatted(side),
+                "set them nearer to the edge or make the frame larger");
+    }
+
+    static Stream<SheetProblem> dialCentreIsInTheFrame(Brief brief) {
+        Brief.Frame frame = brief.frame();
+        return Stream.concat(
+                within("/frame/dialFromLeft", frame.dialFromLeft(), frame.width()),
+                within("/frame/dialFromBottom", frame.dialFromBottom(), frame.height()));
+    }
+
+    private static Stream<SheetProblem> within(String pointer, Optional<Quantity> length, Quantity side) {
+        return length.stream()
+                .flatMap(asked -> Clash.unless(
+                        asked.compareTo(side) <= 0,
+                        pointer,
+                        asked,
+                        "the dial centre must lie in the frame, which measures \"%s\"".formatted(side),
+                        "move it in or make the frame larger"));
+    }
+}
