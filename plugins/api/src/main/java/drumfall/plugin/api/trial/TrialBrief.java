@@ -66,7 +66,12 @@ final class TrialBrief {
 
     private static Brief.Line line() {
         return new Brief.Line(
-                q(LENGTH, "1.5 mm"), q(FORCE, "1200 N"), q(NUMBER, "6"), List.of(1, 2), q(NUMBER, "0.95"));
+                q(LENGTH, "1.5 mm"),
+                q(FORCE, "1200 N"),
+                q(NUMBER, "6"),
+                List.of(1, 2),
+                q(NUMBER, "0.95"),
+                q(LENGTH, "22 mm"));
     }
 
     private static Brief.Drum drum() {
