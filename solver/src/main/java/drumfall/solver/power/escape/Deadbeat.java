@@ -57,6 +57,11 @@ public record Deadbeat(DeadbeatForm form, int teeth) {
         return turned < Math.PI / 2 ? Math.tan(wedge) / Math.tan(turned) : 0;
     }
 
+    /** Friction torque at the pallets' locking faces for each unit of torque at the wheel, {@code µ r_p / r_w}. */
+    public double rubbingRatio() {
+        return form.friction() * palletRadius() / form.wheelRadius();
+    }
+
     /**
      * Work a beat brings to the pendulum for each unit of torque at the wheel, less the locking faces' share; rad.
      *
@@ -64,14 +69,13 @@ public record Deadbeat(DeadbeatForm form, int teeth) {
      */
     public double gain(double semiArc) {
         double impulse = workingTurn() * impulseEfficiency() * (1 - form.inertiaShare());
-        double locking = form.friction() * palletRadius() / form.wheelRadius() * (2 * semiArc - form.lift());
-        return impulse - locking;
+        return impulse - rubbingRatio() * (2 * semiArc - form.lift());
     }
 
     /** The arc that no weight can exceed: there the locking faces take all that the impulse brings; rad. */
     public double saturationArc() {
         double impulse = workingTurn() * impulseEfficiency() * (1 - form.inertiaShare());
-        return form.lift() / 2 + impulse * form.wheelRadius() / (2 * form.friction() * palletRadius());
+        return form.lift() / 2 + impulse / (2 * rubbingRatio());
     }
 
     /**
