@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.solver.power.escape;
 
+import drumfall.solver.power.pendulum.Bounds;
 import drumfall.solver.power.pendulum.FiniteArc;
 import drumfall.solver.power.pendulum.Pendulum;
 
@@ -21,9 +22,11 @@ public final class HeldArc {
      *
      * @param escapement the escapement
      * @param pendulum the pendulum
-     * @param reserveArc arc asked for beyond the escape angle, rad
+     * @param reserveArc arc asked for beyond the escape angle, rad, not negative; less than &pi; with it
+     * @throws IllegalArgumentException if the reserve is negative or the arc half a turn
      */
     public HeldArc(Deadbeat escapement, Pendulum pendulum, double reserveArc) {
+        Bounds.atLeast("reserveArc", "a kept pendulum", reserveArc, 0, "rad");
         this.escapement = escapement;
         this.pendulum = pendulum;
         this.arc = escapement.form().escapeAngle() + reserveArc;
