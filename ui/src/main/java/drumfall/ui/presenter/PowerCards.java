@@ -197,10 +197,10 @@ public final class PowerCards {
     }
 
     private static Input plain(String symbol, String key, ShownFigure value) {
-        return new Input(symbol, Texts.of("powerinput." + key), value.text(), Optional.empty(), Optional.empty());
+        return new Input(symbol, Texts.of("powerinput." + key), value.text(), Optional.empty());
     }
 
     private static Input typed(String symbol, String key, ShownFigure value, String pointer) {
-        return new Input(symbol, Texts.of("powerinput." + key), value.text(), Optional.empty(), Optional.of(pointer));
+        return new Input(symbol, Texts.of("powerinput." + key), value.text(), Optional.of(pointer));
     }
 }
