@@ -26,6 +26,8 @@ final class PowerReckoner {
 
     private final Brief brief;
     private final Rating rating;
+    // A picture must not wait for the cards, so each has a lock of its own.
+    private final Object bookLock = new Object();
     private TrainRater rater;
     private WhereFromBook book;
     private volatile Loaded last;
@@ -55,11 +57,13 @@ final class PowerReckoner {
     }
 
     /** The solver's cards of the rating. */
-    synchronized WhereFromBook book() {
-        if (book == null) {
-            book = WhereFromBook.of(rater(), rating);
+    WhereFromBook book() {
+        synchronized (bookLock) {
+            if (book == null) {
+                book = WhereFromBook.of(rater(), rating);
+            }
+            return book;
         }
-        return book;
     }
 
     /**
