@@ -4,6 +4,8 @@ package drumfall.ui.presenter;
 
 import drumfall.solver.brief.Brief;
 import drumfall.solver.power.answers.ArcCurve;
+import drumfall.solver.power.answers.Coasting;
+import drumfall.solver.power.answers.FreeSpin;
 import drumfall.solver.power.books.BookKeeper;
 import drumfall.solver.power.books.LoadedClock;
 import drumfall.solver.power.books.PowerBooks;
@@ -92,7 +94,9 @@ final class PowerReckoner {
                 known.escapeAngle(),
                 books,
                 known.curve(),
-                books.map(kept -> PowerStep.of(kept, rating.train())).orElse(List.of()));
+                books.map(kept -> PowerStep.of(kept, rating.train())).orElse(List.of()),
+                books.map(kept -> Coasting.of(known.clock(), kept.semiArc())),
+                FreeSpin.all(known.clock()));
     }
 
     private Loaded loaded(BandPoint point) {
