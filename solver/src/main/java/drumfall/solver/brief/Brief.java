@@ -12,6 +12,7 @@ import static drumfall.solver.quantity.Dimension.STRESS;
 import static drumfall.solver.quantity.Dimension.TIME;
 import static drumfall.solver.quantity.Dimension.TORQUE;
 
+import drumfall.solver.power.escape.EscapementKind;
 import drumfall.solver.quantity.Quantity;
 import drumfall.solver.sheet.Count;
 import drumfall.solver.sheet.Entries;
@@ -351,12 +352,6 @@ public record Brief(
 
             @Measure(value = NUMBER, from = "1", to = "1000000")
             Quantity high) {}
-
-    /** Kinds of escapement that can be asked for. */
-    public enum EscapementKind {
-        /** Tangential pallets, dead locking faces. */
-        DEADBEAT
-    }
 
     /**
      * The escapement.

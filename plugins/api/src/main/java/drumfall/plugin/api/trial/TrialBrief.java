@@ -20,6 +20,7 @@ import drumfall.solver.brief.Fit;
 import drumfall.solver.brief.Locks;
 import drumfall.solver.brief.Objective;
 import drumfall.solver.brief.ObjectiveFigure;
+import drumfall.solver.power.escape.EscapementKind;
 import drumfall.solver.quantity.Dimension;
 import drumfall.solver.quantity.Quantity;
 import java.util.List;
@@ -93,7 +94,7 @@ final class TrialBrief {
 
     private static Brief.Escapement escapement() {
         return new Brief.Escapement(
-                Brief.EscapementKind.DEADBEAT,
+                EscapementKind.DEADBEAT,
                 new Brief.CountSteps(30, 30, 1),
                 q(LENGTH, "30 mm"),
                 q(ANGLE, "100 deg"),
