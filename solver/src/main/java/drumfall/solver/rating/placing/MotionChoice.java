@@ -18,6 +18,9 @@ import java.util.Optional;
  * and with teeth that print, the one of the smallest centre distance.
  */
 public final class MotionChoice {
+    /** Twelve is three times four as a rule, two times six at most: beyond, the larger wheel takes all the room. */
+    private static final int LARGEST_STEP = 6;
+
     private MotionChoice() {}
 
     /**
@@ -31,9 +34,10 @@ public final class MotionChoice {
             return Optional.empty();
         }
         int fewest = brief.teeth().leaves().from();
+        int most = brief.teeth().leaves().to();
         return new MotionWorkSearch(
-                        new CountRange(fewest, brief.teeth().leaves().to()),
-                        new CountRange(fewest, brief.teeth().wheelTeeth().to()),
+                        new CountRange(fewest, most),
+                        new CountRange(fewest, LARGEST_STEP * most),
                         new BriefChoices(brief).modules())
                 .all().stream().filter(work -> prints(work, movement)).findFirst();
     }
