@@ -9,6 +9,7 @@ import drumfall.solver.search.DemandOracle.Answer;
 import drumfall.solver.search.HeldDemand;
 import drumfall.solver.search.SearchListener;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalLong;
@@ -86,10 +87,17 @@ public final class ClashLister {
         }
     }
 
+    /**
+     * A minimal clash within one. A demand without which the rest can be met is in every clash within it; as soon as
+     * those found to be so clash by themselves, they are all there is, and the others need no question each.
+     */
     private Found thinned(long set) {
         long clash = set;
+        long needed = 0;
         boolean minimal = true;
-        for (int i : oracle.cheapestFirst()) {
+        List<Integer> order = new ArrayList<>(oracle.cheapestFirst());
+        Collections.reverse(order);
+        for (int i : order) {
             long smaller = clash & ~(1L << i);
             if (smaller == clash) {
                 continue;
@@ -97,6 +105,10 @@ public final class ClashLister {
             Answer answer = oracle.meets(smaller);
             clash = answer == Answer.NONE ? smaller : clash;
             minimal &= answer != Answer.UNKNOWN;
+            needed |= answer == Answer.SOME ? 1L << i : 0;
+            if (answer == Answer.SOME && oracle.meets(needed) == Answer.NONE) {
+                return new Found(needed, true);
+            }
         }
         allAnswered &= minimal;
         return new Found(clash, minimal);

@@ -3,6 +3,7 @@
 package drumfall.solver.explain;
 
 import drumfall.solver.brief.Brief;
+import drumfall.solver.brief.BriefChange;
 import drumfall.solver.brief.Objective;
 import drumfall.solver.brief.ObjectiveFigure;
 import drumfall.solver.quantity.Dimension;
@@ -12,14 +13,13 @@ import drumfall.solver.rating.Rating;
 import drumfall.solver.rating.TrainRater;
 import drumfall.solver.search.SearchListener;
 import drumfall.solver.search.SearchOutcome;
-import drumfall.solver.search.TrainExistence;
 import drumfall.solver.search.TrainSearch;
 import drumfall.solver.train.Train;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
@@ -79,10 +79,8 @@ public final class DemandCosts {
     }
 
     private Cost cost(CostStep step, SearchListener listener, BooleanSupplier cancelled) {
-        if (TrainExistence.of(step.brief(), Set.of(), cancelled).none()) {
-            return new Cost(step, Optional.empty(), 0, true);
-        }
-        SearchOutcome outcome = TrainSearch.run(step.brief().withObjectives(objectives), listener, cancelled);
+        SearchOutcome outcome =
+                TrainSearch.unexplained(noHeavier(step.brief().withObjectives(objectives)), listener, cancelled);
         Optional<Rating> best = outcome.front().stream()
                 .filter(rating -> noWorseElsewhere(rating.cell()))
                 .min(Comparator.comparingDouble(Rating::recommendedWeight));
@@ -91,6 +89,19 @@ public final class DemandCosts {
                 .orElse(0.0);
         boolean proved = outcome.fold(complete -> true, stopped -> false, none -> true);
         return new Cost(step, best, gain, proved);
+    }
+
+    /**
+     * The brief with the chosen train's weight as the limit if that train still meets it and is no worse elsewhere: the
+     * lightest train that is sought is then no heavier, and a search that need not look at heavier ones is quick.
+     */
+    private Brief noHeavier(Brief changed) {
+        Rating still = new TrainRater(changed).rate(chosen.train());
+        if (!still.feasible() || !noWorseElsewhere(still.cell())) {
+            return changed;
+        }
+        String limit = BigDecimal.valueOf(still.recommendedWeight()).toPlainString() + " kg";
+        return BriefChange.of(changed, "/weight/limit", limit).accepted().orElse(changed);
     }
 
     private boolean noWorseElsewhere(Cell cell) {

@@ -3,13 +3,22 @@
 package drumfall.solver.explain;
 
 import drumfall.solver.brief.Brief;
+import drumfall.solver.brief.Objective;
+import drumfall.solver.brief.ObjectiveFigure;
 import drumfall.solver.explain.Easing.Effect;
 import drumfall.solver.explain.Nearest.Verdict;
+import drumfall.solver.quantity.Dimension;
+import drumfall.solver.quantity.Quantity;
 import drumfall.solver.rating.Demand;
 import drumfall.solver.rating.Rating;
 import drumfall.solver.rating.TrainRater;
 import drumfall.solver.search.Existence;
+import drumfall.solver.search.SearchListener;
+import drumfall.solver.search.SearchOutcome;
 import drumfall.solver.search.TrainExistence;
+import drumfall.solver.search.TrainSearch;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -22,14 +31,22 @@ import java.util.stream.IntStream;
  * <p>Where easing only ever adds trains, the nearest value is found between a value without trains and one with: by halves;
  * a train found is rated at tighter values and shortens the way. Where easing also hardens
  * other demands, these are set aside at first; that bounds the value from below, and from there on every step is searched
- * with all demands. A figure on which weights or teeth depend is searched step by step from the beginning.
+ * with all demands, empty spans in one go. A figure on which weights or teeth depend is searched step by step from the beginning.
  */
 public final class NearestValues {
     /** Steps searched one by one before giving up. */
     private static final int ONE_BY_ONE = 40;
 
+    /** Steps asked about together at first, where that can be done. */
+    private static final int SPAN = 8;
+
+    /** Finer than any step a maker would type. */
+    private static final List<Objective> WEIGHT = List.of(
+            new Objective(ObjectiveFigure.RECOMMENDED_WEIGHT, Optional.of(Quantity.parse(Dimension.MASS, "0.1 g"))));
+
     private final Easing easing;
     private final EasingSteps steps;
+    private final NewTrains beyond;
     private final BooleanSupplier cancelled;
     private final Set<Demand> aside;
 
@@ -44,6 +61,7 @@ public final class NearestValues {
     private NearestValues(Brief brief, Easing easing, BooleanSupplier cancelled) {
         this.easing = easing;
         this.steps = new EasingSteps(brief, easing);
+        this.beyond = new NewTrains(brief, easing, steps);
         this.cancelled = cancelled;
         this.aside = easing.effect() == Effect.TRADE ? easing.hardens() : Set.of();
     }
@@ -80,22 +98,23 @@ public final class NearestValues {
         if (!halve()) {
             return answer(Verdict.UNKNOWN, without);
         }
-        return aside.isEmpty() ? answer(Verdict.NEAREST, with) : oneByOne(with);
+        return aside.isEmpty() ? answer(Verdict.NEAREST, with) : inSpans(with);
     }
 
     private boolean halve() {
-        while (with - without > 1) {
-            if (!ask((with + without) >>> 1)) {
-                return false;
-            }
+        // The lightest train is known already where the weight is eased: one step less needs only the proof.
+        boolean ok = !easesWeight() || with - without <= 1 || ask(with - 1);
+        while (ok && with - without > 1) {
+            ok = ask((with + without) >>> 1);
         }
-        return true;
+        return ok;
     }
 
     /** Whether the question was answered. */
     private boolean ask(int count) {
-        Brief brief = steps.at(count).orElseThrow();
-        Existence existence = TrainExistence.of(brief, aside, cancelled);
+        Brief brief =
+                aside.isEmpty() ? beyond.at(count, without) : steps.at(count).orElseThrow();
+        Existence existence = easesWeight() && with < 0 ? lightest(brief) : TrainExistence.of(brief, aside, cancelled);
         if (existence.none()) {
             without = count;
         } else if (existence.some()) {
@@ -103,6 +122,18 @@ public final class NearestValues {
             with = tightened(count);
         }
         return existence.some() || existence.none();
+    }
+
+    private boolean easesWeight() {
+        return easing.pointer().equals("/weight/limit");
+    }
+
+    private Existence lightest(Brief brief) {
+        SearchOutcome outcome = TrainSearch.unexplained(brief.withObjectives(WEIGHT), SearchListener.SILENT, cancelled);
+        return outcome.front().stream()
+                .min(Comparator.comparingDouble(Rating::recommendedWeight))
+                .map(Existence::of)
+                .orElse(outcome instanceof SearchOutcome.Stopped ? Existence.UNKNOWN : Existence.NONE);
     }
 
     /** The fewest steps, by halves, at which the train that was found still meets the brief. */
@@ -141,6 +172,31 @@ public final class NearestValues {
             }
         }
         return answer(to == steps.last() ? Verdict.NONE : Verdict.UNKNOWN, to);
+    }
+
+    /** From one step on with all demands: spans proved empty are passed over, others halved down to single steps. */
+    private Nearest inSpans(int from) {
+        FallSpans spans = new FallSpans(steps);
+        int near = from;
+        int size = SPAN;
+        while (near <= steps.last()) {
+            int far = Math.min(steps.last(), near + size - 1);
+            Optional<Brief> asked = far > near ? spans.over(near, far) : steps.at(near);
+            Existence existence = asked.map(brief -> TrainExistence.of(brief, Set.of(), cancelled))
+                    .orElse(Existence.UNKNOWN);
+            if (existence.none()) {
+                near = far + 1;
+                size *= 2;
+            } else if (far > near) {
+                size = (far - near + 1) / 2;
+            } else if (existence.some()) {
+                train = existence.train();
+                return answer(Verdict.NEAREST, near);
+            } else {
+                return answer(Verdict.UNKNOWN, near - 1);
+            }
+        }
+        return answer(Verdict.NONE, steps.last());
     }
 
     private Nearest answer(Verdict verdict, int count) {

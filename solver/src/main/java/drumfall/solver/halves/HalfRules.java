@@ -3,6 +3,7 @@
 package drumfall.solver.halves;
 
 import drumfall.solver.brief.ObjectiveFigure;
+import drumfall.solver.power.ArborFriction;
 import drumfall.solver.power.ArborRole;
 import drumfall.solver.power.Criterion;
 import drumfall.solver.power.Movement;
@@ -11,6 +12,7 @@ import drumfall.solver.rating.Refused;
 import drumfall.solver.rating.TrainLimits;
 import drumfall.solver.rating.TrainRater;
 import drumfall.solver.train.Mesh;
+import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
@@ -32,6 +34,11 @@ final class HalfRules {
     final int moduleCount;
     private final Refused refused;
 
+    /** Friction is asked for at every step of every walk; enum maps answer quickest. */
+    private final EnumMap<ArborRole, ArborFriction> running;
+
+    private final EnumMap<ArborRole, ArborFriction> starting;
+
     /** Torque on the centre arbor that no weight allowed exceeds; teeth that bear it bear everything. */
     final double mostCentreTorque;
 
@@ -42,6 +49,8 @@ final class HalfRules {
         this.choices = rater.choices();
         this.refused = rater.refused();
         this.mostCentreTorque = limits.mostCentreTorque();
+        this.running = new EnumMap<>(movement.running().arbors());
+        this.starting = new EnumMap<>(movement.starting().arbors());
         this.moduleCount = choices.modules().size();
         rater.objectives().asked().forEach(objective -> asked.add(objective.figure()));
     }
@@ -66,9 +75,10 @@ final class HalfRules {
     /** Torque on the wheel's side of an arbor, for what the mesh's pinion below must be given. */
     double step(
             Criterion criterion, double loadBelow, ArborRole below, MeshChoice choice, double passed, ArborRole above) {
-        double given = movement.regime(criterion).arbor(below).drive(loadBelow, choice.pinionArm, choice.pinionMass);
+        EnumMap<ArborRole, ArborFriction> arbors = criterion == Criterion.RUNNING ? running : starting;
+        double given = arbors.get(below).drive(loadBelow, choice.pinionArm, choice.pinionMass);
         double out = given * choice.teeth / (choice.leaves * passed);
-        return movement.regime(criterion).arbor(above).load(out, choice.wheelArm, choice.wheelMass);
+        return arbors.get(above).load(out, choice.wheelArm, choice.wheelMass);
     }
 
     /** Room for the attributes that asked objectives add to the fixed ones. */

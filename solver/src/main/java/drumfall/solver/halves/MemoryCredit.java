@@ -55,9 +55,9 @@ final class MemoryCredit {
         this.step = Math.max(1e-12, Math.log(longest / shortest) / STEPS);
         double dilution = Math.pow(1 + constantShare, 2 * places.size());
         double slow = places.size() > 1 ? slowGain(places, longest) * (places.size() - 1) : 0;
-        for (int i = 1; i < credit.length && !cancelled.getAsBoolean(); i++) {
-            double memory = shortest * Math.exp(step * (i - 1));
-            credit[i] = credit[i - 1] + (quickGain(places, memory) + slow) * dilution;
+        double[] quick = quickGains(places);
+        for (int i = 1; i < credit.length; i++) {
+            credit[i] = credit[i - 1] + (quick[i] + slow) * dilution;
         }
     }
 
@@ -76,19 +76,19 @@ final class MemoryCredit {
         return Math.max(0, Math.min(credit.length - 1, line));
     }
 
-    /** Largest gain of the mesh on the centre pinion, whose pitch lasts an hour over its leaves. */
-    private double quickGain(List<List<MeshChoice>> places, double memory) {
-        double gain = 0;
-        for (List<MeshChoice> place : places) {
-            for (MeshChoice choice : countsOf(place)) {
-                if (cancelled.getAsBoolean()) {
-                    return gain;
-                }
-                double pitches = memory * choice.leaves / SECONDS_PER_HOUR;
-                gain = Math.max(gain, gain(choice, pitches, pitches * Math.exp(step)));
+    /** Largest gains of the mesh on the centre pinion, whose pitch lasts an hour over its leaves, up to each grid line. */
+    private double[] quickGains(List<List<MeshChoice>> places) {
+        double[] gains = new double[credit.length];
+        for (MeshChoice choice : countsOf(places.stream().flatMap(List::stream).toList())) {
+            double before = 0;
+            for (int i = 0; i < gains.length && !cancelled.getAsBoolean(); i++) {
+                double memory = shortest * Math.exp(step * i);
+                double passed = choice.passed(Criterion.RUNNING, memory * choice.leaves / SECONDS_PER_HOUR);
+                gains[i] = Math.max(gains[i], gain(before, passed));
+                before = passed;
             }
         }
-        return gain;
+        return gains;
     }
 
     /**
@@ -106,10 +106,15 @@ final class MemoryCredit {
         for (MeshChoice choice : countsOf(places.get(0))) {
             double quickest = longest * choice.leaves / SECONDS_PER_HOUR;
             double from = shortest * choice.leaves / SECONDS_PER_HOUR / slowest;
-            double stride = Math.max(step, LEAST_STRIDE);
-            while (from < quickest && !cancelled.getAsBoolean()) {
-                gain = Math.max(gain, gain(choice, from, from * Math.exp(2 * stride)));
-                from *= Math.exp(stride);
+            double stride = Math.exp(Math.max(step, LEAST_STRIDE));
+            double before = 0;
+            double middle = choice.passed(Criterion.RUNNING, from);
+            while (from < quickest * stride && !cancelled.getAsBoolean()) {
+                from *= stride;
+                double passed = choice.passed(Criterion.RUNNING, from);
+                gain = Math.max(gain, gain(before, passed));
+                before = middle;
+                middle = passed;
             }
         }
         return gain;
@@ -122,8 +127,7 @@ final class MemoryCredit {
         return byCounts.values();
     }
 
-    private static double gain(MeshChoice choice, double from, double to) {
-        double before = choice.passed(Criterion.RUNNING, from);
-        return before > 0 ? Math.log(choice.passed(Criterion.RUNNING, to) / before) : 0;
+    private static double gain(double before, double passed) {
+        return before > 0 ? Math.log(passed / before) : 0;
     }
 }

@@ -31,7 +31,7 @@ public final class UpperHalf implements Comparable<UpperHalf> {
     /** Whether it is part of a train without a place for its arbors, see {@link drumfall.solver.rating.Refused}. */
     final boolean distrusted;
 
-    private final long[] key;
+    private long[] key;
 
     UpperHalf(
             List<MeshChoice> meshes,
@@ -53,7 +53,6 @@ public final class UpperHalf implements Comparable<UpperHalf> {
         this.hoursPerTurn = hours(meshes);
         this.centrePull = teeth.centrePull(lineArm, reeving, hoursPerTurn[0]);
         this.borne = borne(meshes, hoursPerTurn);
-        this.key = key(meshes, drumDiameter, reeving);
     }
 
     private static double[] hours(List<MeshChoice> meshes) {
@@ -76,7 +75,15 @@ public final class UpperHalf implements Comparable<UpperHalf> {
         return least;
     }
 
-    private static long[] key(List<MeshChoice> meshes, BigFraction drumDiameter, Reeving reeving) {
+    /** Only few halves are ever compared. */
+    private long[] key() {
+        if (key == null) {
+            key = keyAnew();
+        }
+        return key;
+    }
+
+    private long[] keyAnew() {
         return LongStream.concat(
                         meshes.stream()
                                 .flatMapToLong(choice -> LongStream.of(
@@ -109,16 +116,16 @@ public final class UpperHalf implements Comparable<UpperHalf> {
     /** Compares by counts alone, see {@link drumfall.solver.rating.TrainOrder}. */
     @Override
     public int compareTo(UpperHalf other) {
-        return Arrays.compare(key, other.key);
+        return Arrays.compare(key(), other.key());
     }
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof UpperHalf half && Arrays.equals(key, half.key);
+        return other instanceof UpperHalf half && Arrays.equals(key(), half.key());
     }
 
     @Override
     public int hashCode() {
-        return Arrays.hashCode(key);
+        return Arrays.hashCode(key());
     }
 }

@@ -186,7 +186,7 @@ public final class UpperHalves {
                 meshes,
                 drum,
                 sums.withMass(drum.mass()),
-                rules.rater.objectives().durationError(hours, drum.run()),
+                durationAsked ? rules.rater.objectives().durationError(hours, drum.run()) : 0,
                 lines.atLine(atDrumArbor, drum),
                 rules.limits.teeth(),
                 rules.distrusts(meshes, drum));

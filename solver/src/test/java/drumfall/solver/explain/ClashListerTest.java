@@ -41,7 +41,7 @@ class ClashListerTest {
     /** Small briefs of consecutive seeds that no train meets. */
     static Stream<Brief> withoutTrains(int count, long seed) {
         return SmallBriefs.some(12 * count, seed).stream()
-                .filter(brief -> PlainLoops.feasible(brief).isEmpty())
+                .filter(PlainLoops::none)
                 .limit(count);
     }
 
@@ -73,7 +73,7 @@ class ClashListerTest {
 
     @TestFactory
     Stream<DynamicTest> the_list_holds_every_minimal_set_where_there_are_several() {
-        return tooStrict(3 * BRIEFS)
+        return tooStrict(2 * BRIEFS)
                 .map(brief -> DynamicTest.dynamicTest(
                         brief.weight().limit() + " " + brief.frame().width(), () -> sameAsBySubsets(brief)));
     }
@@ -147,7 +147,7 @@ class ClashListerTest {
     @Test
     void a_brief_with_trains_has_no_clash() {
         Brief brief = SmallBriefs.some(20, 1).stream()
-                .filter(candidate -> !PlainLoops.feasible(candidate).isEmpty())
+                .filter(candidate -> !PlainLoops.none(candidate))
                 .findFirst()
                 .orElseThrow();
 

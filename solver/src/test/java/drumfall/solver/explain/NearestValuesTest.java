@@ -36,17 +36,17 @@ class NearestValuesTest {
             String what = easing.pointer() + " " + easing.way() + " " + nearest;
             if (nearest.verdict() == Verdict.NEAREST) {
                 int count = count(steps, nearest.value());
-                assertThat(PlainLoops.feasible(steps.at(count).orElseThrow()))
+                assertThat(PlainLoops.none(steps.at(count).orElseThrow()))
                         .as(what)
-                        .isNotEmpty();
-                assertThat(PlainLoops.feasible(steps.at(count - 1).orElseThrow()))
+                        .isFalse();
+                assertThat(PlainLoops.none(steps.at(count - 1).orElseThrow()))
                         .as(what)
-                        .isEmpty();
+                        .isTrue();
                 assertThat(nearest.train()).get().matches(Rating::feasible, what);
             } else if (nearest.verdict() == Verdict.NONE) {
-                assertThat(PlainLoops.feasible(steps.at(steps.last()).orElseThrow()))
+                assertThat(PlainLoops.none(steps.at(steps.last()).orElseThrow()))
                         .as(what)
-                        .isEmpty();
+                        .isTrue();
             }
         }
     }
@@ -82,8 +82,7 @@ class NearestValuesTest {
                 EasingSteps steps = new EasingSteps(brief, fall);
                 int count = count(steps, nearest.value());
                 for (int tighter = Math.max(1, count - 5); tighter < count; tighter++) {
-                    assertThat(PlainLoops.feasible(steps.at(tighter).orElseThrow()))
-                            .isEmpty();
+                    assertThat(PlainLoops.none(steps.at(tighter).orElseThrow())).isTrue();
                 }
                 found.add(count);
             }

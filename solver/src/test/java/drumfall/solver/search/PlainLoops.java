@@ -4,6 +4,7 @@ package drumfall.solver.search;
 
 import drumfall.solver.brief.Brief;
 import drumfall.solver.quantity.Quantity;
+import drumfall.solver.rating.Cell;
 import drumfall.solver.rating.Rating;
 import drumfall.solver.rating.TrainOrder;
 import drumfall.solver.rating.TrainRater;
@@ -15,50 +16,67 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.BinaryOperator;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
-/** The oracle: every train of a brief in plain loops, sharing nothing with the search but the rating. */
+/**
+ * The oracle: every train of a brief in plain loops, sharing nothing with the search but the rating.
+ *
+ * <p>Trains are rated on all processors; whether a brief has any is kept, as many tests look for briefs without.
+ */
 public final class PlainLoops {
+    private static final Map<Brief, Boolean> NONE = new ConcurrentHashMap<>();
+
     private final Brief brief;
-    private final TrainRater rater;
-    private final List<Rating> all = new ArrayList<>();
+    private final List<Train> trains = new ArrayList<>();
 
     private PlainLoops(Brief brief) {
         this.brief = brief;
-        this.rater = new TrainRater(brief);
     }
 
     /** Every train that meets the brief. */
     public static List<Rating> feasible(Brief brief) {
-        return all(brief).stream().filter(Rating::feasible).toList();
+        return rated(brief).filter(Rating::feasible).toList();
+    }
+
+    /** Whether no train meets the brief. */
+    public static boolean none(Brief brief) {
+        return NONE.computeIfAbsent(brief, asked -> rated(asked).noneMatch(Rating::feasible));
     }
 
     /** Every train of the brief's choices, also those that miss a demand. */
     public static List<Rating> all(Brief brief) {
+        return rated(brief).toList();
+    }
+
+    private static Stream<Rating> rated(Brief brief) {
         PlainLoops loops = new PlainLoops(brief);
         loops.run();
-        return loops.all;
+        TrainRater rater = new TrainRater(brief);
+        return loops.trains.parallelStream().map(rater::rate);
     }
 
     /** The non-dominated cells, each with its first train by the stated order, first objective first. */
     public static List<Rating> front(Brief brief) {
-        List<Rating> trains = feasible(brief);
-        List<Rating> front = new ArrayList<>();
-        for (Rating train : trains) {
-            boolean beaten = trains.stream().anyMatch(other -> other.cell().dominates(train.cell()));
-            boolean stands = trains.stream()
-                    .filter(other -> other.cell().equals(train.cell()))
-                    .allMatch(other -> new TrainOrder().compare(train, other) <= 0);
-            if (!beaten && stands) {
-                front.add(train);
-            }
-        }
-        front.sort(Comparator.comparing(
-                rating -> rating.cell().numbers().stream()
-                        .mapToLong(number -> number)
-                        .toArray(),
-                Arrays::compare));
-        return front;
+        return front(feasible(brief));
+    }
+
+    /** The non-dominated cells of some trains, each with its first train by the stated order, first objective first. */
+    static List<Rating> front(List<Rating> trains) {
+        Map<Cell, Rating> first = trains.stream()
+                .collect(Collectors.toMap(Rating::cell, train -> train, BinaryOperator.minBy(new TrainOrder())));
+        return first.values().stream()
+                .filter(train -> first.keySet().stream().noneMatch(other -> other.dominates(train.cell())))
+                .sorted(Comparator.comparing(
+                        rating -> rating.cell().numbers().stream()
+                                .mapToLong(number -> number)
+                                .toArray(),
+                        Arrays::compare))
+                .toList();
     }
 
     private void run() {
@@ -97,14 +115,10 @@ public final class PlainLoops {
             for (int falls : brief.line().falls()) {
                 Brief.CountSteps teeth = brief.escapement().teeth();
                 for (int escape = teeth.from(); escape <= teeth.to(); escape += teeth.step()) {
-                    take(new Train(meshes, above, size, Reeving.of(falls).orElseThrow(), escape));
+                    trains.add(new Train(meshes, above, size, Reeving.of(falls).orElseThrow(), escape));
                 }
             }
             size = size.add(steps.step().exact());
         }
-    }
-
-    private void take(Train train) {
-        all.add(rater.rate(train));
     }
 }

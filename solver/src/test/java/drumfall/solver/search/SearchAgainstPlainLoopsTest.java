@@ -22,20 +22,20 @@ class SearchAgainstPlainLoopsTest {
 
     @TestFactory
     Stream<DynamicTest> the_front_is_that_of_plain_loops() {
-        return SmallBriefs.some(FULL ? 1000 : 50, 1).stream()
+        return SmallBriefs.some(FULL ? 1000 : 30, 1).stream()
                 .map(brief -> DynamicTest.dynamicTest(describe(brief), () -> sameFront(brief, SearchSettings.USUAL)));
     }
 
     @TestFactory
     Stream<DynamicTest> the_front_is_the_same_with_halves_listed_but_not_thinned() {
-        return SmallBriefs.some(FULL ? 100 : 10, 2000).stream()
+        return SmallBriefs.some(FULL ? 100 : 6, 2000).stream()
                 .map(brief -> DynamicTest.dynamicTest(
                         describe(brief), () -> sameFront(brief, new SearchSettings(true, false))));
     }
 
     @TestFactory
     Stream<DynamicTest> the_front_is_the_same_without_any_shortcut() {
-        return SmallBriefs.some(FULL ? 50 : 6, 3000).stream()
+        return SmallBriefs.some(FULL ? 50 : 4, 3000).stream()
                 .map(brief -> DynamicTest.dynamicTest(
                         describe(brief), () -> sameFront(brief, new SearchSettings(false, false))));
     }
