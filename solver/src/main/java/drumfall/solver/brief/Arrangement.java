@@ -11,5 +11,10 @@ public enum Arrangement {
     /** As far to the left of the dial's vertical as to the right. */
     SYMMETRIC,
     /** Least depth. */
-    SHALLOW
+    SHALLOW,
+    /**
+     * Trains are listed whether or not their arbors have places; the frame's demand is then only that each wheel and its
+     * pinion find room. For playing with counts before there is a frame.
+     */
+    UNPLACED
 }

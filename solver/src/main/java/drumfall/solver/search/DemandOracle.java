@@ -7,6 +7,7 @@ import drumfall.solver.brief.Locks;
 import drumfall.solver.rating.Demand;
 import drumfall.solver.rating.Rating;
 import drumfall.solver.rating.TrainRater;
+import drumfall.solver.rating.placing.TrainPlacing;
 import drumfall.solver.search.SearchProgress.Stage;
 import drumfall.solver.train.Train;
 import java.util.ArrayList;
@@ -33,6 +34,7 @@ public final class DemandOracle {
     private final BooleanSupplier cancelled;
     private final List<HeldDemand> demands;
     private final TrainRater strict;
+    private final TrainPlacing placing;
     private final TrainRater unprinted;
     private final List<Long> met = new ArrayList<>();
     private final List<Long> clashing = new ArrayList<>();
@@ -61,6 +63,7 @@ public final class DemandOracle {
         this.cancelled = cancelled;
         this.demands = HeldDemand.of(brief);
         this.strict = new TrainRater(brief);
+        this.placing = new TrainPlacing(strict);
         this.unprinted = new TrainRater(brief, EnumSet.of(Demand.TOOTH_SIZE));
     }
 
@@ -140,7 +143,8 @@ public final class DemandOracle {
         Rating rating = strict.rate(train);
         boolean prints = rating.missed().noneMatch(figure -> figure.demand() == Demand.TOOTH_SIZE);
         long set = bits(prints ? rating : unprinted.rate(train));
-        return prints ? set : set & ~bit(Demand.TOOTH_SIZE);
+        set = prints ? set : set & ~bit(Demand.TOOTH_SIZE);
+        return placing.placeable(train, cancelled) ? set : set & ~placesAsked();
     }
 
     private long bits(Rating rating) {
@@ -148,6 +152,15 @@ public final class DemandOracle {
                 .filter(i -> demands.get(i).metBy(rating))
                 .mapToLong(i -> 1L << i)
                 .sum();
+    }
+
+    /** What a train that cannot be placed might meet with the others waived; none of it is claimed. */
+    private long placesAsked() {
+        long directions = IntStream.range(0, demands.size())
+                .filter(i -> demands.get(i).pointer().endsWith("/direction"))
+                .mapToLong(i -> 1L << i)
+                .sum();
+        return bit(Demand.FRAME) | bit(Demand.CLEARANCE) | directions;
     }
 
     private long bit(Demand demand) {

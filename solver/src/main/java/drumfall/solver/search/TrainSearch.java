@@ -76,10 +76,13 @@ public final class TrainSearch {
      */
     public static SearchOutcome run(
             Brief brief, SearchListener listener, BooleanSupplier cancelled, SearchSettings settings) {
-        TrainRater rater = new TrainRater(brief);
+        return of(new TrainRater(brief), listener, cancelled, settings).outcome();
+    }
+
+    private static TrainSearch of(
+            TrainRater rater, SearchListener listener, BooleanSupplier cancelled, SearchSettings settings) {
         TrainPlacing placing = new TrainPlacing(rater);
-        return new TrainSearch(rater, listener, cancelled, settings, train -> placing.placeable(train, cancelled))
-                .outcome();
+        return new TrainSearch(rater, listener, cancelled, settings, train -> placing.placeable(train, cancelled));
     }
 
     /**
@@ -91,7 +94,8 @@ public final class TrainSearch {
      * @param cancelled asked all the time; once true the search ends within a tenth of a second
      */
     public static SearchOutcome unexplained(Brief brief, SearchListener listener, BooleanSupplier cancelled) {
-        return new TrainSearch(new TrainRater(brief), listener, cancelled, SearchSettings.USUAL, train -> true).found();
+        return of(new TrainRater(brief), listener, cancelled, SearchSettings.USUAL)
+                .found();
     }
 
     SearchOutcome outcome() {

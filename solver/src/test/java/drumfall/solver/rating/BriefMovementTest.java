@@ -32,15 +32,14 @@ class BriefMovementTest {
         assertThat(intermediate.standing()).isZero();
     }
 
-    // 0.28 lb per cubic inch of steel (Beckett, 8th ed. 1903, p. 53), 7750 kg/m³: a rod of 3 mm and 70 mm weighs 3.835
-    // g;
-    // 0.2 · 1.5 mm · 0.003835 kg · 9.80665 = 1.1282e-5 N m beside the 1e-3 N m of the hands.
+    // 0.28 lb per cubic inch of steel (Beckett, 8th ed. 1903, p. 53), 7750 kg/m³: a rod of 3 mm and 75 mm weighs 4.1086
+    // g; 0.2 · 1.5 mm · 0.0041086 kg · 9.80665 = 1.20876e-5 N m beside the 1e-3 N m of the hands.
     @Test
     void a_turning_rod_brings_its_own_weight_to_the_bores() {
         ArborFriction centre = arbor("", ArborRole.CENTRE);
 
         assertThat(centre.wheelSlope()).isCloseTo(BORE * 0.0015, within(1e-12));
-        assertThat(centre.standing()).isCloseTo(1e-3 + 1.1282e-5, within(1e-9));
+        assertThat(centre.standing()).isCloseTo(1e-3 + 1.20876e-5, within(1e-9));
     }
 
     @Test
@@ -58,8 +57,8 @@ class BriefMovementTest {
         ArborFriction drum = arbor("", ArborRole.DRUM);
 
         assertThat(drum.pinionSlope()).isCloseTo(0.0015 * 0.002, within(1e-12));
-        // Rod of 4 mm and 70 mm: 6.817 g · 9.80665 · 3e-6 m = 2.006e-7 N m on top of 2 · 0.02 N mm.
-        assertThat(drum.standing()).isCloseTo(4e-5 + 2.006e-7, within(1e-10));
+        // Rod of 4 mm and 75 mm: 7.3042 g · 9.80665 · 3e-6 m = 2.1489e-7 N m on top of 2 · 0.02 N mm.
+        assertThat(drum.standing()).isCloseTo(4e-5 + 2.1489e-7, within(1e-10));
     }
 
     // Moment balance along the hub. Front bearing 3e-6 m, rear bore 0.2 · 2 mm = 4e-4 m. Great wheel in the middle of

@@ -82,6 +82,8 @@ public final class SmallBriefs {
         put(tree, "/drum/diameter", "step", "6 mm");
         put(tree, "/drum", "length", "60 mm");
         put(tree, "/frame", "depth", "90 mm");
+        // Layouts have oracles of their own.
+        put(tree, "/frame", "arrangement", "unplaced");
     }
 
     /** Demands are set around what a random train of the choices would do. */

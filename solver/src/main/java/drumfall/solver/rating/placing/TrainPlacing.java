@@ -5,6 +5,7 @@ package drumfall.solver.rating.placing;
 import static drumfall.solver.rating.placing.TrainParts.nanometres;
 import static drumfall.solver.rating.placing.TrainParts.radius;
 
+import drumfall.solver.brief.Arrangement;
 import drumfall.solver.brief.Brief;
 import drumfall.solver.brief.MeshPlace;
 import drumfall.solver.layout.AngleGrid;
@@ -88,13 +89,14 @@ public final class TrainPlacing {
     }
 
     /**
-     * Whether a train's arbors have places, which of them does not matter; so if clearance is not demanded.
+     * Whether a train's arbors have places, which of them does not matter; so if clearance is not demanded, or the brief
+     * leaves arbors unplaced.
      *
      * @param train the train
      * @param cancelled asked now and then; true ends the work, and the answer is then no
      */
     public boolean placeable(Train train, BooleanSupplier cancelled) {
-        if (waived.contains(Demand.CLEARANCE)) {
+        if (waived.contains(Demand.CLEARANCE) || brief.frame().arrangement() == Arrangement.UNPLACED) {
             return true;
         }
         if (lacking(train).isPresent()) {
@@ -150,7 +152,7 @@ public final class TrainPlacing {
      * @param train the train
      */
     public LayoutNeed need(Train train) {
-        return need(train, Preference.inOrder(wish()));
+        return need(train, wish().map(Preference::inOrder).orElse(Preference.ANY));
     }
 
     private LayoutNeed need(Train train, Preference preference) {
@@ -158,12 +160,13 @@ public final class TrainPlacing {
         return new LayoutNeed(placed, parts.line(train), gaps(), envelope(placed), locks(train), preference, grid);
     }
 
-    private Wish wish() {
+    private Optional<Wish> wish() {
         return switch (brief.frame().arrangement()) {
-            case UPRIGHT -> Wish.UPRIGHT;
-            case COMPACT -> Wish.COMPACT;
-            case SYMMETRIC -> Wish.SYMMETRIC;
-            case SHALLOW -> Wish.SHALLOW;
+            case UPRIGHT -> Optional.of(Wish.UPRIGHT);
+            case COMPACT -> Optional.of(Wish.COMPACT);
+            case SYMMETRIC -> Optional.of(Wish.SYMMETRIC);
+            case SHALLOW -> Optional.of(Wish.SHALLOW);
+            case UNPLACED -> Optional.empty();
         };
     }
 
