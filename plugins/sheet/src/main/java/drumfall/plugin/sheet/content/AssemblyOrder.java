@@ -34,8 +34,8 @@ final class AssemblyOrder {
         }
         int teeth = clock.train().meshes().get(arbor - 1).toothCount();
         String hub = clock.build(arbor).kind() == Brief.ArborKind.FIXED
-                ? "its hub turns on the rod"
+                ? "its hub turns on its rod"
                 : "it turns with its rod";
-        return step + "; " + hub + ", and its pinion meshes with the wheel of " + teeth + " on arbor " + arbor + ".";
+        return step + "; " + hub + ". Its pinion meshes with the wheel of " + teeth + ".";
     }
 }

@@ -38,12 +38,13 @@ final class EndPlay {
         this.brief = clock.brief();
     }
 
-    /** Height of both spacers together, nm; 0 if the parts fill the frame. */
+    /** Height of both spacers together, nm; 0 if the parts leave no room for two. */
     long spacers(int arbor) {
-        return SPACERS * spacer(arbor);
+        return heights(arbor).stream().mapToLong(Long::longValue).sum();
     }
 
-    private long spacer(int arbor) {
+    /** The front one half of the room, the back one what is left of it, each in whole layers. */
+    private List<Long> heights(int arbor) {
         Fit fit = brief.fit();
         long filled = parts(arbor).stream().mapToLong(Contribution::nominal).sum();
         long middle = (Words.nanometres(fit.endShake().low())
@@ -53,9 +54,12 @@ final class EndPlay {
         LayerGrid grid = new LayerGrid(
                 Words.nanometres(fit.firstLayer()),
                 Words.nanometres(brief.printer().layer()));
-        return room < SPACERS * grid.first()
-                ? 0
-                : grid.snap(room / SPACERS, LayerRounding.NEAREST, "spacer").height();
+        if (room < SPACERS * grid.first()) {
+            return List.of();
+        }
+        long front = grid.snap(room / SPACERS, LayerRounding.DOWN, "spacer").height();
+        long back = grid.snap(room - front, LayerRounding.NEAREST, "spacer").height();
+        return List.of(front, back);
     }
 
     /** What that gives. */
@@ -63,10 +67,7 @@ final class EndPlay {
         List<Contribution> stack = new ArrayList<>();
         stack.add(part("frame", Direction.OPENS, Words.nanometres(brief.frame().depth()), 1));
         stack.addAll(parts(arbor));
-        long spacer = spacer(arbor);
-        if (spacer > 0) {
-            stack.add(part("spacers", Direction.FILLS, spacer, SPACERS));
-        }
+        heights(arbor).forEach(height -> stack.add(part("spacer", Direction.FILLS, height, 1)));
         ShakeBand band = new ShakeBand(
                 Words.nanometres(brief.fit().endShake().low()),
                 Words.nanometres(brief.fit().endShake().high()));

@@ -4,7 +4,6 @@ package drumfall.plugin.sheet.content;
 
 import drumfall.plugin.sheet.draw.Drawing;
 import drumfall.plugin.sheet.draw.PartList;
-import drumfall.solver.making.solid.SizeLimitException;
 import java.util.List;
 
 /** What comes from the printer, small. */
@@ -24,7 +23,7 @@ final class PartDrawings {
             return List.of(
                     new Block.Paragraph("Seen from above as they lie on the printer's bed, all to one scale."),
                     new Block.Figures(drawings));
-        } catch (SizeLimitException refused) {
+        } catch (IllegalArgumentException refused) {
             return List.of(new Block.Paragraph("The parts cannot be drawn. " + refused.getMessage()));
         }
     }

@@ -22,7 +22,7 @@ final class Words {
 
     /** Under 10 kg to the gram, above to ten. */
     static String kilograms(double mass) {
-        return Double.isInfinite(mass) ? "none" : number(mass, mass < 10 ? 3 : 2) + " kg";
+        return Double.isInfinite(mass) ? "no weight" : number(mass, mass < 10 ? 3 : 2) + " kg";
     }
 
     static String degrees(double radians) {

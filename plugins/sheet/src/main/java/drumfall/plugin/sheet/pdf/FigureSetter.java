@@ -19,24 +19,45 @@ final class FigureSetter {
         this.caption = caption;
     }
 
-    void set(List<Drawing> drawings) throws IOException {
-        double cell = (column.width() - (IN_A_ROW - 1) * SPACE) / IN_A_ROW;
+    /** Height of the first row with its captions, points. */
+    double firstRow(List<Drawing> drawings) {
+        List<Drawing> first = drawings.subList(0, Math.min(IN_A_ROW, drawings.size()));
+        return height(first, scale(drawings));
+    }
+
+    private double height(List<Drawing> row, double scale) {
+        return tallest(row, scale) + caption.leading() + SPACE;
+    }
+
+    private static double tallest(List<Drawing> row, double scale) {
+        return row.stream().mapToDouble(drawing -> drawing.box().depth()).max().orElse(0) * scale;
+    }
+
+    private double cell() {
+        return (column.width() - (IN_A_ROW - 1) * SPACE) / IN_A_ROW;
+    }
+
+    private double scale(List<Drawing> drawings) {
         double largest = drawings.stream()
                 .mapToDouble(
                         drawing -> Math.max(drawing.box().width(), drawing.box().depth()))
                 .max()
                 .orElse(1);
-        double scale = Math.min(cell / largest, Paper.POINTS);
+        return Math.min(cell() / largest, Paper.POINTS);
+    }
+
+    void set(List<Drawing> drawings) throws IOException {
+        double scale = scale(drawings);
         for (int first = 0; first < drawings.size(); first += IN_A_ROW) {
-            row(drawings.subList(first, Math.min(first + IN_A_ROW, drawings.size())), cell, scale);
+            row(drawings.subList(first, Math.min(first + IN_A_ROW, drawings.size())), scale);
         }
         column.down(4);
     }
 
-    private void row(List<Drawing> row, double cell, double scale) throws IOException {
-        double tallest =
-                row.stream().mapToDouble(drawing -> drawing.box().depth()).max().orElse(0) * scale;
-        column.need(tallest + caption.leading() + SPACE);
+    private void row(List<Drawing> row, double scale) throws IOException {
+        double cell = cell();
+        double tallest = tallest(row, scale);
+        column.need(height(row, scale));
         double bottom = column.down(tallest + SPACE / 2);
         for (int i = 0; i < row.size(); i++) {
             Drawing drawing = row.get(i);

@@ -14,6 +14,9 @@ public final class SheetPages implements Block.Writer<IOException> {
     private static final double INDENT = 16;
     private static final double GAP = 6;
 
+    /** A heading with a table's caption, head and first rows, points. */
+    private static final double HEADED = 110;
+
     private final Column column;
     private final Style body;
     private final Style small;
@@ -60,8 +63,7 @@ public final class SheetPages implements Block.Writer<IOException> {
     }
 
     private void section(Section section, Booklet booklet) throws IOException {
-        // A heading stands with a table's caption, head and first rows, or not at all on this page.
-        column.need(110);
+        column.need(HEADED + drawn(section));
         column.skip(16);
         double y = column.down(head.leading());
         column.ink().text(section.title(), head, Ink.BLACK, column.left(), y);
@@ -71,6 +73,16 @@ public final class SheetPages implements Block.Writer<IOException> {
         for (Block block : section.blocks()) {
             block.write(this);
         }
+    }
+
+    /** Height of the drawings that a section begins with, so that its heading does not stand alone. */
+    private double drawn(Section section) {
+        return section.blocks().stream()
+                .filter(Block.Figures.class::isInstance)
+                .map(Block.Figures.class::cast)
+                .findFirst()
+                .map(figures -> new FigureSetter(column, small).firstRow(figures.drawings()))
+                .orElse(0.0);
     }
 
     private void foot(Sheet sheet, Booklet booklet) throws IOException {

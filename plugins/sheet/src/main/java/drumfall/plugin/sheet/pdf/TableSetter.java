@@ -10,7 +10,7 @@ import java.util.List;
 /** Sets a table; its head is repeated on every page, and no row is torn apart. */
 final class TableSetter {
     private static final double PAD = 3;
-    private static final double GUTTER = 8;
+    private static final double GUTTER = 14;
 
     private final Column column;
     private final Style cell;

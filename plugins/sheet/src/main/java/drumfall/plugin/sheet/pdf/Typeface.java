@@ -39,6 +39,8 @@ final class Typeface {
                 throw new IOException("The font (Roboto-" + name + ") must come with the jar. Maybe package it anew.");
             }
             TrueTypeFont face = new TTFParser().parse(new RandomAccessReadBuffer(in.readAllBytes()));
+            // Ligatures would be read back, and searched for, as letters of their own.
+            face.disableGsubFeature("liga");
             return new Typeface(PDType0Font.load(document, face, true), face.getUnicodeCmapLookup());
         }
     }
