@@ -83,7 +83,7 @@ final class BenchChecks {
                 + Words.millimetres(clock.brief().fit().endShake().high().si(), 2)
                 + "; the table shows the least and the most that parts off by "
                 + Words.millimetres(clock.brief().fit().heightError().si(), 2)
-                + " give, and how often that misses. Side shake: at any wheel between the plates the arbor strays from"
+                + " give, and how often that misses. Under 0 the arbor would bind. Side shake: at any wheel between the plates the arbor strays from"
                 + " its place by at most half the play in its bore.");
     }
 }

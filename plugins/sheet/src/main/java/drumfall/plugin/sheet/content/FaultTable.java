@@ -24,7 +24,7 @@ final class FaultTable {
                         new Block.Column("Fault", 5, false),
                         new Block.Column("Sign", 5, false),
                         new Block.Column("Least weight", 2.2, true),
-                        new Block.Column("Runs as recommended", 2.4, false)),
+                        new Block.Column(head(recommended), 2, false)),
                 rows);
         return new Section(
                 "If it stops",
@@ -38,6 +38,10 @@ final class FaultTable {
     }
 
     private static String goesOn(double least, double recommended) {
-        return Double.isFinite(least) && least <= recommended ? "yes" : "no";
+        return Double.isFinite(least) && least <= recommended ? "runs" : "stops";
+    }
+
+    private static String head(double recommended) {
+        return Double.isFinite(recommended) ? "On " + Words.kilograms(recommended) : "As it is";
     }
 }

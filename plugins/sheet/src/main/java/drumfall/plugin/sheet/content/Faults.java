@@ -44,6 +44,7 @@ final class Faults {
         DepthFaults depths = new DepthFaults(clock);
         for (int mesh = 0; mesh < clock.train().meshes().size(); mesh++) {
             faults.add(depths.wide(mesh));
+            faults.add(depths.close(mesh));
         }
         faults.add(deepLock());
         faults.add(rough(

@@ -40,7 +40,7 @@ final class Typeface {
             }
             TrueTypeFont face = new TTFParser().parse(new RandomAccessReadBuffer(in.readAllBytes()));
             // Ligatures would be read back, and searched for, as letters of their own.
-            face.disableGsubFeature("liga");
+            face.setEnableGsub(false);
             return new Typeface(PDType0Font.load(document, face, true), face.getUnicodeCmapLookup());
         }
     }
