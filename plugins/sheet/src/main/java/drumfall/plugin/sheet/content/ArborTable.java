@@ -27,10 +27,10 @@ final class ArborTable {
                 "Arbors from the drum to the escape wheel",
                 List.of(
                         new Block.Column("Arbor", 3, false),
-                        new Block.Column("Carries", 6, false),
+                        new Block.Column("Carries", 7, false),
                         new Block.Column("Rod", 2, true),
-                        new Block.Column("Runs in", 4, false),
-                        new Block.Column("Bore as drawn", 2.4, true),
+                        new Block.Column("Runs in", 3.6, false),
+                        new Block.Column("Drawn bore", 2.2, true),
                         new Block.Column("Drill", 2, true)),
                 rows);
         return new Section(
