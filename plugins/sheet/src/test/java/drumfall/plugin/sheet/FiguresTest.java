@@ -10,13 +10,18 @@ import drumfall.solver.fit.bore.DrillRack;
 import drumfall.solver.fit.bore.DrillSeries;
 import drumfall.solver.fit.bore.Finish;
 import drumfall.solver.fit.bore.FinishedHole;
+import drumfall.solver.power.Criterion;
 import drumfall.solver.power.WeightWalk;
+import drumfall.solver.power.books.LoadedArbor;
+import drumfall.solver.power.books.LoadedClock;
 import drumfall.solver.power.pendulum.BobPlace;
 import drumfall.solver.power.pendulum.BodyShape;
 import drumfall.solver.power.pendulum.CompoundPendulum;
 import drumfall.solver.power.pendulum.DailyRate;
 import drumfall.solver.quantity.Quantity;
+import drumfall.solver.rating.BandPoint;
 import drumfall.solver.rating.Rating;
+import drumfall.solver.rating.TrainRater;
 import drumfall.solver.rating.answers.PowerAnswers;
 import drumfall.solver.train.DrumRun;
 import java.io.IOException;
@@ -28,6 +33,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Every figure on the sheet is the solver's, asked here by another way than the sheet asks. */
 class FiguresTest {
@@ -133,13 +139,42 @@ class FiguresTest {
     @Test
     void a_fault_weighs_what_the_walk_weighs_with_it() {
         // Q at the low end of its band, all else in the middle.
-        var point = new drumfall.solver.rating.BandPoint(0.5, 0.5, 0.5, 1);
+        BandPoint point = new BandPoint(0.5, 0.5, 0.5, 1);
         double least = new WeightWalk(Trials.rater().movement(point))
                 .weigh(Trials.eightDays().rating().train())
                 .leastWeight();
         assertThat(least).isGreaterThan(Trials.eightDays().rating().weight().leastWeight());
         assertThat(HtmlTest.text(Trials.files().text("builders-sheet.html")))
                 .contains("with the crutch off " + f(least < 10 ? "%.3f kg" : "%.2f kg", least));
+    }
+
+    /** A doubled arbor, put together from a brief whose bearings are twice as bad rather than by doubling. */
+    @ParameterizedTest
+    @ValueSource(ints = {0, 1, 2, 3})
+    void a_bad_bearing_weighs_what_one_from_a_worse_brief_weighs(int arbor) {
+        LoadedClock clock = Trials.rater().loaded(Trials.eightDays().rating().train());
+        TrainRater worse = new TrainRater(Trials.draggingBearings());
+        LoadedArbor running = clock.running().arbors().get(arbor);
+        LoadedArbor starting = clock.starting().arbors().get(arbor);
+        Brief.ArborBuild build = worse.build(running.role());
+        double least = clock.withArbor(
+                        arbor,
+                        running.withFriction(worse.friction(build, running.role(), Criterion.RUNNING)),
+                        starting.withFriction(worse.friction(build, running.role(), Criterion.BINDING)))
+                .leastWeight();
+        double seconds = Trials.answers().freeSpins().get(arbor).seconds();
+        assertThat(PAGES.get(0)).contains(f("instead of %.1f s", seconds) + f(" %.3f kg runs", least));
+    }
+
+    @Test
+    void centres_that_are_off_are_weighed_either_way() {
+        // Tooth thickness of a pair of module 1 is thinned by 0.15 mm together; 0.2 mm nearer take 2 · 0.2 mm · tan 20
+        // degrees = 0.146 mm and more at the wider angle of shifted teeth, so that nothing is left.
+        assertThat(PAGES.get(2))
+                .contains("Arbors 3 and 4, 0.2 mm too close not 34.00 mm between their middles; the teeth jam or bottom"
+                        + " no weight stops")
+                .containsPattern("Arbors 3 and 4, 0.2 mm too far apart not 34.00 mm between their middles; the mesh"
+                        + " rattles 7\\.[7-9]\\d\\d kg runs");
     }
 
     @Test

@@ -7,6 +7,7 @@ import drumfall.plugin.api.Handover;
 import drumfall.plugin.api.trial.TrialFolder;
 import drumfall.plugin.api.trial.TrialHandover;
 import drumfall.solver.brief.Brief;
+import drumfall.solver.quantity.Quantity;
 import drumfall.solver.rating.TrainRater;
 import drumfall.solver.rating.answers.PowerAnswers;
 import java.io.IOException;
@@ -81,6 +82,27 @@ final class Trials {
                 brief,
                 new TrainRater(brief).rate(eightDays().rating().train()),
                 eightDays().programVersion());
+    }
+
+    /** The trial brief with bearings that rub and drag twice as hard, static friction included. */
+    static Brief draggingBearings() {
+        Brief brief = eightDays().brief();
+        Brief.Arbors arbors = brief.arbors();
+        return named(
+                brief,
+                brief.name(),
+                new Brief.Arbors(
+                        arbors.drum(),
+                        arbors.centre(),
+                        arbors.intermediate(),
+                        arbors.escape(),
+                        new Brief.Bearing(
+                                twice(arbors.bearing().friction()),
+                                twice(arbors.bearing().drag()))));
+    }
+
+    private static Quantity twice(Quantity quantity) {
+        return Quantity.of(quantity.dimension(), quantity.exact().multiply(2));
     }
 
     private static Brief.ArborBuild plain(Brief.ArborBuild build) {
