@@ -12,6 +12,7 @@ import static drumfall.solver.quantity.Dimension.STRESS;
 import static drumfall.solver.quantity.Dimension.TIME;
 import static drumfall.solver.quantity.Dimension.TORQUE;
 
+import drumfall.solver.power.escape.EscapementKind;
 import drumfall.solver.quantity.Quantity;
 import drumfall.solver.sheet.Count;
 import drumfall.solver.sheet.Entries;
@@ -221,6 +222,7 @@ public record Brief(
      * @param safetyFactor rated load over the load hung on it, knots included
      * @param falls falls of line that may carry the weight: 1 hangs straight, 2 passes a pulley
      * @param pulleyEfficiency of the pulley at the weight
+     * @param pulley diameter of the pulley at the bottom of its groove
      */
     public record Line(
             @Measure(value = LENGTH, over = "0 mm", to = "20 mm")
@@ -234,7 +236,10 @@ public record Brief(
             @Count(from = 1, to = 2) @Entries(from = 1, to = 2)
             List<Integer> falls,
 
-            @Measure(value = NUMBER, over = "0", to = "1") Quantity pulleyEfficiency) {
+            @Measure(value = NUMBER, over = "0", to = "1") Quantity pulleyEfficiency,
+
+            @Measure(value = LENGTH, over = "0 mm", to = "500 mm")
+            Quantity pulley) {
         /** Copies the list. */
         public Line {
             falls = List.copyOf(falls);
@@ -347,12 +352,6 @@ public record Brief(
 
             @Measure(value = NUMBER, from = "1", to = "1000000")
             Quantity high) {}
-
-    /** Kinds of escapement that can be asked for. */
-    public enum EscapementKind {
-        /** Tangential pallets, dead locking faces. */
-        DEADBEAT
-    }
 
     /**
      * The escapement.

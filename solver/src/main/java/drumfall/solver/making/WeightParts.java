@@ -60,9 +60,7 @@ final class WeightParts {
         MakingSizes.Weight sizes = shop.sizes().weight();
         double line = shop.brief().line().diameter().si();
         return new Pulley(
-                Math.max(
-                        sizes.pulleyRatio() * line,
-                        sizes.pulleyBore() + 4 * shop.print().wall()),
+                shop.brief().line().pulley().si(),
                 2 * line,
                 line,
                 2 * shop.print().wall(),

@@ -13,13 +13,14 @@ import org.apache.commons.numbers.fraction.BigFraction;
 /**
  * Trains that meet every demand on their figures and yet cannot be built, found one by one: their arbors have no place.
  *
- * <p>Whether arbors have a place does not depend on the teeth of the escape wheel, whose size is the brief's; so a refused
- * train stands for those with other escape wheels. Halves of refused trains are <em>distrusted</em>: they may stand in
- * trains, but not in place of other halves. Let {@code t = (a, b)} be a train that can be built, and let {@code a} be left
- * out of a list because the half {@code a'} replaces it. Then {@code a'} is trusted, so {@code (a', b)} is not refused, and
- * it is nowhere worse than {@code t}. The same holds for {@code b}, and for trains held against a front without refused
- * trains. Steps of this kind cannot go on for ever, since each leads to a better cell or an earlier train, so they end at
- * a train of the front. If every train of that front can be built, it is the front of all trains that can.
+ * <p>Halves of refused trains are <em>distrusted</em>, whatever the teeth of their escape wheels: they may stand in trains,
+ * but not in place of other halves. Let {@code t = (a, b)} be a train that can be built, and let {@code a} be left out of
+ * a list because the half {@code a'} replaces it. Then {@code a'} is trusted, so {@code (a', b)} is not refused, and it is
+ * nowhere worse than {@code t}. The same holds for {@code b}. Steps of this kind cannot go on for ever, since each leads to
+ * a better cell or an earlier train, so they end at a train of listed halves that was not refused when the halves were
+ * listed. Either a train of the front, which can be built, is as good as that one; or it can itself be built, and is in the
+ * front; or it cannot, and is refused now. If nothing is refused in a whole round, the last case is out, and the front is
+ * that of all trains that can be built.
  *
  * <p>Unmodifiable.
  */
@@ -31,7 +32,7 @@ public final class Refused {
     private final Set<Above> above;
     private final Set<List<Mesh>> below;
 
-    private record Build(Above above, List<Mesh> below) {}
+    private record Build(Above above, List<Mesh> below, int escapeTeeth) {}
 
     private record Above(List<Mesh> meshes, BigFraction drumDiameter, Reeving reeving) {}
 
@@ -64,7 +65,8 @@ public final class Refused {
         int centre = train.meshesAbove();
         return new Build(
                 new Above(List.copyOf(meshes.subList(0, centre)), train.drumDiameter(), train.reeving()),
-                List.copyOf(meshes.subList(centre, meshes.size())));
+                List.copyOf(meshes.subList(centre, meshes.size())),
+                train.escapeTeeth());
     }
 
     /** Whether there is none. */

@@ -59,6 +59,11 @@ public final class TrainLimits {
         this.periodRatio = FiniteArc.periodRatio(arcAsked());
     }
 
+    /** Demands that are taken as met. */
+    public Set<Demand> waived() {
+        return waived;
+    }
+
     /** The demands on teeth. */
     public ToothLimits teeth() {
         return teeth;

@@ -9,6 +9,7 @@ import drumfall.solver.rating.CellFront;
 import drumfall.solver.rating.TrainRater;
 import drumfall.solver.train.Train;
 import java.util.List;
+import java.util.function.Predicate;
 import org.chocosolver.solver.constraints.Propagator;
 import org.chocosolver.solver.constraints.PropagatorPriority;
 import org.chocosolver.solver.exception.ContradictionException;
@@ -29,6 +30,7 @@ final class FrontRule extends Propagator<IntVar> {
     private final List<LowerHalf> lowers;
     private final HalfJoin join;
     private final CellFront front;
+    private final Predicate<Train> placeable;
     private final TrainRater rater;
     private final double[] values;
 
@@ -38,7 +40,8 @@ final class FrontRule extends Propagator<IntVar> {
             IntVar lower,
             List<LowerHalf> lowers,
             TrainRater rater,
-            CellFront front) {
+            CellFront front,
+            Predicate<Train> placeable) {
         super(new IntVar[] {upper, lower}, PropagatorPriority.VERY_SLOW, false);
         this.upper = upper;
         this.lower = lower;
@@ -47,6 +50,7 @@ final class FrontRule extends Propagator<IntVar> {
         this.rater = rater;
         this.join = new HalfJoin(rater);
         this.front = front;
+        this.placeable = placeable;
         this.values = new double[rater.objectives().asked().size()];
     }
 
@@ -85,7 +89,7 @@ final class FrontRule extends Propagator<IntVar> {
 
     /** A train without a place for its arbors must not stand in the way of others. */
     private boolean beside(Train train, CellFront beside) {
-        return !rater.refused().holds(train) && beside.add(rater.rate(train));
+        return placeable.test(train) && beside.add(rater.rate(train));
     }
 
     @Override

@@ -7,10 +7,12 @@ import drumfall.solver.halves.UpperHalf;
 import drumfall.solver.rating.CellFront;
 import drumfall.solver.rating.Rating;
 import drumfall.solver.rating.TrainRater;
+import drumfall.solver.train.Train;
 import java.util.List;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.DoubleConsumer;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.chocosolver.solver.Model;
 import org.chocosolver.solver.Settings;
@@ -33,6 +35,7 @@ public final class TrainRules {
     private final TrainVariables train;
     private final RuleBook rules;
     private final CellFront front;
+    private final Predicate<Train> placeable;
     private IntVar[] decisions;
 
     /**
@@ -42,10 +45,12 @@ public final class TrainRules {
      * @param above meshes from the drum to the centre
      * @param below meshes from the centre to the escape wheel
      * @param front takes in what is found
+     * @param placeable whether the arbors of a train that meets all other demands have a place
      */
-    public TrainRules(TrainRater rater, int above, int below, CellFront front) {
+    public TrainRules(TrainRater rater, int above, int below, CellFront front, Predicate<Train> placeable) {
         this.rater = rater;
         this.front = front;
+        this.placeable = placeable;
         Model model = new Model("train", Settings.init());
         this.train = new TrainVariables(model, rater.brief(), rater.choices(), above, below);
         this.rules = new RuleBook(train, rater);
@@ -60,14 +65,20 @@ public final class TrainRules {
      * @param uppers the upper halves, at least one, all with the same number of meshes
      * @param lowers the lower halves, at least one, all with the same number of meshes
      * @param front takes in what is found, and keeps the search on what can change it
+     * @param placeable whether the arbors of a train that meets all other demands have a place
      */
-    public TrainRules(TrainRater rater, List<UpperHalf> uppers, List<LowerHalf> lowers, CellFront front) {
-        this(rater, uppers.get(0).meshes().size(), lowers.get(0).meshes().size(), front);
+    public TrainRules(
+            TrainRater rater,
+            List<UpperHalf> uppers,
+            List<LowerHalf> lowers,
+            CellFront front,
+            Predicate<Train> placeable) {
+        this(rater, uppers.get(0).meshes().size(), lowers.get(0).meshes().size(), front, placeable);
         IntVar upper = train.model.intVar("upper half", 0, uppers.size() - 1, false);
         IntVar lower = train.model.intVar("lower half", 0, lowers.size() - 1, false);
         post("UPPER HALF LISTED", rules.upperHalfListed(upper, uppers));
         post("LOWER HALF LISTED", rules.lowerHalfListed(lower, lowers));
-        post("FRONT", new Constraint("", new FrontRule(upper, uppers, lower, lowers, rater, front)));
+        post("FRONT", new Constraint("", new FrontRule(upper, uppers, lower, lowers, rater, front, placeable)));
         this.decisions =
                 Stream.concat(Stream.of(upper, lower), Stream.of(train.all())).toArray(IntVar[]::new);
     }
@@ -94,7 +105,10 @@ public final class TrainRules {
         double size = Math.max(1, first.getUB() - from);
         solver.plugMonitor(new OpenNode(() -> progress.accept(Math.min(1, (first.getLB() - from) / size))));
         while (solver.solve()) {
-            take(rater.rate(train.train()), found);
+            Train fixed = train.train();
+            if (placeable.test(fixed)) {
+                take(rater.rate(fixed), found);
+            }
         }
         return solver.getSearchState() == SearchState.TERMINATED && !solver.isStopCriterionMet();
     }

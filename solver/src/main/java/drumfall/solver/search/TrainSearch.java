@@ -8,16 +8,15 @@ import drumfall.solver.halves.LowerHalves;
 import drumfall.solver.halves.UpperHalf;
 import drumfall.solver.halves.UpperHalves;
 import drumfall.solver.rating.CellFront;
-import drumfall.solver.rating.Rating;
 import drumfall.solver.rating.Refused;
 import drumfall.solver.rating.TrainRater;
+import drumfall.solver.rating.placing.TrainPlacing;
 import drumfall.solver.rules.TrainRules;
 import drumfall.solver.search.SearchProgress.Stage;
 import drumfall.solver.train.Train;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
+import java.util.Set;
 import java.util.function.BooleanSupplier;
 import java.util.function.IntPredicate;
 import java.util.function.Predicate;
@@ -37,9 +36,9 @@ public final class TrainSearch {
     private final BooleanSupplier cancelled;
     private final SearchSettings settings;
     private final Predicate<Train> placeable;
-    private final Map<Train, Rating> placed = new LinkedHashMap<>();
+    private final Set<Train> newlyRefused = new LinkedHashSet<>();
     private TrainRater rater;
-    private CellFront front;
+    private final CellFront front;
 
     TrainSearch(
             TrainRater rater,
@@ -77,7 +76,10 @@ public final class TrainSearch {
      */
     public static SearchOutcome run(
             Brief brief, SearchListener listener, BooleanSupplier cancelled, SearchSettings settings) {
-        return new TrainSearch(new TrainRater(brief), listener, cancelled, settings, train -> true).outcome();
+        TrainRater rater = new TrainRater(brief);
+        TrainPlacing placing = new TrainPlacing(rater);
+        return new TrainSearch(rater, listener, cancelled, settings, train -> placing.placeable(train, cancelled))
+                .outcome();
     }
 
     SearchOutcome outcome() {
@@ -98,7 +100,8 @@ public final class TrainSearch {
      * @param cancelled asked all the time
      */
     static Existence existence(TrainRater rater, BooleanSupplier cancelled) {
-        return existence(rater, cancelled, train -> true);
+        TrainPlacing placing = new TrainPlacing(rater);
+        return existence(rater, cancelled, train -> placing.placeable(train, cancelled));
     }
 
     /**
@@ -119,56 +122,59 @@ public final class TrainSearch {
         while (true) {
             boolean complete = search[0].throughAllShapes();
             if (search[0].front.size() > 0) {
-                if (search[0].frontPlaced()) {
-                    return Existence.of(search[0].front.ratings().get(0));
-                }
-            } else {
-                return complete ? Existence.NONE : Existence.UNKNOWN;
+                return Existence.of(search[0].front.ratings().get(0));
+            }
+            if (!complete) {
+                return Existence.UNKNOWN;
+            }
+            if (!search[0].learnt()) {
+                return Existence.NONE;
             }
         }
     }
 
     /**
-     * Goes through all trains as if every one of them could be built; refuses those of the front that cannot, and goes
-     * through all again without them, until none is left to refuse. See {@link Refused} for why the last front is complete.
+     * Goes through all trains; those that could change the front are refused if their arbors have no place. As long as
+     * some are newly refused, all are gone through again, their halves distrusted. See {@link Refused} for why the last
+     * front is complete.
      */
     private boolean inRounds() {
-        while (throughAllShapes()) {
-            if (frontPlaced()) {
-                return true;
+        do {
+            if (!throughAllShapes()) {
+                return false;
             }
-            listener.frontChanged(front.ratings());
-        }
-        return false;
+        } while (learnt());
+        return true;
     }
 
-    /** Whether every train of the front can be built; if not, those that cannot are refused and the others kept. */
-    private boolean frontPlaced() {
-        List<Train> refused = new ArrayList<>();
-        for (Rating rating : front.ratings()) {
-            if (placed.containsKey(rating.train())) {
-                continue;
-            }
-            if (placeable.test(rating.train())) {
-                placed.put(rating.train(), rating);
-            } else {
-                refused.add(rating.train());
-            }
+    /** Whether a train that would change the front has a place; remembers those that have none. */
+    private boolean hasPlace(Train train) {
+        if (rater.refused().holds(train) || newlyRefused.contains(train)) {
+            return false;
         }
-        if (refused.isEmpty()) {
-            return true;
+        boolean placed = placeable.test(train);
+        if (!placed) {
+            newlyRefused.add(train);
         }
-        rater = all.knowing(rater.refused().and(refused));
-        front = new CellFront(rater.objectives().asked());
-        placed.values().forEach(front::add);
-        return false;
+        return placed;
+    }
+
+    /** Takes what was refused in a round into the next; false if there was nothing. */
+    private boolean learnt() {
+        if (newlyRefused.isEmpty()) {
+            return false;
+        }
+        rater = all.knowing(rater.refused().and(List.copyOf(newlyRefused)));
+        newlyRefused.clear();
+        return true;
     }
 
     private boolean throughAllShapes() {
         for (int below : rater.choices().meshesBelowLeft()) {
             tell(Stage.LISTING, 0, below, 0);
             if (!settings.listHalves()) {
-                if (!throughShapes(above -> search(new TrainRules(rater, above, below, front), above, below))) {
+                if (!throughShapes(
+                        above -> search(new TrainRules(rater, above, below, front, this::hasPlace), above, below))) {
                     return false;
                 }
                 continue;
@@ -209,7 +215,7 @@ public final class TrainSearch {
         if (cancelled.getAsBoolean()) {
             return false;
         }
-        return uppers.isEmpty() || search(new TrainRules(rater, uppers, lowers, front), above, below);
+        return uppers.isEmpty() || search(new TrainRules(rater, uppers, lowers, front, this::hasPlace), above, below);
     }
 
     private boolean search(TrainRules rules, int above, int below) {

@@ -11,7 +11,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
- * One of several words: the constants of an enum, in lower case with hyphens.
+ * One of several words: the constants of an enum that are not withheld, in lower case with hyphens.
  *
  * @param type the enum
  */
@@ -21,7 +21,14 @@ record ChoiceShape(Class<?> type) implements Shape {
     }
 
     private List<String> words() {
-        return Arrays.stream(type.getEnumConstants()).map(ChoiceShape::word).toList();
+        return Arrays.stream(type.getEnumConstants())
+                .filter(constant -> withheld(constant).isEmpty())
+                .map(ChoiceShape::word)
+                .toList();
+    }
+
+    private static Optional<Withheld> withheld(Object constant) {
+        return Withheld.Mark.of((Enum<?>) constant);
     }
 
     @Override
@@ -37,7 +44,9 @@ record ChoiceShape(Class<?> type) implements Shape {
         if (constant.isEmpty()) {
             findings.add(place, node, "the word is not known here", remedyFor(node.textValue()));
         }
-        return constant;
+        Optional<Withheld> withheld = constant.flatMap(ChoiceShape::withheld);
+        withheld.ifPresent(mark -> findings.add(place, node, mark.rule(), mark.remedy()));
+        return withheld.isPresent() ? Optional.empty() : constant;
     }
 
     private String remedyFor(String written) {

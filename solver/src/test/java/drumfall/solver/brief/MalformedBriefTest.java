@@ -60,6 +60,7 @@ class MalformedBriefTest {
             /beat/secondsHand = "no";                   /beat/secondsHand;          "no";          must be true or false;                          without quotes
             /beat/pendulumLength = null;                /beat/pendulumLength;       null;          must be a group in braces;                      fields "from", "to"
             /escapement/kind = "anchor";                /escapement/kind;           "anchor";      the word is not known here;                     write "deadbeat"
+            /escapement/kind = "recoil-anchor";         /escapement/kind;           "recoil-anchor"; a recoil anchor is not modelled;              write "deadbeat"
             /arbors/drum/kind = "turnig";               /arbors/drum/kind;          "turnig";      the word is not known here;                     write "turning" if that was meant
             /arbors/drum/kind = "TURNING";              /arbors/drum/kind;          "TURNING";     the word is not known here;                     write "turning" if that was meant
             /arbors/centre/bearings = true;             /arbors/centre/bearings;    true;          must be a word in quotes;                       one of "none", "front", "rear", "both"

@@ -6,6 +6,7 @@ import drumfall.solver.quantity.Dimension;
 import drumfall.solver.quantity.UnitSystem;
 import drumfall.solver.rating.why.Card;
 import drumfall.solver.rating.why.Formula;
+import drumfall.ui.presenter.ShownFigure.Rounding;
 import drumfall.ui.presenter.WhereCard.Input;
 import java.util.Arrays;
 import java.util.Locale;
@@ -35,29 +36,36 @@ final class BookCards {
 
     private Input input(Card card) {
         Optional<Supplier<WhereCard>> next = card.formula().map(formula -> () -> shown(card));
-        return new Input(card.symbol(), meaning(card), value(card).text(), Optional.empty(), typed(card), next);
+        return new Input(card.symbol(), meaning(card), value(card).text(), typed(card), next);
     }
 
     private static Optional<String> typed(Card card) {
         return card.pointer().filter(pointer -> BriefSheet.rowOf(pointer).isPresent());
     }
 
-    /** The name on the brief's sheet, or the solver's in words. */
+    /** The name on the brief's sheet, that of the window's own figure, or the solver's in words. */
     private static String meaning(Card card) {
         return card.pointer()
                 .flatMap(BriefSheet::rowOf)
                 .map(SheetRow::label)
+                .or(() -> Figure.ofCard(card.name()).map(Figure::title))
                 .orElseGet(() -> card.name().replaceFirst("^train\\.", "").replaceAll("[-.]", " "));
     }
 
-    private ShownFigure value(Card card) {
+    /** A card's value, rounded the way of the window's own figure. */
+    ShownFigure value(Card card) {
         if (card.unit().equals("W")) {
             return PowerStep.microwatts(card.value());
         }
         return Arrays.stream(Dimension.values())
                 .filter(known -> known.siSymbol().equals(card.unit()))
                 .findFirst()
-                .map(known -> ShownFigure.of(known, card.value(), units).withMinusSign())
+                .map(known -> ShownFigure.of(known, card.value(), units, rounding(card))
+                        .withMinusSign())
                 .orElseGet(() -> new ShownFigure(String.format(Locale.ROOT, "%.3g", card.value()), card.unit()));
+    }
+
+    private static Rounding rounding(Card card) {
+        return Figure.ofCard(card.name()).map(Figure::rounding).orElse(Rounding.NEAREST);
     }
 }

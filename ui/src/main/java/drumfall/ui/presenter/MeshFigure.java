@@ -89,6 +89,6 @@ public enum MeshFigure {
     }
 
     private static Input input(String symbol, String key, String value, Optional<String> pointer) {
-        return new Input(symbol, Texts.of("meshinput." + key), value, Optional.empty(), pointer);
+        return new Input(symbol, Texts.of("meshinput." + key), value, pointer);
     }
 }

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.ui.presenter;
 
+import drumfall.solver.power.answers.Coasting;
+import drumfall.solver.power.answers.FreeSpin;
 import drumfall.solver.power.books.PowerBooks;
 import drumfall.solver.quantity.Dimension;
 import drumfall.solver.quantity.UnitSystem;
@@ -13,6 +15,7 @@ import drumfall.ui.presenter.WhereCard.Input;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** The figures of the sheet of the power and where each comes from. */
 public final class PowerCards {
@@ -37,6 +40,13 @@ public final class PowerCards {
             case ARC -> books(books -> ShownFigure.of(Dimension.ANGLE, books.semiArc(), units));
             case POWER -> books(books -> PowerStep.microwatts(books.weightPower()));
             case DELIVERED -> books(books -> MeshFigure.percent(picture.delivered()));
+            case COASTING ->
+                picture.coasting().map(coasting -> time(coasting.seconds())).orElse(ShownFigure.NONE);
+            case FREE_SPIN ->
+                time(picture.spins().stream()
+                        .mapToDouble(FreeSpin::seconds)
+                        .min()
+                        .orElse(Double.NaN));
         };
     }
 
@@ -54,8 +64,42 @@ public final class PowerCards {
                 figure.title(),
                 value(figure),
                 known.flatMap(Card::formula).map(formula -> formula.text()).orElseGet(() -> ownFormula(figure)),
-                set(),
-                known.map(Card::source).orElseGet(() -> Texts.of("powersource.books")));
+                inputs(figure),
+                known.map(Card::source).orElseGet(() -> ownSource(figure)));
+    }
+
+    private static String ownSource(PowerFigure figure) {
+        return switch (figure) {
+            case COASTING -> Texts.of("powersource.coasting");
+            case FREE_SPIN -> Texts.of("powersource.spin");
+            case LEAST, ARC, POWER, DELIVERED -> Texts.of("powersource.books");
+        };
+    }
+
+    private List<Input> inputs(PowerFigure figure) {
+        return switch (figure) {
+            case COASTING -> picture.coasting().map(this::coasting).orElseGet(this::set);
+            case FREE_SPIN -> spins();
+            case LEAST, ARC, POWER, DELIVERED -> set();
+        };
+    }
+
+    private List<Input> coasting(Coasting coasting) {
+        return List.of(
+                typed("Q", "quality", number(coasting.quality()), "/pendulum/quality/low"),
+                plain("A", "arc", ShownFigure.of(Dimension.ANGLE, coasting.semiArc(), units)),
+                plain("e", "angle", ShownFigure.of(Dimension.ANGLE, coasting.escapeAngle(), units)),
+                plain("t", "beat", time(coasting.secondsPerBeat())));
+    }
+
+    private List<Input> spins() {
+        return IntStream.range(0, picture.spins().size())
+                .mapToObj(i -> new Input(
+                        "t_" + (i + 1),
+                        Names.arbor(i, train),
+                        time(picture.spins().get(i).seconds()).text(),
+                        Optional.empty()))
+                .toList();
     }
 
     private static String ownFormula(PowerFigure figure) {
@@ -68,7 +112,7 @@ public final class PowerCards {
         return switch (figure) {
             case LEAST -> middle;
             case POWER -> picture.setting().weight() == reckoner.rating().recommendedWeight();
-            case ARC, DELIVERED -> false;
+            case ARC, DELIVERED, COASTING, FREE_SPIN -> false;
         };
     }
 
@@ -188,6 +232,10 @@ public final class PowerCards {
         return ShownFigure.of(Dimension.MASS, kilograms, units, ShownFigure.Rounding.UP);
     }
 
+    private ShownFigure time(double seconds) {
+        return ShownFigure.of(Dimension.TIME, seconds, units, ShownFigure.Rounding.DOWN);
+    }
+
     private ShownFigure torque(double newtonMetres) {
         return ShownFigure.of(Dimension.TORQUE, newtonMetres, units);
     }
@@ -197,10 +245,10 @@ public final class PowerCards {
     }
 
     private static Input plain(String symbol, String key, ShownFigure value) {
-        return new Input(symbol, Texts.of("powerinput." + key), value.text(), Optional.empty(), Optional.empty());
+        return new Input(symbol, Texts.of("powerinput." + key), value.text(), Optional.empty());
     }
 
     private static Input typed(String symbol, String key, ShownFigure value, String pointer) {
-        return new Input(symbol, Texts.of("powerinput." + key), value.text(), Optional.empty(), Optional.of(pointer));
+        return new Input(symbol, Texts.of("powerinput." + key), value.text(), Optional.of(pointer));
     }
 }

@@ -13,7 +13,11 @@ public enum PowerFigure {
     /** Power of the falling weight. */
     POWER("weight-power"),
     /** Share of it that the pendulum gets. */
-    DELIVERED("");
+    DELIVERED(""),
+    /** How long the clock goes on while it is wound. */
+    COASTING(""),
+    /** How long the arbor that stands first spins by itself after a flick. */
+    FREE_SPIN("");
 
     private final String card;
 

@@ -3,6 +3,8 @@
 package drumfall.ui.presenter;
 
 import drumfall.solver.power.answers.ArcCurve;
+import drumfall.solver.power.answers.Coasting;
+import drumfall.solver.power.answers.FreeSpin;
 import drumfall.solver.power.books.PowerBooks;
 import java.util.List;
 import java.util.Optional;
@@ -17,6 +19,8 @@ import java.util.Optional;
  * @param books where the power goes; empty under the least weight
  * @param curve arc against weight, from the escape angle on, the weights rising; empty if no weight reaches it
  * @param steps the way of the power; empty without books
+ * @param coasting how long the clock goes on while it is wound; empty without books
+ * @param spins how long each arbor by itself spins, from the drum
  */
 public record PowerPicture(
         PowerSetting setting,
@@ -25,11 +29,14 @@ public record PowerPicture(
         double escapeAngle,
         Optional<PowerBooks> books,
         List<ArcCurve.Point> curve,
-        List<PowerStep> steps) {
+        List<PowerStep> steps,
+        Optional<Coasting> coasting,
+        List<FreeSpin> spins) {
     /** Copies the lists. */
     public PowerPicture {
         curve = List.copyOf(curve);
         steps = List.copyOf(steps);
+        spins = List.copyOf(spins);
     }
 
     /** Share of the weight's power that the pendulum gets. */

@@ -4,6 +4,8 @@ package drumfall.ui.presenter;
 
 import drumfall.solver.brief.Brief;
 import drumfall.solver.power.answers.ArcCurve;
+import drumfall.solver.power.answers.Coasting;
+import drumfall.solver.power.answers.FreeSpin;
 import drumfall.solver.power.books.BookKeeper;
 import drumfall.solver.power.books.LoadedClock;
 import drumfall.solver.power.books.PowerBooks;
@@ -26,6 +28,8 @@ final class PowerReckoner {
 
     private final Brief brief;
     private final Rating rating;
+    // A picture must not wait for the cards, so each has a lock of its own.
+    private final Object bookLock = new Object();
     private TrainRater rater;
     private WhereFromBook book;
     private volatile Loaded last;
@@ -55,11 +59,13 @@ final class PowerReckoner {
     }
 
     /** The solver's cards of the rating. */
-    synchronized WhereFromBook book() {
-        if (book == null) {
-            book = WhereFromBook.of(rater(), rating);
+    WhereFromBook book() {
+        synchronized (bookLock) {
+            if (book == null) {
+                book = WhereFromBook.of(rater(), rating);
+            }
+            return book;
         }
-        return book;
     }
 
     /**
@@ -88,7 +94,9 @@ final class PowerReckoner {
                 known.escapeAngle(),
                 books,
                 known.curve(),
-                books.map(kept -> PowerStep.of(kept, rating.train())).orElse(List.of()));
+                books.map(kept -> PowerStep.of(kept, rating.train())).orElse(List.of()),
+                books.map(kept -> Coasting.of(known.clock(), kept.semiArc())),
+                FreeSpin.all(known.clock()));
     }
 
     private Loaded loaded(BandPoint point) {

@@ -27,28 +27,21 @@ public record WhereCard(String title, ShownFigure value, String formula, List<In
      * @param symbol its symbol in the formula
      * @param meaning what it is
      * @param value as shown
-     * @param figure the figure it is, which has a card of its own
      * @param pointer the place of the brief it was typed in
-     * @param card makes the card that it has otherwise
+     * @param card makes the card of its own that it has
      */
     public record Input(
-            String symbol,
-            String meaning,
-            String value,
-            Optional<Figure> figure,
-            Optional<String> pointer,
-            Optional<Supplier<WhereCard>> card) {
+            String symbol, String meaning, String value, Optional<String> pointer, Optional<Supplier<WhereCard>> card) {
         /**
          * A value without a further card of its own.
          *
          * @param symbol its symbol in the formula
          * @param meaning what it is
          * @param value as shown
-         * @param figure the figure it is, which has a card of its own
          * @param pointer the place of the brief it was typed in
          */
-        public Input(String symbol, String meaning, String value, Optional<Figure> figure, Optional<String> pointer) {
-            this(symbol, meaning, value, figure, pointer, Optional.empty());
+        public Input(String symbol, String meaning, String value, Optional<String> pointer) {
+            this(symbol, meaning, value, pointer, Optional.empty());
         }
     }
 }

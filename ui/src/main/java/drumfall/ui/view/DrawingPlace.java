@@ -10,8 +10,8 @@ import drumfall.ui.presenter.Figure;
 import drumfall.ui.presenter.MeshSheet;
 import drumfall.ui.presenter.PowerSheet;
 import drumfall.ui.presenter.Texts;
+import drumfall.ui.presenter.TrainCards;
 import drumfall.ui.presenter.WhereCard;
-import drumfall.ui.presenter.WhereFrom;
 import drumfall.ui.presenter.Workspace;
 import drumfall.ui.view.look.FigureButton;
 import drumfall.ui.view.look.Parts;
@@ -136,8 +136,8 @@ final class DrawingPlace implements Place {
     void openCard(Figure figure, JComponent beside, Rectangle at) {
         workspace
                 .chosen()
-                .map(rating -> new WhereFrom(rating, workspace.brief(), workspace.units()))
-                .ifPresent(figures -> where.open(beside, at, figures, figure));
+                .map(rating -> new TrainCards(rating, workspace.brief(), workspace.units()))
+                .ifPresent(cards -> where.open(beside, at, cards.card(figure)));
     }
 
     private void openCard(JComponent beside, WhereCard card) {
@@ -155,7 +155,8 @@ final class DrawingPlace implements Place {
     private void refresh() {
         where.close();
         Optional<Rating> chosen = workspace.chosen();
-        Optional<WhereFrom> values = chosen.map(rating -> new WhereFrom(rating, workspace.brief(), workspace.units()));
+        Optional<TrainCards> values =
+                chosen.map(rating -> new TrainCards(rating, workspace.brief(), workspace.units()));
         figures.forEach((figure, button) ->
                 button.show(values.map(known -> known.value(figure)).orElse(drumfall.ui.presenter.ShownFigure.NONE)));
         List<DemandFigure> misses =

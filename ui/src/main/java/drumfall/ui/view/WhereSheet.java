@@ -2,11 +2,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.ui.view;
 
-import drumfall.ui.presenter.Figure;
 import drumfall.ui.presenter.Texts;
 import drumfall.ui.presenter.WhereCard;
 import drumfall.ui.presenter.WhereCard.Input;
-import drumfall.ui.presenter.WhereFrom;
 import drumfall.ui.view.look.FigureLabel;
 import drumfall.ui.view.look.Ink;
 import drumfall.ui.view.look.Look;
@@ -33,7 +31,6 @@ final class WhereSheet extends JPanel {
     private static final int WIDTH = 380;
 
     private final transient Consumer<String> toBrief;
-    private transient WhereFrom figures;
     private Component opener = this;
 
     WhereSheet(Consumer<String> toBrief) {
@@ -48,12 +45,6 @@ final class WhereSheet extends JPanel {
                 close();
             }
         });
-    }
-
-    /** Opens the card of a figure below the part of a component that shows it, or above it where there is no room. */
-    void open(JComponent beside, Rectangle part, WhereFrom all, Figure figure) {
-        figures = all;
-        open(beside, part, all.card(figure));
     }
 
     /** Opens a card below the part of a component that shows its figure, or above it where there is no room. */
@@ -113,10 +104,9 @@ final class WhereSheet extends JPanel {
 
     /** Where a value leads: to its own card, or back to the brief. */
     private Optional<Runnable> leads(Input input) {
-        Optional<Runnable> chained = input.figure().map(figure -> () -> fill(figures.card(figure)));
         Optional<Runnable> own = input.card().map(card -> () -> fill(card.get()));
         Optional<Runnable> typed = input.pointer().map(pointer -> () -> goTo(pointer));
-        return chained.or(() -> own).or(() -> typed);
+        return own.or(() -> typed);
     }
 
     private void goTo(String pointer) {

@@ -245,6 +245,25 @@ class PowerSheetTest {
                 .allSatisfy(step -> assertThat(cards.card(step).value()).isEqualTo(PowerStep.microwatts(step.power())));
     }
 
+    // (2 Q / π) ln(A / e) beats, and the arbor that stands first of those that are listed.
+    @Test
+    void the_clock_coasts_and_its_arbors_spin_as_long_as_their_formulas_say() {
+        PowerPicture picture = picture();
+        PowerCards cards = sheet.cards().orElseThrow();
+        double arc = picture.books().orElseThrow().semiArc();
+        double beats = 2 * picture.setting().quality() / Math.PI * Math.log(arc / picture.escapeAngle());
+        double beat = picture.coasting().orElseThrow().secondsPerBeat();
+
+        // 1e-9: the quality of the dial is carried as a share of its band.
+        assertThat(picture.coasting().orElseThrow().seconds())
+                .isCloseTo(beats * beat, org.assertj.core.api.Assertions.withinPercentage(1e-7));
+        assertThat(picture.spins()).hasSize(MeshTrains.train().meshes().size() + 1);
+        assertThat(cards.card(PowerFigure.FREE_SPIN).inputs())
+                .hasSize(picture.spins().size())
+                .anyMatch(input ->
+                        input.value().equals(cards.value(PowerFigure.FREE_SPIN).text()));
+    }
+
     private static void isWhole(WhereCard card) {
         assertThat(card.title()).isNotBlank();
         assertThat(card.formula()).isNotBlank();

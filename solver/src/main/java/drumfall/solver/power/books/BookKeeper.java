@@ -4,7 +4,7 @@ package drumfall.solver.power.books;
 
 import drumfall.solver.power.ArborRole;
 import drumfall.solver.power.books.LoadedTrain.ArborTorque;
-import drumfall.solver.power.escape.Deadbeat;
+import drumfall.solver.power.escape.BeatBooks;
 import drumfall.solver.train.Reeving;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,7 +16,7 @@ public final class BookKeeper {
     private static final double ROUNDING = 1e-12;
 
     private final LoadedClock clock;
-    private final KeptArc keptArc;
+    private final RegulatedPendulum pendulum;
 
     /**
      * The books of a clock.
@@ -25,7 +25,7 @@ public final class BookKeeper {
      */
     public BookKeeper(LoadedClock clock) {
         this.clock = clock;
-        this.keptArc = new KeptArc(clock.movement(), clock.train());
+        this.pendulum = new RegulatedPendulum(clock.movement(), clock.train());
     }
 
     /**
@@ -35,7 +35,7 @@ public final class BookKeeper {
      * @return rad; empty if the pendulum does not reach the escape angle
      */
     public OptionalDouble arcUnder(double weight) {
-        return keptArc.under(escapeTorque(torques(weight)));
+        return pendulum.arcUnder(escapeTorque(torques(weight)));
     }
 
     private List<ArborTorque> torques(double weight) {
@@ -62,7 +62,7 @@ public final class BookKeeper {
         }
         List<ArborTorque> torques = torques(weight);
         // The least weight keeps the escape angle; where it keeps no more, rounding must not lose the root.
-        double arc = keptArc.under(escapeTorque(torques))
+        double arc = pendulum.arcUnder(escapeTorque(torques))
                 .orElse(clock.movement().escapement().escapeAngle());
         List<BookEntry> entries = new ArrayList<>();
         double weightPower = weightPower(weight);
@@ -104,20 +104,15 @@ public final class BookKeeper {
         }
     }
 
-    /** {@code M_e π / N = pendulum + locking + impulse friction + pallet arbor + inertia + drop}, a beat at a time. */
     private void escapement(double torque, double arc, List<BookEntry> entries) {
-        Deadbeat deadbeat = keptArc.escapement();
-        var form = deadbeat.form();
-        double beat = clock.train().secondsPerBeat();
-        double worked = torque * deadbeat.workingTurn() / beat;
-        double pushed = worked * deadbeat.impulseEfficiency();
-        double rubbed = form.friction() * deadbeat.palletRadius() / form.wheelRadius() * (2 * arc - form.lift());
-        entries.add(new BookEntry(Place.DROP, 0, torque * form.drop() / beat));
-        entries.add(new BookEntry(Place.IMPULSE, 0, worked * (1 - deadbeat.impulseEfficiency())));
-        entries.add(new BookEntry(Place.INERTIA, 0, pushed * form.inertiaShare()));
-        entries.add(new BookEntry(Place.LOCKING, 0, torque * rubbed / beat));
-        entries.add(new BookEntry(Place.PALLET_ARBOR, 0, 2 * arc * form.palletArborTorque() / beat));
-        entries.add(new BookEntry(Place.PENDULUM, 0, keptArc.pendulumLoss(arc) / beat));
+        BeatBooks beat = pendulum.beat(torque, arc);
+        double seconds = clock.train().secondsPerBeat();
+        entries.add(new BookEntry(Place.DROP, 0, beat.drop() / seconds));
+        entries.add(new BookEntry(Place.IMPULSE, 0, beat.impulseFriction() / seconds));
+        entries.add(new BookEntry(Place.INERTIA, 0, beat.inertia() / seconds));
+        entries.add(new BookEntry(Place.LOCKING, 0, beat.locking() / seconds));
+        entries.add(new BookEntry(Place.PALLET_ARBOR, 0, beat.palletArbor() / seconds));
+        entries.add(new BookEntry(Place.PENDULUM, 0, beat.pendulum() / seconds));
     }
 
     private List<Double> handedOn(List<ArborTorque> torques) {

@@ -16,12 +16,6 @@ import java.util.OptionalDouble;
  * @param quality {@code Q}, at least 1
  */
 public record DeadbeatBalance(Deadbeat escapement, double weightMoment, double quality) {
-    /** Halvings after which two doubles below &pi; have met. */
-    private static final int HALVINGS = 80;
-
-    /** The balance of energies is used up to a quarter turn; no clock's pendulum swings so far. */
-    private static final double WIDEST = Math.PI / 2;
-
     /**
      * Checks that there is something to balance.
      *
@@ -43,7 +37,7 @@ public record DeadbeatBalance(Deadbeat escapement, double weightMoment, double q
 
     /** Arc that no torque exceeds, {@code A_sat}, or a quarter turn if that is less; rad. */
     public double greatestArc() {
-        return Math.min(escapement.saturationArc(), WIDEST);
+        return escapement.greatestArc();
     }
 
     /** Whether some torque lets the teeth escape at all. */
@@ -88,27 +82,7 @@ public record DeadbeatBalance(Deadbeat escapement, double weightMoment, double q
      * @return empty if the torque does not bring the pendulum to the escape angle: the clock stands
      */
     public OptionalDouble arcFor(double torque) {
-        if (!canRun() || !(surplus(leastArc(), torque) >= 0)) {
-            return OptionalDouble.empty();
-        }
-        double low = leastArc();
-        double high = greatestArc();
-        for (int i = 0; i < HALVINGS; i++) {
-            double middle = (low + high) / 2;
-            if (surplus(middle, torque) >= 0) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return OptionalDouble.of(low);
-    }
-
-    /** What a beat brings at an arc beyond what it takes there, J; falls with the arc. */
-    private double surplus(double semiArc, double torque) {
-        return torque * escapement.gain(semiArc)
-                - palletArbor(semiArc)
-                - swing(semiArc).lossPerBeat();
+        return escapement.arcFor(torque, arc -> swing(arc).lossPerBeat());
     }
 
     /**
@@ -118,24 +92,7 @@ public record DeadbeatBalance(Deadbeat escapement, double weightMoment, double q
      * @throws IllegalArgumentException if the pallets do not allow that arc
      */
     public BeatBooks books(double semiArc) {
-        DeadbeatForm form = escapement.form();
-        double torque = torqueFor(semiArc);
-        double worked = torque * escapement.workingTurn();
-        double passed = worked * escapement.impulseEfficiency();
-        double locking =
-                form.friction() * torque / form.wheelRadius() * escapement.palletRadius() * (2 * semiArc - form.lift());
-        return new BeatBooks(
-                torque * Math.PI / escapement.teeth(),
-                swing(semiArc).lossPerBeat(),
-                locking,
-                worked - passed,
-                palletArbor(semiArc),
-                passed * form.inertiaShare(),
-                torque * form.drop());
-    }
-
-    private double palletArbor(double semiArc) {
-        return swing(semiArc).coulombLossPerBeat(escapement.form().palletArborTorque());
+        return escapement.books(torqueFor(semiArc), semiArc, swing(semiArc).lossPerBeat());
     }
 
     private SwingEnergy swing(double semiArc) {

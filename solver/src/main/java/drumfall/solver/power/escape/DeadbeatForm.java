@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.solver.power.escape;
 
+import drumfall.solver.power.pendulum.Bounds;
+
 /**
  * What a brief fixes of a deadbeat escapement with tangential pallets; the escape wheel's tooth count stays open.
  *
@@ -23,6 +25,24 @@ public record DeadbeatForm(
         double friction,
         double palletArborTorque,
         double inertiaShare) {
+    /**
+     * Checks the figures.
+     *
+     * @throws IllegalArgumentException if one is out of its range
+     */
+    public DeadbeatForm {
+        Bounds.moreThan("wheelRadius", "an escape wheel", wheelRadius, 0, "m");
+        Bounds.moreThan("spanLimit", "the pallets", spanLimit, 0, "rad");
+        Bounds.lessThan("spanLimit", "the pallets", spanLimit, Math.PI, "rad");
+        Bounds.moreThan("lift", "the pallets", lift, 0, "rad");
+        Bounds.atLeast("lock", "the pallets", lock, 0, "rad");
+        Bounds.atLeast("drop", "an escape wheel", drop, 0, "rad");
+        Bounds.atLeast("friction", "the pallets", friction, 0, "");
+        Bounds.atLeast("palletArborTorque", "a deadbeat", palletArborTorque, 0, "N m");
+        Bounds.atLeast("inertiaShare", "the impulse", inertiaShare, 0, "");
+        Bounds.lessThan("inertiaShare", "the impulse", inertiaShare, 1, "");
+    }
+
     /** Angle past the zero line at which a tooth escapes, {@code e = (λ + ℓ) / 2}, rad. */
     public double escapeAngle() {
         return (lift + lock) / 2;

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.solver.power.escape;
 
+import drumfall.solver.power.pendulum.Bounds;
 import drumfall.solver.power.pendulum.FiniteArc;
 import drumfall.solver.power.pendulum.Pendulum;
 
@@ -14,24 +15,24 @@ public final class HeldArc {
     private final double arc;
     private final double periodRatio;
     private final double lossPerEnergy;
-    private final double lockingPerTorque;
+    private final double rubbingRatio;
 
     /**
      * The arc to be kept: the escape angle and its reserve.
      *
      * @param escapement the escapement
      * @param pendulum the pendulum
-     * @param reserveArc arc asked for beyond the escape angle, rad
+     * @param reserveArc arc asked for beyond the escape angle, rad, not negative; less than &pi; with it
+     * @throws IllegalArgumentException if the reserve is negative or the arc half a turn
      */
     public HeldArc(Deadbeat escapement, Pendulum pendulum, double reserveArc) {
+        Bounds.atLeast("reserveArc", "a kept pendulum", reserveArc, 0, "rad");
         this.escapement = escapement;
         this.pendulum = pendulum;
         this.arc = escapement.form().escapeAngle() + reserveArc;
         this.periodRatio = FiniteArc.periodRatio(arc);
         this.lossPerEnergy = Math.PI / pendulum.quality();
-        this.lockingPerTorque = escapement.exists()
-                ? 2 * escapement.form().friction() * escapement.palletRadius() * pendulum.quality()
-                : 0;
+        this.rubbingRatio = escapement.exists() ? escapement.rubbingRatio() : 0;
     }
 
     /** The arc kept, rad. */
@@ -42,8 +43,12 @@ public final class HeldArc {
     /**
      * What the escape wheel needs at one beat.
      *
-     * <p>The memory is {@code τ = (Q/π) · beat / (1 + 2 µ M_e r_p Q / (π r_w m g h A))}: the locking faces' friction adds
-     * to the pendulum's own damping. It is 0 where no torque keeps the arc.
+     * <p>The memory is {@code τ = (Q/π) beat / (1 + 2 (µ M_e r_p / r_w + M_f) Q / (π m g h sin A))}, 0 where no torque
+     * keeps the arc. A beat changes the energy {@code E(A) = m g h (1 - cos A)} by {@code M_e gain(A) - 2 A M_f - π E /
+     * Q}, nothing in the steady swing; beside it only the slope of that sum counts, {@code -2 µ M_e r_p / r_w - 2 M_f - π
+     * m g h sin A / Q}, and an arc more by {@code dA} is an energy more by {@code m g h sin A dA}. The impulse brings the
+     * same energy at every arc, so all that is rubbed away brings the arc back, the Coulomb torques too: a pendulum left
+     * to itself loses {@code π / 2Q} of its arc in a beat, the kept one {@code π / Q} of what its arc is off.
      *
      * @param secondsPerBeat s
      */
@@ -52,10 +57,14 @@ public final class HeldArc {
         double moment = pendulum.massMoment(length) * pendulum.gravity();
         double loss = lossPerEnergy * pendulum.energy(moment, arc);
         double torque = escapement.torqueFor(arc, loss);
-        double restoring = Math.PI * escapement.form().wheelRadius() * moment * arc;
-        double memory = Double.isInfinite(torque)
-                ? 0
-                : secondsPerBeat / lossPerEnergy / (1 + lockingPerTorque * torque / restoring);
-        return new EscapeNeed(torque, arc, memory, length, loss);
+        return new EscapeNeed(torque, arc, memory(secondsPerBeat, moment, torque), length, loss);
+    }
+
+    private double memory(double secondsPerBeat, double moment, double torque) {
+        if (Double.isInfinite(torque)) {
+            return 0;
+        }
+        double rubbing = rubbingRatio * torque + escapement.form().palletArborTorque();
+        return secondsPerBeat / (lossPerEnergy + 2 * rubbing / (moment * Math.sin(arc)));
     }
 }

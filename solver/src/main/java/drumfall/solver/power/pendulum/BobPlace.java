@@ -25,6 +25,7 @@ public final class BobPlace {
      * @return empty if no place of the bob below the axis gives that length
      */
     public static Optional<CompoundPendulum> of(double length, double mass, BodyShape shape, List<PendulumPart> fixed) {
+        check(length, mass);
         double inertia = fixed.stream().mapToDouble(PendulumPart::inertia).sum();
         double moment = fixed.stream().mapToDouble(PendulumPart::moment).sum();
         // m_b l² - L m_b l + (I_f + m_b k² - L S_f) = 0
@@ -46,6 +47,8 @@ public final class BobPlace {
      */
     public static Optional<CompoundPendulum> onRodToTheBob(
             double length, double mass, BodyShape shape, double rodMass) {
+        check(length, mass);
+        Bounds.moreThan("rodMass", "a pendulum", rodMass, 0, "kg");
         // (m_b + m_r / 3) l² - L (m_b + m_r / 2) l + m_b k² = 0
         return largerRoot(mass + rodMass / 3, length * (mass + rodMass / 2), mass * shape.gyrationSquared()).stream()
                 .mapToObj(distance -> new CompoundPendulum(
@@ -76,6 +79,11 @@ public final class BobPlace {
      */
     public static double shortestOnRodToTheBob(double mass, BodyShape shape, double rodMass) {
         return 2 * Math.sqrt((mass + rodMass / 3) * mass * shape.gyrationSquared()) / (mass + rodMass / 2);
+    }
+
+    private static void check(double length, double mass) {
+        Bounds.moreThan("equivalentLength", "a pendulum", length, 0, "m");
+        Bounds.moreThan("mass", "a bob", mass, 0, "kg");
     }
 
     /** Of {@code a x² - b x + c = 0}, {@code a} and {@code b} positive. */

@@ -18,17 +18,13 @@ public record CompoundPendulum(PendulumPart bob, List<PendulumPart> fixed) {
     /**
      * Copies the list and checks that the whole hangs.
      *
-     * @throws IllegalArgumentException if its centre of mass is not below the axis
+     * @throws IllegalArgumentException if its centre of mass is not below the axis; the place from which the bob makes it hang is named
      */
     public CompoundPendulum {
         fixed = List.copyOf(fixed);
-        double moment =
-                bob.moment() + fixed.stream().mapToDouble(PendulumPart::moment).sum();
-        if (!(moment > 0)) {
-            throw new IllegalArgumentException(
-                    "The mass moment (%s kg m) of the pendulum must be more than 0. Maybe lower the bob."
-                            .formatted(moment));
-        }
+        double others = fixed.stream().mapToDouble(PendulumPart::moment).sum();
+        double least = -others / bob.mass();
+        Bounds.moreThan("centre", "the bob", bob.centre(), least, "m");
     }
 
     /** Whole mass, kg. */
@@ -85,8 +81,10 @@ public record CompoundPendulum(PendulumPart bob, List<PendulumPart> fixed) {
      * Period of a vanishing arc, {@code 2 π √(L / g)}, s.
      *
      * @param gravity m/s&sup2;, positive
+     * @throws IllegalArgumentException if gravity is not positive
      */
     public double smallArcPeriod(double gravity) {
+        Bounds.moreThan("gravity", "a pendulum", gravity, 0, "m/s²");
         return 2 * Math.PI * Math.sqrt(equivalentLength() / gravity);
     }
 }

@@ -13,10 +13,8 @@ public final class FiniteArc {
      * @throws IllegalArgumentException if the arc is out of range
      */
     public static double periodRatio(double semiArc) {
-        if (!(semiArc >= 0 && semiArc < Math.PI)) {
-            throw new IllegalArgumentException(
-                    "The semiArc (%s rad) must be from 0 to less than π.".formatted(semiArc));
-        }
+        Bounds.atLeast("semiArc", "a pendulum", semiArc, 0, "rad");
+        Bounds.lessThan("semiArc", "a pendulum", semiArc, Math.PI, "rad");
         return 1 / agm(1, Math.cos(semiArc / 2));
     }
 

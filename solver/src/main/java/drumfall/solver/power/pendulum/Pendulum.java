@@ -15,19 +15,15 @@ public record Pendulum(double bobMass, double rodMass, double quality, double gr
     public static final double STANDARD_GRAVITY = 9.80665;
 
     /**
-     * Checks the masses and the quality.
+     * Checks the figures.
      *
-     * @throws IllegalArgumentException if a mass is not positive or the quality is below 1
+     * @throws IllegalArgumentException if one is out of its range
      */
     public Pendulum {
-        if (!(bobMass > 0) || !(rodMass >= 0)) {
-            throw new IllegalArgumentException(
-                    "The bobMass (%s kg) must be more than 0 and the rodMass (%s kg) at least 0."
-                            .formatted(bobMass, rodMass));
-        }
-        if (!(quality >= 1)) {
-            throw new IllegalArgumentException("The quality (%s) must be at least 1.".formatted(quality));
-        }
+        Bounds.moreThan("bobMass", "a pendulum", bobMass, 0, "kg");
+        Bounds.atLeast("rodMass", "a pendulum", rodMass, 0, "kg");
+        Bounds.atLeast("quality", "a pendulum", quality, 1, "");
+        Bounds.moreThan("gravity", "a pendulum", gravity, 0, "m/s²");
     }
 
     /**

@@ -13,18 +13,11 @@ public record PendulumPart(double mass, BodyShape shape, double centre) {
     /**
      * Checks the mass and the place.
      *
-     * @throws IllegalArgumentException if the mass is not positive or the place is nowhere
+     * @throws IllegalArgumentException if the mass is not positive and finite or the place is nowhere
      */
     public PendulumPart {
-        if (!(mass > 0) || Double.isInfinite(mass)) {
-            throw new IllegalArgumentException(
-                    "The mass (%s kg) of a part of the pendulum must be more than 0. Maybe leave the part out."
-                            .formatted(mass));
-        }
-        if (!Double.isFinite(centre)) {
-            throw new IllegalArgumentException(
-                    "The centre (%s m) of a part of the pendulum must be a finite distance.".formatted(centre));
-        }
+        Bounds.moreThan("mass", "a part of the pendulum", mass, 0, "kg");
+        Bounds.finite("centre", "a part of the pendulum", centre, "m");
     }
 
     /** Mass times distance of the centre, {@code m h}, kg m. */

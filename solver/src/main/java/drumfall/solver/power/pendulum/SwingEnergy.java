@@ -16,17 +16,10 @@ public record SwingEnergy(double weightMoment, double quality, double semiArc) {
      * @throws IllegalArgumentException if one is out of its range
      */
     public SwingEnergy {
-        if (!(weightMoment > 0)) {
-            throw new IllegalArgumentException(
-                    "The weightMoment (%s N m) must be more than 0.".formatted(weightMoment));
-        }
-        if (!(quality >= 1)) {
-            throw new IllegalArgumentException("The quality (%s) must be at least 1.".formatted(quality));
-        }
-        if (!(semiArc >= 0 && semiArc < Math.PI)) {
-            throw new IllegalArgumentException(
-                    "The semiArc (%s rad) must be from 0 to less than π.".formatted(semiArc));
-        }
+        Bounds.moreThan("weightMoment", "a pendulum", weightMoment, 0, "N m");
+        Bounds.atLeast("quality", "a pendulum", quality, 1, "");
+        Bounds.atLeast("semiArc", "a pendulum", semiArc, 0, "rad");
+        Bounds.lessThan("semiArc", "a pendulum", semiArc, Math.PI, "rad");
     }
 
     /** {@code E(A) = m_tot g h_cm (1 - cos A)}, J. */
@@ -38,15 +31,6 @@ public record SwingEnergy(double weightMoment, double quality, double semiArc) {
     /** What the pendulum's own damping takes in a beat, {@code π E / Q}, J. */
     public double lossPerBeat() {
         return Math.PI * stored() / quality;
-    }
-
-    /**
-     * What a Coulomb torque at the suspension takes in a beat, {@code 2 A M}, J.
-     *
-     * @param torque N m, not negative
-     */
-    public double coulombLossPerBeat(double torque) {
-        return 2 * semiArc * torque;
     }
 
     /**

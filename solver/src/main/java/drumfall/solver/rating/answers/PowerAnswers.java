@@ -3,8 +3,6 @@
 package drumfall.solver.rating.answers;
 
 import drumfall.solver.brief.Brief;
-import drumfall.solver.power.ArborFriction;
-import drumfall.solver.power.ArborRole;
 import drumfall.solver.power.answers.ArcCurve;
 import drumfall.solver.power.answers.Coasting;
 import drumfall.solver.power.answers.FreeSpin;
@@ -19,7 +17,6 @@ import drumfall.solver.power.books.LoadedClock;
 import drumfall.solver.power.books.LoadedTrain.ArborTorque;
 import drumfall.solver.power.books.PowerBooks;
 import drumfall.solver.rating.TrainRater;
-import drumfall.solver.train.Mesh;
 import drumfall.solver.train.Train;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -65,37 +62,12 @@ public final class PowerAnswers {
 
     /** How long each arbor spins after a flick of its larger part at {@link FreeSpin#USUAL_RIM_SPEED}; the hands are off. */
     public List<FreeSpin> freeSpins() {
-        return IntStream.rangeClosed(0, train.meshes().size())
-                .mapToObj(this::freeSpin)
-                .toList();
-    }
-
-    private FreeSpin freeSpin(int i) {
-        LoadedArbor arbor = clock.running().arbors().get(i);
-        ArborFriction friction = arbor.friction();
-        double hands = arbor.role() == ArborRole.CENTRE ? clock.hands() : 0;
-        ArborFriction bare = new ArborFriction(
-                friction.wheelSlope(), friction.pinionSlope(), friction.standing() - hands, friction.gravity());
-        double wheel = i == train.meshes().size()
-                ? clock.movement().parts().escapeWheelRadius()
-                : radius(train.meshes().get(i), true);
-        double driven = i == 0
-                ? train.drumDiameter().doubleValue() / 2
-                : radius(train.meshes().get(i - 1), false);
-        return FreeSpin.of(arbor.withFriction(bare), wheel, driven, FreeSpin.USUAL_RIM_SPEED / Math.max(wheel, driven));
-    }
-
-    private static double radius(Mesh mesh, boolean wheel) {
-        return mesh.module().metres() * (wheel ? mesh.toothCount() : mesh.leafCount()) / 2;
+        return FreeSpin.all(clock);
     }
 
     /** How long the clock goes on while it is wound. */
     public Coasting coasting() {
-        return new Coasting(
-                clock.movement().pendulum().quality(),
-                books.semiArc(),
-                clock.movement().escapement().escapeAngle(),
-                train.secondsPerBeat());
+        return Coasting.of(clock, books.semiArc());
     }
 
     /** What the key feels. */

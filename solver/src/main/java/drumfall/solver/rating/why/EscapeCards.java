@@ -159,13 +159,8 @@ final class EscapeCards {
                 "τ",
                 need.memory(),
                 "s",
-                "τ = (Q/π) t / (1 + 2 µ_p M_e r_p Q / (π r_w m h g A))",
-                in -> Double.isInfinite(in[3])
-                        ? 0
-                        : in[0]
-                                / Math.PI
-                                * in[1]
-                                / (1 + 2 * in[2] * in[3] * in[4] * in[0] / (Math.PI * in[5] * in[6] * in[7] * in[8])),
+                "τ = (Q/π) t / (1 + 2 (µ_p M_e r_p / r_w + M_f) Q / (π m h g sin A))",
+                EscapeCards::memory,
                 CardShelf.OUR_OWN,
                 shelf.get("quality"),
                 shelf.get("beat"),
@@ -175,6 +170,15 @@ final class EscapeCards {
                 wheelRadius(),
                 shelf.get("mass-moment"),
                 PendulumCards.gravity(shelf),
-                shelf.get("semi-arc"));
+                shelf.get("semi-arc"),
+                shelf.get("brief.escapement.palletArborTorque"));
+    }
+
+    private static double memory(double... in) {
+        if (Double.isInfinite(in[3])) {
+            return 0;
+        }
+        double rubbing = in[2] * in[3] * in[4] / in[5] + in[9];
+        return in[0] / Math.PI * in[1] / (1 + 2 * rubbing * in[0] / (Math.PI * in[6] * in[7] * Math.sin(in[8])));
     }
 }

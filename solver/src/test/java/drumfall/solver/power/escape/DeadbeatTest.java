@@ -135,6 +135,49 @@ class DeadbeatTest {
         assertThat(held.need(0.5).memory()).isZero();
     }
 
+    // 2 A M by definition: 2 · 0.05 · 1e-6 J.
+    @Test
+    void a_coulomb_torque_takes_twice_the_arc_a_beat() {
+        BeatBooks books = form(0.026, 1.6, 4, 1, 1.5, 0.2).with(30).books(1e-3, 0.05, 1e-6);
+
+        assertThat(books.palletArbor()).isCloseTo(1e-7, within(1e-20));
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            0    | 1.6 | 0.07 | 0.02 | 0.03 | 0.2  | 0     | 0.03 | The wheelRadius (0.0 m) of an escape wheel must be more than 0.0 m. Maybe 1.0E-6 m.
+            0.03 | 0   | 0.07 | 0.02 | 0.03 | 0.2  | 0     | 0.03 | The spanLimit (0.0 rad) of the pallets must be more than 0.0 rad. Maybe 1.0E-6 rad.
+            0.03 | 3.2 | 0.07 | 0.02 | 0.03 | 0.2  | 0     | 0.03 | The spanLimit (3.2 rad) of the pallets must be less than 3.141592653589793 rad. Maybe 3.141591653589793 rad.
+            0.03 | 1.6 | 0    | 0.02 | 0.03 | 0.2  | 0     | 0.03 | The lift (0.0 rad) of the pallets must be more than 0.0 rad. Maybe 1.0E-6 rad.
+            0.03 | 1.6 | 0.07 | -0.1 | 0.03 | 0.2  | 0     | 0.03 | The lock (-0.1 rad) of the pallets must be at least 0.0 rad. Maybe 0.0 rad.
+            0.03 | 1.6 | 0.07 | 0.02 | -0.1 | 0.2  | 0     | 0.03 | The drop (-0.1 rad) of an escape wheel must be at least 0.0 rad. Maybe 0.0 rad.
+            0.03 | 1.6 | 0.07 | 0.02 | 0.03 | -0.2 | 0     | 0.03 | The friction (-0.2) of the pallets must be at least 0.0. Maybe 0.0.
+            0.03 | 1.6 | 0.07 | 0.02 | 0.03 | 0.2  | -1e-6 | 0.03 | The palletArborTorque (-1.0E-6 N m) of a deadbeat must be at least 0.0 N m. Maybe 0.0 N m.
+            0.03 | 1.6 | 0.07 | 0.02 | 0.03 | 0.2  | 0     | -0.1 | The inertiaShare (-0.1) of the impulse must be at least 0.0. Maybe 0.0.
+            0.03 | 1.6 | 0.07 | 0.02 | 0.03 | 0.2  | 0     | 1    | The inertiaShare (1.0) of the impulse must be less than 1.0. Maybe 0.999999.
+            NaN  | 1.6 | 0.07 | 0.02 | 0.03 | 0.2  | 0     | 0.03 | The wheelRadius (NaN m) of an escape wheel must be more than 0.0 m. Maybe 1.0E-6 m.
+            """)
+    void a_figure_out_of_its_range_is_refused_with_the_nearest_that_works(
+            double radius,
+            double span,
+            double lift,
+            double lock,
+            double drop,
+            double friction,
+            double torque,
+            double share,
+            String sentence) {
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> new DeadbeatForm(radius, span, lift, lock, drop, friction, torque, share))
+                .withMessage(sentence);
+    }
+
+    @Test
+    void every_figure_at_its_bound_is_taken() {
+        assertThat(new DeadbeatForm(1e-6, 3.141591, 1e-6, 0, 0, 0, 0, 0).escapeAngle())
+                .isPositive();
+    }
+
     @Test
     void an_escape_wheel_has_two_teeth_at_least() {
         assertThatIllegalArgumentException()

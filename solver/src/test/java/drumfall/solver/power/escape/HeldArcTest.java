@@ -37,18 +37,69 @@ class HeldArcTest {
         assertThat(held(1000, 2e-2).arc()).isCloseTo(Math.toRadians(2.5) + 2e-2, within(1e-15));
     }
 
-    // Without friction at the pallets the memory is the pendulum's own, Q/π beats; with it the locking faces damp as
-    // well
-    // and the memory is shorter.
-    @Test
-    void the_pendulum_remembers_q_over_pi_beats_unless_the_pallets_rub() {
-        DeadbeatForm smooth = new DeadbeatForm(
-                0.030, Math.toRadians(95), Math.toRadians(4), Math.toRadians(1), Math.toRadians(1.5), 0, 2e-6, 0.03);
+    // Without friction at pallets and pallet arbor the memory is the pendulum's own, Q/π beats; each friction alone
+    // shortens it.
+    @ParameterizedTest
+    @CsvSource({"0, 0, false", "0.2, 0, true", "0, 2e-6, true", "0.2, 2e-6, true"})
+    void the_pendulum_remembers_q_over_pi_beats_unless_something_rubs(double friction, double arbor, boolean shorter) {
+        DeadbeatForm form = new DeadbeatForm(
+                0.030,
+                Math.toRadians(95),
+                Math.toRadians(4),
+                Math.toRadians(1),
+                Math.toRadians(1.5),
+                friction,
+                arbor,
+                0.03);
         Pendulum pendulum = new Pendulum(1, 0.1, 1000, Pendulum.STANDARD_GRAVITY);
+        double memory = new HeldArc(form.with(30), pendulum, 0.02).need(0.5).memory();
 
-        assertThat(new HeldArc(smooth.with(30), pendulum, 0.02).need(0.5).memory())
-                .isCloseTo(1000 / Math.PI * 0.5, within(1e-9));
-        assertThat(held(1000, 0.02).need(0.5).memory()).isLessThan(1000 / Math.PI * 0.5);
+        if (shorter) {
+            assertThat(memory).isLessThan(0.999 * 1000 / Math.PI * 0.5);
+        } else {
+            assertThat(memory).isCloseTo(1000 / Math.PI * 0.5, within(1e-9));
+        }
+    }
+
+    // The memory against pendulum and pallets stepped through time: of an arc a little too wide each beat leaves a
+    // share
+    // e^(-beat/τ). No formula of the balance is used on that side. 0.1 %: impulse and rubbing come at their own places
+    // within the beat, which moves that share by no more than the square of what a beat takes, 1 % at most here; the
+    // viscous loss is not quite that of a sinusoid, A²/8. The fourth has nothing but the pallet arbor to rub.
+    @ParameterizedTest
+    @CsvSource({
+        "30, 4, 1, 1.5, 0.2, 2e-5, 4000, 0.012",
+        "15, 3, 0.5, 2, 0.1, 1e-4, 3000, 0.02",
+        "24, 2, 0.5, 1, 0.15, 0, 5000, 0.005",
+        "30, 4, 1, 1.5, 0, 1e-4, 4000, 0.012",
+    })
+    void a_beat_leaves_of_a_deviation_what_the_memory_says(
+            int teeth,
+            double lift,
+            double lock,
+            double drop,
+            double friction,
+            double arbor,
+            double quality,
+            double reserve) {
+        Deadbeat escapement = new DeadbeatForm(
+                        0.026,
+                        Math.toRadians(95),
+                        Math.toRadians(lift),
+                        Math.toRadians(lock),
+                        Math.toRadians(drop),
+                        friction,
+                        arbor,
+                        0.03)
+                .with(teeth);
+        Pendulum pendulum = new Pendulum(0.16, 0, quality, Pendulum.STANDARD_GRAVITY);
+        EscapeNeed need = new HeldArc(escapement, pendulum, reserve).need(0.5);
+        double weightMoment = pendulum.massMoment(need.equivalentLength()) * pendulum.gravity();
+        WedgeSwing swing = new WedgeSwing(escapement, weightMoment, need.equivalentLength(), quality, need.torque());
+        double off = need.semiArc() / 50;
+        double left = (swing.next(need.semiArc() + off) - swing.next(need.semiArc() - off)) / (2 * off);
+
+        assertThat(-0.5 / Math.log(left)).isCloseTo(need.memory(), withinPercentage(0.1));
     }
 
     private static HeldArc held(double quality, double reserve) {

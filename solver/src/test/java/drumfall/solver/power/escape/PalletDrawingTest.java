@@ -160,15 +160,6 @@ class PalletDrawingTest {
                 .isThrownBy(() -> new PalletDrawing(form(1, 95, 4, 1, 6.5).with(30)));
     }
 
-    @Test
-    void a_recoil_anchor_is_refused_by_name() {
-        EscapementKind.DEADBEAT.requireModelled();
-
-        assertThatIllegalArgumentException()
-                .isThrownBy(EscapementKind.RECOIL_ANCHOR::requireModelled)
-                .withMessageContaining("recoil anchor");
-    }
-
     private static Point about(Point centre, Point place, double angle) {
         Point turned = new Point(place.x() - centre.x(), place.y() - centre.y()).turned(angle);
         return new Point(turned.x() + centre.x(), turned.y() + centre.y());

@@ -106,13 +106,48 @@ class CompoundPendulumTest {
         }
     }
 
+    // Rod of 1 kg with its middle 0.2 m above the axis: a bob of 2 kg hangs it from 0.1 m on.
     @Test
-    void a_pendulum_whose_weight_stands_above_its_axis_is_refused() {
+    void a_pendulum_whose_weight_stands_above_its_axis_is_refused_with_the_place_where_it_hangs() {
+        PendulumPart above = new PendulumPart(1, new ThinRod(0.4), -0.2);
+        PendulumPart bob = new PendulumPart(2, new MassPoint(), 0.09);
+
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> new CompoundPendulum(new PendulumPart(1, new MassPoint(), -0.1), List.of()));
-        assertThatIllegalArgumentException().isThrownBy(() -> new PendulumPart(0, new MassPoint(), 0.1));
-        assertThatIllegalArgumentException().isThrownBy(() -> new PendulumPart(-0.1, new MassPoint(), 0.1));
+                .isThrownBy(() -> new CompoundPendulum(bob, List.of(above)))
+                .withMessage("The centre (0.09 m) of the bob must be more than 0.1 m. Maybe 0.100001 m.");
+        assertThat(new CompoundPendulum(bob.lowered(0.010001), List.of(above)).massMoment())
+                .isPositive();
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            0    | 0.1      | The mass (0.0 kg) of a part of the pendulum must be more than 0.0 kg. Maybe 1.0E-6 kg.
+            -0.1 | 0.1      | The mass (-0.1 kg) of a part of the pendulum must be more than 0.0 kg. Maybe 1.0E-6 kg.
+            1    | Infinity | The centre (Infinity m) of a part of the pendulum must be finite. Maybe 0.0 m.
+            """)
+    void a_part_that_cannot_be_is_refused(double mass, double centre, String sentence) {
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> new PendulumPart(mass, new MassPoint(), centre))
+                .withMessage(sentence);
         assertThatIllegalArgumentException().isThrownBy(() -> new PendulumPart(1, new MassPoint(), Double.NaN));
+    }
+
+    @Test
+    void a_place_or_period_of_nothing_is_refused() {
+        CompoundPendulum pendulum = pendulum(1, 0.3, 0.1, 0.4);
+
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> pendulum.smallArcPeriod(0))
+                .withMessage("The gravity (0.0 m/s²) of a pendulum must be more than 0.0 m/s². Maybe 1.0E-6 m/s².");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> BobPlace.of(-0.3, 1, new MassPoint(), List.of()))
+                .withMessageContaining("The equivalentLength (-0.3 m) of a pendulum must be more than 0.0 m.");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> BobPlace.onRodToTheBob(0.3, 0, new MassPoint(), 0.1))
+                .withMessageContaining("The mass (0.0 kg) of a bob must be more than 0.0 kg.");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> BobPlace.onRodToTheBob(0.3, 1, new MassPoint(), 0))
+                .withMessageContaining("The rodMass (0.0 kg) of a pendulum must be more than 0.0 kg.");
     }
 
     static PendulumPart rod(double mass, double length) {

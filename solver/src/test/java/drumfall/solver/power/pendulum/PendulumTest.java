@@ -115,10 +115,20 @@ class PendulumTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"0, 0.1, 400", "-1, 0, 400", "1, -0.1, 400", "1, 0.1, 0.5", "1, 0.1, NaN"})
-    void a_pendulum_that_cannot_be_is_refused(double bob, double rod, double quality) {
+    @CsvSource(delimiter = '|', textBlock = """
+            0  | 0.1  | 400 | 9.8 | The bobMass (0.0 kg) of a pendulum must be more than 0.0 kg. Maybe 1.0E-6 kg.
+            -1 | 0    | 400 | 9.8 | The bobMass (-1.0 kg) of a pendulum must be more than 0.0 kg. Maybe 1.0E-6 kg.
+            1  | -0.1 | 400 | 9.8 | The rodMass (-0.1 kg) of a pendulum must be at least 0.0 kg. Maybe 0.0 kg.
+            1  | 0.1  | 0.5 | 9.8 | The quality (0.5) of a pendulum must be at least 1.0. Maybe 1.0.
+            1  | 0.1  | NaN | 9.8 | The quality (NaN) of a pendulum must be at least 1.0. Maybe 1.0.
+            1  | 0.1  | 400 | 0   | The gravity (0.0 m/s²) of a pendulum must be more than 0.0 m/s². Maybe 1.0E-6 m/s².
+            """)
+    void a_pendulum_that_cannot_be_is_refused_with_the_nearest_that_can(
+            double bob, double rod, double quality, double gravity, String sentence) {
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> new Pendulum(bob, rod, quality, Pendulum.STANDARD_GRAVITY));
+                .isThrownBy(() -> new Pendulum(bob, rod, quality, gravity))
+                .withMessage(sentence);
+        assertThat(new Pendulum(1e-6, 0, 1, 1e-6).quality()).isOne();
     }
 
     private static Pendulum simple(double gravity) {

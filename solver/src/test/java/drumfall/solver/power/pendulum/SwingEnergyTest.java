@@ -7,7 +7,6 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -24,11 +23,6 @@ class SwingEnergyTest {
         assertThat(energy.power(beat))
                 .isCloseTo(Math.PI / beat * moment * arc * arc / 2 / quality, withinPercentage(100 * arc * arc / 11));
         assertThat(energy.lossPerBeat()).isCloseTo(energy.power(beat) * beat, within(1e-20));
-    }
-
-    @Test
-    void a_coulomb_torque_takes_twice_the_arc_a_beat() {
-        assertThat(new SwingEnergy(1, 100, 0.05).coulombLossPerBeat(3e-6)).isCloseTo(3e-7, within(1e-20));
     }
 
     @ParameterizedTest

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.ui.view.power;
 
+import drumfall.solver.quantity.UnitSystem;
 import drumfall.solver.rating.answers.Change;
 import drumfall.ui.presenter.PowerCards;
 import drumfall.ui.presenter.PowerFindings;
@@ -32,6 +33,7 @@ final class PowerSavings extends JPanel {
     private final JButton turn;
     private final JPanel list = new JPanel(new MigLayout("insets 0, gap 0, wrap 1", "[grow,fill,0:0:]", ""));
     private transient Optional<Found> listed = Optional.empty();
+    private transient Optional<UnitSystem> worded = Optional.empty();
 
     PowerSavings(PowerSheet sheet, BiConsumer<JComponent, WhereCard> cards) {
         super(new MigLayout("insets 0, gap 0 2lp, wrap 1, hidemode 3", "[grow,fill,0:0:]", ""));
@@ -104,9 +106,13 @@ final class PowerSavings extends JPanel {
     }
 
     private void relist(Optional<Found> found, Optional<PowerCards> known) {
-        if (known.isEmpty()) {
+        // Every turn of a dial comes by here, and no dial changes what is saved: it is reckoned in the middle of the
+        // bands.
+        Optional<UnitSystem> units = Optional.of(sheet.units());
+        if (known.isEmpty() || (listed.equals(found) && worded.equals(units))) {
             return;
         }
+        worded = units;
         if (!listed.equals(found)) {
             listed = found;
             list.removeAll();

@@ -20,6 +20,7 @@ import drumfall.solver.brief.Fit;
 import drumfall.solver.brief.Locks;
 import drumfall.solver.brief.Objective;
 import drumfall.solver.brief.ObjectiveFigure;
+import drumfall.solver.power.escape.EscapementKind;
 import drumfall.solver.quantity.Dimension;
 import drumfall.solver.quantity.Quantity;
 import java.util.List;
@@ -66,7 +67,12 @@ final class TrialBrief {
 
     private static Brief.Line line() {
         return new Brief.Line(
-                q(LENGTH, "1.5 mm"), q(FORCE, "1200 N"), q(NUMBER, "6"), List.of(1, 2), q(NUMBER, "0.95"));
+                q(LENGTH, "1.5 mm"),
+                q(FORCE, "1200 N"),
+                q(NUMBER, "6"),
+                List.of(1, 2),
+                q(NUMBER, "0.95"),
+                q(LENGTH, "22 mm"));
     }
 
     private static Brief.Drum drum() {
@@ -88,7 +94,7 @@ final class TrialBrief {
 
     private static Brief.Escapement escapement() {
         return new Brief.Escapement(
-                Brief.EscapementKind.DEADBEAT,
+                EscapementKind.DEADBEAT,
                 new Brief.CountSteps(30, 30, 1),
                 q(LENGTH, "30 mm"),
                 q(ANGLE, "100 deg"),

@@ -1,0 +1,132 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.solver.rating.placing;
+
+import drumfall.solver.brief.Brief;
+import drumfall.solver.brief.DrumSide;
+import drumfall.solver.layout.size.ArborSize;
+import drumfall.solver.layout.size.DrumSize;
+import drumfall.solver.layout.size.EscapeSize;
+import drumfall.solver.layout.size.Face;
+import drumfall.solver.layout.size.HangingLine;
+import drumfall.solver.layout.size.MeshSpacing;
+import drumfall.solver.layout.size.MotionSize;
+import drumfall.solver.layout.size.MovementParts;
+import drumfall.solver.layout.size.Nanometres;
+import drumfall.solver.layout.size.Side;
+import drumfall.solver.power.ArborRole;
+import drumfall.solver.power.Movement;
+import drumfall.solver.power.WeightWalk;
+import drumfall.solver.power.escape.Deadbeat;
+import drumfall.solver.power.escape.PalletDrawing;
+import drumfall.solver.quantity.Quantity;
+import drumfall.solver.train.Mesh;
+import drumfall.solver.train.Reeving;
+import drumfall.solver.train.SizedMotionWork;
+import drumfall.solver.train.Train;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
+
+/**
+ * A train's parts as a layout sees them.
+ *
+ * @param brief the brief
+ * @param movement its movement
+ * @param motion the motion work, if there is one
+ */
+record TrainParts(Brief brief, Movement movement, Optional<SizedMotionWork> motion) {
+    MovementParts of(Train train) {
+        OptionalInt seconds = brief.beat().secondsHand() ? train.going().secondsArbor() : OptionalInt.empty();
+        return new MovementParts(
+                train.meshesAbove(),
+                IntStream.rangeClosed(0, train.meshes().size())
+                        .mapToObj(arbor -> arbor(train, arbor, seconds))
+                        .toList(),
+                train.meshes().stream().map(this::mesh).toList(),
+                drum(train),
+                escape(train),
+                motion.map(this::motionWork));
+    }
+
+    /** The winding square and the seconds hand stand before the dial; the rod of the centre arbor always goes there. */
+    private ArborSize arbor(Train train, int arbor, OptionalInt seconds) {
+        long rod = radius(build(WeightWalk.role(train, arbor)).diameter());
+        boolean seen = arbor == 0 || (seconds.isPresent() && seconds.getAsInt() == arbor);
+        return new ArborSize(rod, rod + nanometres(brief.parts().hubWall()), seen);
+    }
+
+    private Brief.ArborBuild build(ArborRole role) {
+        return switch (role) {
+            case DRUM -> brief.arbors().drum();
+            case CENTRE -> brief.arbors().centre();
+            case INTERMEDIATE -> brief.arbors().intermediate();
+            case ESCAPE -> brief.arbors().escape();
+        };
+    }
+
+    private MeshSpacing mesh(Mesh mesh) {
+        return new MeshSpacing(
+                Nanometres.of(mesh.centreDistance()),
+                Nanometres.of(movement.wheelTipRadius(mesh)),
+                Nanometres.of(movement.pinionTipRadius(mesh)),
+                nanometres(brief.parts().wheelThickness()),
+                nanometres(brief.parts().pinionLength()));
+    }
+
+    private DrumSize drum(Train train) {
+        return new DrumSize(
+                Nanometres.of(
+                        movement.parts().drumFlangeRadius(train.drumDiameter().doubleValue())),
+                nanometres(brief.drum().length()) + 2 * nanometres(brief.drum().wall()),
+                nanometres(brief.drum().clickSpace()),
+                brief.drum().side() == DrumSide.BEFORE ? Face.FRONT : Face.REAR);
+    }
+
+    private EscapeSize escape(Train train) {
+        Deadbeat escapement = movement.escapement().with(train.escapeTeeth());
+        PalletDrawing pallets = new PalletDrawing(escapement);
+        double arc = movement.escapement().escapeAngle() + movement.reserveArc();
+        return new EscapeSize(
+                nanometres(brief.escapement().wheelRadius()),
+                nanometres(brief.parts().wheelThickness()),
+                Nanometres.of(pallets.centreDistance()),
+                EscapeSize.ABOVE,
+                Nanometres.of(pallets.reach(arc)),
+                radius(brief.arbors().escape().diameter()));
+    }
+
+    private MotionSize motionWork(SizedMotionWork work) {
+        Mesh first = MotionChoice.first(work);
+        Mesh second = MotionChoice.second(work);
+        return new MotionSize(
+                Nanometres.of(work.centreDistance()),
+                Nanometres.of(movement.pinionTipRadius(first)),
+                Nanometres.of(movement.wheelTipRadius(first)),
+                Nanometres.of(movement.pinionTipRadius(second)),
+                Nanometres.of(movement.wheelTipRadius(second)),
+                radius(brief.arbors().intermediate().diameter()),
+                nanometres(brief.parts().wheelThickness()),
+                nanometres(brief.parts().wheelThickness()));
+    }
+
+    /** The fall that returns runs over the pulley from its outer side to its fixed point beside the drum. */
+    HangingLine line(Train train) {
+        long diameter = nanometres(brief.line().diameter());
+        return new HangingLine(
+                diameter,
+                Nanometres.of(movement.lineArm(train.drumDiameter().doubleValue())),
+                Side.ofLine(train.meshesAbove()),
+                train.reeving() == Reeving.SINGLE ? 0 : nanometres(brief.line().pulley()) + diameter,
+                nanometres(brief.weight().width()),
+                nanometres(brief.fall().topLead()));
+    }
+
+    static long nanometres(Quantity length) {
+        return Nanometres.of(length.si());
+    }
+
+    static long radius(Quantity diameter) {
+        return Nanometres.of(diameter.si() / 2);
+    }
+}

@@ -1,0 +1,224 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.solver.rating.placing;
+
+import static drumfall.solver.rating.placing.TrainParts.nanometres;
+import static drumfall.solver.rating.placing.TrainParts.radius;
+
+import drumfall.solver.brief.Brief;
+import drumfall.solver.brief.MeshPlace;
+import drumfall.solver.layout.AngleGrid;
+import drumfall.solver.layout.DirectionLock;
+import drumfall.solver.layout.LayoutNeed;
+import drumfall.solver.layout.LayoutOutcome;
+import drumfall.solver.layout.Locks;
+import drumfall.solver.layout.Preference;
+import drumfall.solver.layout.Wish;
+import drumfall.solver.layout.place.Placer;
+import drumfall.solver.layout.size.DialPlace;
+import drumfall.solver.layout.size.Envelope;
+import drumfall.solver.layout.size.Gaps;
+import drumfall.solver.layout.size.MotionSize;
+import drumfall.solver.layout.size.MovementParts;
+import drumfall.solver.layout.size.Nanometres;
+import drumfall.solver.layout.size.Pillars;
+import drumfall.solver.power.Movement;
+import drumfall.solver.quantity.Quantity;
+import drumfall.solver.rating.Demand;
+import drumfall.solver.rating.TrainRater;
+import drumfall.solver.train.SizedMotionWork;
+import drumfall.solver.train.Train;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.BooleanSupplier;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/**
+ * Places the arbors of trains for one brief, and keeps in mind which of them have places; may be shared between threads.
+ */
+public final class TrainPlacing {
+    /** Directions of a mesh that are tried: every 15 degrees. */
+    public static final AngleGrid GRID = new AngleGrid(24);
+
+    private final Brief brief;
+    private final Movement movement;
+    private final Set<Demand> waived;
+    private final AngleGrid grid;
+    private final Optional<SizedMotionWork> motion;
+    private final TrainParts parts;
+    private final Map<LayoutNeed, Boolean> known = new ConcurrentHashMap<>();
+
+    /**
+     * Places trains as a rater rates them.
+     *
+     * @param rater the rater of the brief
+     */
+    public TrainPlacing(TrainRater rater) {
+        this(rater, GRID);
+    }
+
+    /**
+     * Places trains on a grid of another width.
+     *
+     * @param rater the rater of the brief
+     * @param grid directions of a mesh that are tried
+     */
+    public TrainPlacing(TrainRater rater, AngleGrid grid) {
+        this.brief = rater.brief();
+        this.movement = rater.movement();
+        this.waived = rater.limits().waived();
+        this.grid = grid;
+        this.motion = MotionChoice.of(brief, movement);
+        this.parts = new TrainParts(brief, movement, motion);
+    }
+
+    /** The motion work; empty if the brief asks for none, or none has teeth that print. */
+    public Optional<SizedMotionWork> motion() {
+        return motion;
+    }
+
+    /** Directions of a mesh that are tried. */
+    public AngleGrid grid() {
+        return grid;
+    }
+
+    /**
+     * Whether a train's arbors have places, which of them does not matter; so if clearance is not demanded.
+     *
+     * @param train the train
+     * @param cancelled asked now and then; true ends the work, and the answer is then no
+     */
+    public boolean placeable(Train train, BooleanSupplier cancelled) {
+        if (waived.contains(Demand.CLEARANCE)) {
+            return true;
+        }
+        if (lacking(train).isPresent()) {
+            return false;
+        }
+        LayoutNeed need = need(train, Preference.ANY);
+        Boolean before = known.get(need);
+        if (before != null) {
+            return before;
+        }
+        LayoutOutcome outcome = Placer.place(need, cancelled);
+        if (!(outcome instanceof LayoutOutcome.Stopped)) {
+            known.put(need, outcome instanceof LayoutOutcome.Placed);
+        }
+        return outcome instanceof LayoutOutcome.Placed;
+    }
+
+    /**
+     * Places a train's arbors as the brief prefers.
+     *
+     * @param train the train
+     * @param cancelled asked now and then; true ends the work
+     */
+    public Placement place(Train train, BooleanSupplier cancelled) {
+        Optional<Demand> lacking = lacking(train);
+        if (lacking.isPresent()) {
+            return new Placement.Undrawn(lacking.get());
+        }
+        LayoutOutcome outcome = Placer.place(need(train), cancelled);
+        if (outcome instanceof LayoutOutcome.Placed placed) {
+            return new Placement.Placed(placed.layout(), placed.merit());
+        }
+        if (outcome instanceof LayoutOutcome.NoLayout none) {
+            return new Placement.NoPlace(none.closest(), none.scope());
+        }
+        return new Placement.Stopped();
+    }
+
+    /** What a train lacks of the parts that are to be placed. */
+    private Optional<Demand> lacking(Train train) {
+        if (!movement.escapement().with(train.escapeTeeth()).exists()) {
+            return Optional.of(Demand.ARC);
+        }
+        boolean undrawn =
+                train.meshes().stream().anyMatch(mesh -> movement.teeth(mesh).isEmpty())
+                        || (brief.hands().motionWork() && motion.isEmpty());
+        return undrawn ? Optional.of(Demand.TOOTH_SIZE) : Optional.empty();
+    }
+
+    /**
+     * What is asked of the layout of a train that lacks nothing.
+     *
+     * @param train the train
+     */
+    public LayoutNeed need(Train train) {
+        return need(train, Preference.inOrder(wish()));
+    }
+
+    private LayoutNeed need(Train train, Preference preference) {
+        MovementParts placed = parts.of(train);
+        return new LayoutNeed(placed, parts.line(train), gaps(), envelope(placed), locks(train), preference, grid);
+    }
+
+    private Wish wish() {
+        return switch (brief.frame().arrangement()) {
+            case UPRIGHT -> Wish.UPRIGHT;
+            case COMPACT -> Wish.COMPACT;
+            case SYMMETRIC -> Wish.SYMMETRIC;
+            case SHALLOW -> Wish.SHALLOW;
+        };
+    }
+
+    private Gaps gaps() {
+        return new Gaps(
+                nanometres(brief.parts().gap()),
+                nanometres(brief.parts().axialGap()),
+                nanometres(brief.fit().endShake().high()));
+    }
+
+    private Envelope envelope(MovementParts placed) {
+        long plate = nanometres(brief.frame().plate());
+        if (waived.contains(Demand.FRAME)) {
+            return new Envelope(
+                    Nanometres.LONGEST,
+                    Nanometres.LONGEST,
+                    Nanometres.LONGEST,
+                    plate,
+                    Optional.empty(),
+                    DialPlace.ANYWHERE);
+        }
+        Brief.Frame frame = brief.frame();
+        return new Envelope(
+                nanometres(frame.width()),
+                nanometres(frame.height()),
+                nanometres(frame.depth())
+                        + 2 * plate
+                        + placed.motion().map(this::beforeThePlate).orElse(0L),
+                plate,
+                frame.pillars()
+                        .map(four -> new Pillars(
+                                radius(four.diameter()), nanometres(four.sideInset()), nanometres(four.endInset()))),
+                new DialPlace(length(frame.dialFromLeft()), length(frame.dialFromBottom())));
+    }
+
+    /** The two planes of the motion work, a gap and the end shake behind each, and a gap before them. */
+    private long beforeThePlate(MotionSize size) {
+        Gaps gaps = gaps();
+        return 2 * gaps.spacing() + size.firstThickness() + size.secondThickness() + gaps.axial();
+    }
+
+    private static OptionalLong length(Optional<Quantity> length) {
+        return length.map(TrainParts::nanometres).map(OptionalLong::of).orElse(OptionalLong.empty());
+    }
+
+    private Locks locks(Train train) {
+        List<DirectionLock> directions = IntStream.range(0, train.meshes().size())
+                .boxed()
+                .flatMap(mesh -> direction(mesh, MeshPlace.of(mesh, train.meshesAbove())))
+                .toList();
+        return new Locks(List.of(), directions);
+    }
+
+    private Stream<DirectionLock> direction(int mesh, MeshPlace place) {
+        return brief.locks().at(place).flatMap(lock -> lock.direction()).stream()
+                .map(angle -> new DirectionLock(mesh, angle.si()));
+    }
+}
