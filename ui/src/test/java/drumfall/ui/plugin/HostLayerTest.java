@@ -24,5 +24,9 @@ class HostLayerTest {
     static final ArchRule no_exporter_is_known = noClasses()
             .should()
             .dependOnClassesThat()
-            .resideInAnyPackage("drumfall.plugin.record..", "drumfall.plugin.outlines..", "drumfall.plugin.solids..");
+            .resideInAnyPackage(
+                    "drumfall.plugin.record..",
+                    "drumfall.plugin.outlines..",
+                    "drumfall.plugin.solids..",
+                    "drumfall.plugin.sheet..");
 }

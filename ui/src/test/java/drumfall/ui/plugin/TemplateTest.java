@@ -75,32 +75,37 @@ class TemplateTest {
         Path record = PLUGINS.resolve("record/target/plugin");
         Path outlines = PLUGINS.resolve("outlines/target/plugin");
         Path solids = PLUGINS.resolve("solids/target/plugin");
-        assumeThat(Files.isDirectory(record) && Files.isDirectory(outlines) && Files.isDirectory(solids))
+        Path sheet = PLUGINS.resolve("sheet/target/plugin");
+        assumeThat(Stream.of(record, outlines, solids, sheet).allMatch(Files::isDirectory))
                 .as("the exporters are packaged")
                 .isTrue();
         List<PluginFolder> folders = List.of(
                 new PluginFolder(Origin.PROPERTY, record),
                 new PluginFolder(Origin.PROPERTY, outlines),
-                new PluginFolder(Origin.PROPERTY, solids));
+                new PluginFolder(Origin.PROPERTY, solids),
+                new PluginFolder(Origin.PROPERTY, sheet));
         try (PluginHost host = PluginHost.load(folders, HostBench.LONG)) {
-            assertThat(host.report()).hasSize(3).allSatisfy(plugin -> {
+            assertThat(host.report()).hasSize(4).allSatisfy(plugin -> {
                 assertThat(plugin.faults()).isEmpty();
                 assertThat(plugin.version()).isNotEmpty();
             });
             assertThat(host.exporters())
                     .extracting(ExporterEntry::id)
-                    .containsExactly("train-record", "outlines", "solids");
+                    .containsExactly("train-record", "outlines", "solids", "sheet", "templates");
             for (ExporterEntry entry : host.exporters()) {
                 assertThat(host.export(entry.id(), TrialHandover.eightDays(), folder, ExportProgress.unwatched()))
                         .isInstanceOf(ExportOutcome.Written.class);
             }
         }
-        // Solids are no text, so that only their names are looked at.
+        // Solids and pages are no text, so that only their names are looked at.
         assertThat(List.of(
                         "train-record/train.json",
                         "train-record/parts.csv",
                         "outlines/arbor-2-pinion.svg",
                         "solids/movement.3mf",
+                        "sheet/builders-sheet.html",
+                        "sheet/builders-sheet-a4.pdf",
+                        "templates/templates-a4.pdf",
                         "solids/arbor-2-wheel-and-pinion.stl"))
                 .allSatisfy(name -> assertThat(folder.resolve(name)).isRegularFile());
     }

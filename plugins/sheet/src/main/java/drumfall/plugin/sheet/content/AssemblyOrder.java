@@ -1,0 +1,41 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.plugin.sheet.content;
+
+import drumfall.solver.brief.Brief;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Which part goes in when. */
+final class AssemblyOrder {
+    private AssemblyOrder() {}
+
+    static Section section(Clock clock) {
+        List<String> steps = new ArrayList<>();
+        steps.add("Drill every bore and deburr it. Try each rod in its bores by itself: it must drop through by its own"
+                + " weight.");
+        steps.add("Lay the back plate down, dial side up, and stand the pillars on it.");
+        for (int arbor = 0; arbor < clock.arbors(); arbor++) {
+            steps.add(place(clock, arbor));
+        }
+        steps.add(
+                "Lay the front plate on, lead each arbor into its bore, and tighten the pillars crosswise. Every arbor"
+                        + " must still turn and shift.");
+        steps.add("Before the pallets go in, turn the drum gently by hand: the escape wheel must run down freely and"
+                + " stop without a jerk.");
+        steps.add("Put in the pallets and the crutch, hang the pendulum, and only then the weight.");
+        return new Section("Order of assembly", List.of(new Block.Listing(true, steps)));
+    }
+
+    private static String place(Clock clock, int arbor) {
+        String step = clock.name(arbor) + ": set it into the back plate";
+        if (arbor == 0) {
+            return step + " with the drum, its line tied on, and the great wheel; check that the click holds.";
+        }
+        int teeth = clock.train().meshes().get(arbor - 1).toothCount();
+        String hub = clock.build(arbor).kind() == Brief.ArborKind.FIXED
+                ? "its hub turns on its rod"
+                : "it turns with its rod";
+        return step + "; " + hub + ". Its pinion meshes with the wheel of " + teeth + ".";
+    }
+}
