@@ -30,6 +30,9 @@ final class ElevationPainter {
     private static final double FONT = 11;
     private static final double NUMBER_APART = 15;
 
+    /** How much of the weight's path is shown under the drawing; all of it would shrink the rest. */
+    private static final double PATH_SHOWN = 24;
+
     /** From the frame's edge to the dimensions. */
     static final double DIMENSION_APART = 20;
 
@@ -102,7 +105,7 @@ final class ElevationPainter {
     /** The strip in which the weight hangs, the line above it, the weight wound. */
     private void weight() {
         Rectangle2D weight = plan.weight();
-        double bottom = Math.min(plan.frame().getMinY(), weight.getMinY());
+        double bottom = Math.min(plan.frame().getMinY(), weight.getMinY()) - PATH_SHOWN * unit / scale.scale();
         graphics.setColor(inks.face());
         Rectangle2D path = new Rectangle2D.Double(
                 weight.getX(), bottom, weight.getWidth(), Math.max(0, weight.getMaxY() - bottom));

@@ -32,7 +32,8 @@ import javax.swing.UIManager;
 /**
  * What elevation and section share: looking closer, moving, pointing at arbors and selecting them.
  *
- * <p>The wheel, Ctrl plus and Ctrl minus look closer or farther, Ctrl 0 fits the drawing again, dragging the paper moves it.
+ * <p>The wheel and the keys plus and minus look closer or farther, 0 fits the drawing again, dragging the paper moves it; n and
+ * p select the next arbor and the one before. With Ctrl, plus, minus and 0 are the window's own: they size its letters.
  */
 abstract class PlacedCanvas extends JComponent implements Accessible {
     private static final double FONT_UNITS = 13;
@@ -101,15 +102,10 @@ abstract class PlacedCanvas extends JComponent implements Accessible {
     }
 
     private void bindKeys() {
-        for (String closer : new String[] {"ctrl PLUS", "ctrl ADD", "ctrl EQUALS", "typed +", "typed ="}) {
-            bind(closer, () -> look(view.zoomed(STEP, new Point2D.Double())));
-        }
-        for (String farther : new String[] {"ctrl MINUS", "ctrl SUBTRACT", "typed -"}) {
-            bind(farther, () -> look(view.zoomed(1 / STEP, new Point2D.Double())));
-        }
-        for (String fit : new String[] {"ctrl 0", "ctrl NUMPAD0", "typed 0"}) {
-            bind(fit, () -> look(DrawingView.FITTED));
-        }
+        bind("typed +", () -> look(view.zoomed(STEP, new Point2D.Double())));
+        bind("typed =", () -> look(view.zoomed(STEP, new Point2D.Double())));
+        bind("typed -", () -> look(view.zoomed(1 / STEP, new Point2D.Double())));
+        bind("typed 0", () -> look(DrawingView.FITTED));
         bind("LEFT", () -> arrow(-1, 0));
         bind("RIGHT", () -> arrow(1, 0));
         bind("UP", () -> arrow(0, 1));

@@ -144,7 +144,7 @@ class PlacedDrawingTest {
             send(drawing, MouseEvent.MOUSE_DRAGGED, 13, 3);
             assertThat(sheet.drag()).isEmpty();
             assertThat(drawing.view().right()).isEqualTo(10);
-            press(drawing, "ctrl 0");
+            press(drawing, "typed 0");
             assertThat(drawing.view().right()).isZero();
         });
     }
@@ -175,6 +175,45 @@ class PlacedDrawingTest {
             sheet.setTurning(true);
             sheet.pass(1);
             assertThat(count(painted(drawing), mark)).isGreaterThan(40);
+        });
+    }
+
+    @Test
+    void the_pane_reads_out_what_is_pointed_at_and_what_clashes() throws Exception {
+        onEvents(false, () -> {
+            PlacedPane pane = PlacedPane.elevation(sheet);
+            assertThat(reading(pane)).startsWith("Drag an arbor along its arc");
+            workspace.pointAtArbor(Optional.of(2));
+            assertThat(reading(pane)).isEqualTo("3  centre arbor: stays at the dial centre");
+            workspace.pointAtArbor(Optional.empty());
+            Place at = sheet.seen().orElseThrow().layout().place(3);
+            sheet.drawTo(3, new Place(-at.x(), -at.y()));
+            assertThat(reading(pane)).contains("Enter puts it here", "arbor 4", " mm");
+            sheet.giveUp();
+            assertThat(reading(pane)).startsWith("Drag an arbor along its arc");
+        });
+    }
+
+    private static String reading(PlacedPane pane) {
+        return Arrays.stream(pane.getComponents())
+                .filter(part -> "placed.elevation.reading".equals(part.getName()))
+                .map(part -> ((javax.swing.JTextArea) part).getText())
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void a_hidden_train_stops_turning() throws Exception {
+        onEvents(false, () -> {
+            PlacedPane pane = PlacedPane.elevation(sheet);
+            sheet.setTurning(true);
+            pane.dispatchEvent(new java.awt.event.HierarchyEvent(
+                    pane,
+                    java.awt.event.HierarchyEvent.HIERARCHY_CHANGED,
+                    pane,
+                    null,
+                    java.awt.event.HierarchyEvent.SHOWING_CHANGED));
+            assertThat(sheet.turning()).isFalse();
         });
     }
 }

@@ -108,12 +108,27 @@ public final class PlacedPaintBench {
         sheet.setTurning(true);
         sheet.pass(4);
         sheet.drawTo(3, new Place(-at.x(), -at.y()));
-        picture(new File(folder, "drag.png"), new ElevationDrawing(sheet));
+        PlacedPane pane = PlacedPane.elevation(sheet);
+        pane.setSize(560, 640);
+        lay(pane);
+        picture(new File(folder, "drag.png"), pane);
+    }
+
+    private static void lay(java.awt.Container container) {
+        container.doLayout();
+        for (java.awt.Component part : container.getComponents()) {
+            if (part instanceof java.awt.Container inner) {
+                lay(inner);
+            }
+        }
     }
 
     private static void picture(File file, JComponent component) {
-        component.setSize(1000, 800);
-        BufferedImage image = new BufferedImage(1000, 800, BufferedImage.TYPE_INT_RGB);
+        if (component.getWidth() == 0) {
+            component.setSize(1000, 800);
+        }
+        BufferedImage image =
+                new BufferedImage(component.getWidth(), component.getHeight(), BufferedImage.TYPE_INT_RGB);
         Graphics2D graphics = image.createGraphics();
         component.paint(graphics);
         graphics.dispose();
