@@ -49,7 +49,7 @@ public final class PlacedPane extends JPanel {
 
     private PlacedPane(PlacedSheet sheet, PlacedCanvas canvas) {
         super(new MigLayout(
-                "insets 6lp 0 0 0, gap 4lp, wrap 1, hidemode 3", "[grow,fill,0:0:]", "[][grow,fill,0:0:][pref!]"));
+                "insets 6lp 0 0 0, gap 4lp, wrap 1, hidemode 3", "[grow,fill,0:0:]", "[][grow,fill,0:0:][54lp!]"));
         this.sheet = sheet;
         this.canvas = canvas;
         setName(canvas.getName() + ".pane");
