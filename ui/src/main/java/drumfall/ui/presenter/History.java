@@ -15,6 +15,7 @@ final class History {
     private final Deque<Step> undone = new ArrayDeque<>();
     private final Deque<Step> done = new ArrayDeque<>();
     private Design present;
+    private Optional<PlacedLocks> placed = Optional.empty();
     private Optional<String> growing = Optional.empty();
 
     History(Design present) {
@@ -26,11 +27,17 @@ final class History {
      *
      * @param name what was done, in words
      * @param other the design on its far side
+     * @param placed what is locked in the layout on its far side
      */
-    private record Step(String name, Design other) {}
+    private record Step(String name, Design other, Optional<PlacedLocks> placed) {}
 
     Design present() {
         return present;
+    }
+
+    /** What is locked in the layout. */
+    Optional<PlacedLocks> placed() {
+        return placed;
     }
 
     /**
@@ -47,15 +54,32 @@ final class History {
         }
         boolean grows = series.isPresent() && series.equals(growing) && !done.isEmpty();
         if (!grows) {
-            done.push(new Step(name, present));
-        }
-        if (done.size() > MOST_STEPS) {
-            done.removeLast();
+            note(name);
         }
         undone.clear();
         growing = series;
         present = next;
         return true;
+    }
+
+    /**
+     * Makes a step that locks arbors in the layout and leaves the design alone.
+     *
+     * @param name what is done, in words
+     * @param next what is locked after it
+     */
+    void lock(String name, PlacedLocks next) {
+        note(name);
+        undone.clear();
+        seal();
+        placed = Optional.of(next);
+    }
+
+    private void note(String name) {
+        done.push(new Step(name, present, placed));
+        if (done.size() > MOST_STEPS) {
+            done.removeLast();
+        }
     }
 
     /** Ends a series: the next step stands alone. */
@@ -73,6 +97,7 @@ final class History {
         done.clear();
         undone.clear();
         seal();
+        placed = Optional.empty();
         present = first;
     }
 
@@ -89,8 +114,9 @@ final class History {
             return false;
         }
         Step step = from.pop();
-        to.push(new Step(step.name(), present));
+        to.push(new Step(step.name(), present, placed));
         present = step.other();
+        placed = step.placed();
         seal();
         return true;
     }

@@ -243,6 +243,17 @@ public final class Workspace implements TrainStripActions {
         }
     }
 
+    /** What is locked in the layout, and of which train. */
+    Optional<PlacedLocks> placedLocks() {
+        return history.placed();
+    }
+
+    /** Locks arbors in the layout as one step. */
+    void lockPlaces(String name, PlacedLocks locks) {
+        history.lock(name, locks);
+        tell(Aspect.DESIGN);
+    }
+
     private void choiceChanged() {
         choice.choose(design().chosen());
         tell(Aspect.CHOICE);

@@ -11,9 +11,9 @@ import java.awt.geom.Point2D;
  * @param right moved to the right, px
  * @param down moved down, px
  */
-record DrawingView(double zoom, double right, double down) {
+public record DrawingView(double zoom, double right, double down) {
     /** The whole drawing in the middle of its room. */
-    static final DrawingView FITTED = new DrawingView(1, 0, 0);
+    public static final DrawingView FITTED = new DrawingView(1, 0, 0);
 
     private static final double LEAST = 0.25;
     private static final double MOST = 40;
@@ -24,14 +24,20 @@ record DrawingView(double zoom, double right, double down) {
      * @param factor more than 1 looks closer
      * @param point the point, px from the middle of the room
      */
-    DrawingView zoomed(double factor, Point2D point) {
+    public DrawingView zoomed(double factor, Point2D point) {
         double wanted = Math.max(LEAST, Math.min(MOST, zoom * factor));
         double grown = wanted / zoom;
         return new DrawingView(
                 wanted, point.getX() + (right - point.getX()) * grown, point.getY() + (down - point.getY()) * grown);
     }
 
-    DrawingView moved(double byX, double byY) {
+    /**
+     * Moves the drawing.
+     *
+     * @param byX to the right, px
+     * @param byY down, px
+     */
+    public DrawingView moved(double byX, double byY) {
         return new DrawingView(zoom, right + byX, down + byY);
     }
 }

@@ -1,0 +1,101 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.ui.presenter;
+
+import drumfall.solver.layout.Layout;
+import drumfall.solver.layout.LayoutOutcome.Merit;
+import drumfall.solver.train.Train;
+import java.util.Optional;
+
+/** What there is to see of the layout of the chosen train. */
+public sealed interface PlacedState {
+    /** The layout on the screen: the one asked for, or the last one of the same train. */
+    Optional<Seen> seen();
+
+    /** What is the matter and what to do next; empty if all is well. */
+    Optional<String> sentence();
+
+    /** Whether a layout is being looked for. */
+    default boolean busy() {
+        return false;
+    }
+
+    /**
+     * A layout and its train.
+     *
+     * @param layout where everything stands
+     * @param train gives the counts
+     */
+    record Seen(Layout layout, Train train) {
+        /** Checks that layout and train have the same meshes. */
+        public Seen {
+            int placed = layout.need().parts().meshes().size();
+            if (placed != train.meshes().size()) {
+                throw new IllegalArgumentException(
+                        "The meshes (%d) of the layout must be those (%d) of the train. Maybe it is of another train."
+                                .formatted(placed, train.meshes().size()));
+            }
+        }
+    }
+
+    /** No train is chosen. */
+    record NoTrain() implements PlacedState {
+        @Override
+        public Optional<Seen> seen() {
+            return Optional.empty();
+        }
+
+        @Override
+        public Optional<String> sentence() {
+            return Optional.of(Texts.of("placed.notrain") + " " + Texts.of("placed.notrain.next"));
+        }
+    }
+
+    /**
+     * Being placed.
+     *
+     * @param seen the last layout of the same train
+     */
+    record Placing(Optional<Seen> seen) implements PlacedState {
+        @Override
+        public Optional<String> sentence() {
+            return Optional.of(Texts.of("placed.busy"));
+        }
+
+        @Override
+        public boolean busy() {
+            return true;
+        }
+    }
+
+    /**
+     * Placed.
+     *
+     * @param layout the layout
+     * @param merit what is known of it
+     */
+    record Placed(Seen layout, Merit merit) implements PlacedState {
+        @Override
+        public Optional<Seen> seen() {
+            return Optional.of(layout);
+        }
+
+        @Override
+        public Optional<String> sentence() {
+            return merit == Merit.BEST_FOUND ? Optional.of(Texts.of("placed.bestfound")) : Optional.empty();
+        }
+    }
+
+    /**
+     * There is no layout, or placing was stopped or broke down.
+     *
+     * @param seen the last layout of the same train
+     * @param words what is the matter and what to do next
+     */
+    record Unplaced(Optional<Seen> seen, String words) implements PlacedState {
+        @Override
+        public Optional<String> sentence() {
+            return Optional.of(words);
+        }
+    }
+}

@@ -1,0 +1,160 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.ui.view.placed;
+
+import drumfall.solver.layout.PartKind;
+import drumfall.ui.presenter.Texts;
+import drumfall.ui.view.placed.SectionPlan.Block;
+import drumfall.ui.view.train.Inks;
+import drumfall.ui.view.train.Pens;
+import drumfall.ui.view.train.Role;
+import drumfall.ui.view.train.TabularText;
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.geom.Ellipse2D;
+import java.awt.geom.Line2D;
+import java.awt.geom.Rectangle2D;
+
+/** Puts the section on paper. */
+final class SectionPainter {
+    private static final double FONT = 11;
+    private static final double NANOMETRES = 1e6;
+
+    private final Graphics2D graphics;
+    private final Inks inks;
+    private final SectionPlan plan;
+    private final SheetScale scale;
+    private final TabularText text;
+    private final double unit;
+    private final Shown shown;
+
+    SectionPainter(
+            Graphics2D graphics,
+            Inks inks,
+            SectionPlan plan,
+            SheetScale scale,
+            TabularText text,
+            double unit,
+            Shown shown) {
+        this.graphics = graphics;
+        this.inks = inks;
+        this.plan = plan;
+        this.scale = scale;
+        this.text = text;
+        this.unit = unit;
+        this.shown = shown;
+    }
+
+    void paint() {
+        plan.plates().forEach(this::plate);
+        plan.blocks().stream()
+                .filter(block -> block.part().kind() == PartKind.ROD)
+                .forEach(this::block);
+        plan.blocks().stream()
+                .filter(block -> block.part().kind() != PartKind.ROD)
+                .forEach(this::block);
+        for (int arbor = 0; arbor < plan.arbors().size(); arbor++) {
+            axis(arbor);
+        }
+        depths();
+    }
+
+    private Rectangle2D onSheet(Rectangle2D box) {
+        return new Rectangle2D.Double(
+                scale.x(box.getMinX()),
+                scale.y(box.getMaxY()),
+                box.getWidth() * scale.scale(),
+                box.getHeight() * scale.scale());
+    }
+
+    /** Cut material is hatched at 45 degrees, after ISO 128-3:2022. */
+    private void plate(Rectangle2D plate) {
+        Rectangle2D box = onSheet(plate);
+        graphics.setColor(inks.wash());
+        graphics.fill(box);
+        Graphics2D cut = (Graphics2D) graphics.create();
+        cut.clip(box);
+        cut.setColor(inks.hairline());
+        cut.setStroke(Pens.narrow(unit * 0.7));
+        for (double x = box.getMinX() - box.getHeight(); x < box.getMaxX(); x += 7 * unit) {
+            cut.draw(new Line2D.Double(x, box.getMaxY(), x + box.getHeight(), box.getMinY()));
+        }
+        cut.dispose();
+        graphics.setColor(inks.line());
+        graphics.setStroke(Pens.outline(unit));
+        graphics.draw(box);
+    }
+
+    private void block(Block block) {
+        boolean chosen = shown.isChosen(block.part().number());
+        Rectangle2D box = onSheet(block.box());
+        graphics.setColor(block.part().kind() == PartKind.PALLETS ? inks.paper() : inks.face());
+        graphics.fill(box);
+        Color ink = chosen ? inks.role(Role.CHOSEN) : inks.line();
+        graphics.setColor(ink);
+        graphics.setStroke(chosen ? Pens.outline(unit) : Pens.narrow(unit));
+        graphics.draw(box);
+    }
+
+    private void axis(int arbor) {
+        double x = scale.x(plan.arbors().get(arbor));
+        Rectangle2D all = plan.bounds();
+        double top = scale.y(all.getMaxY()) - 8 * unit;
+        double bottom = scale.y(all.getMinY()) + 8 * unit;
+        graphics.setColor(inks.hairline());
+        graphics.setStroke(Pens.chain(unit));
+        graphics.draw(new Line2D.Double(x, top, x, bottom));
+        boolean chosen = shown.isChosen(arbor);
+        double radius = 7.5 * unit;
+        double y = bottom + radius + 2 * unit;
+        Ellipse2D ring = new Ellipse2D.Double(x - radius, y - radius, 2 * radius, 2 * radius);
+        graphics.setColor(chosen ? inks.role(Role.CHOSEN) : inks.paper());
+        graphics.fill(ring);
+        graphics.setColor(chosen ? inks.role(Role.CHOSEN) : inks.lighter());
+        graphics.setStroke(Pens.narrow(unit));
+        graphics.draw(ring);
+        graphics.setColor(chosen ? inks.paper() : inks.line());
+        String mark = shown.words().mark(arbor);
+        text.draw(graphics, mark, x - text.width(mark, FONT * unit) / 2, y + FONT * unit * 0.36, FONT * unit);
+    }
+
+    private void depths() {
+        Rectangle2D back = plan.plates().get(0);
+        Ruler ruler = new Ruler(graphics, inks, text, unit);
+        double right = scale.x(back.getMaxX());
+        double rear = back.getMinY();
+        ruler.up(scale.y(0), scale.y(plan.innerDepth()), right + 18 * unit, right, right, length(plan.innerDepth()));
+        ruler.up(scale.y(rear), scale.y(rear + plan.depth()), right + 40 * unit, right, right, length(plan.depth()));
+        shown.measured().ifPresent(arbor -> planes(arbor, ruler));
+        caption(Texts.of("placed.backplate"), plan.plates().get(0));
+        caption(Texts.of("placed.frontplate"), plan.plates().get(1));
+    }
+
+    private void caption(String words, Rectangle2D plate) {
+        graphics.setColor(inks.lighter());
+        double size = FONT * unit;
+        double x = scale.x(plate.getMinX()) - text.width(words, size) - 6 * unit;
+        text.draw(graphics, words, x, scale.y(plate.getCenterY()) + size * 0.36, size);
+    }
+
+    /** Where the planes of an arbor's wheel and pinion lie before the back plate. */
+    private void planes(int arbor, Ruler ruler) {
+        double x = scale.x(plan.plates().get(0).getMinX()) - 18 * unit;
+        plan.block(PartKind.WHEEL, arbor)
+                .or(() -> plan.block(PartKind.ESCAPE_WHEEL, arbor))
+                .or(() -> plan.block(PartKind.PALLETS, arbor))
+                .or(() -> plan.block(PartKind.MINUTE_WHEEL, arbor))
+                .map(Block::box)
+                .ifPresent(box -> ruler.up(
+                        scale.y(0),
+                        scale.y(box.getMinY()),
+                        x,
+                        scale.x(plan.plates().get(0).getMinX()),
+                        scale.x(box.getMinX()),
+                        length(box.getMinY())));
+    }
+
+    private String length(double millimetres) {
+        return shown.words().length(Math.round(millimetres * NANOMETRES));
+    }
+}

@@ -1,0 +1,219 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.ui.view.placed;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.formdev.flatlaf.FlatDarkLaf;
+import com.formdev.flatlaf.FlatLightLaf;
+import drumfall.solver.brief.BundledBriefs;
+import drumfall.solver.layout.Place;
+import drumfall.ui.presenter.PlacedSheet;
+import drumfall.ui.presenter.PlacedTrains;
+import drumfall.ui.presenter.Turns;
+import drumfall.ui.presenter.Workspace;
+import drumfall.ui.view.train.Inks;
+import drumfall.ui.view.train.Role;
+import java.awt.Graphics2D;
+import java.awt.event.MouseEvent;
+import java.awt.geom.Point2D;
+import java.awt.image.BufferedImage;
+import java.util.Arrays;
+import java.util.Optional;
+import javax.swing.JComponent;
+import javax.swing.KeyStroke;
+import javax.swing.SwingUtilities;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class PlacedDrawingTest {
+    private static final int WIDTH = 640;
+    private static final int HEIGHT = 520;
+    private final Turns turns = new Turns();
+    private final Workspace workspace = turns.workspace(BundledBriefs.demo());
+    private PlacedSheet sheet;
+
+    @BeforeEach
+    void place() {
+        sheet = PlacedTrains.sheet(turns, workspace);
+    }
+
+    private static void onEvents(boolean dark, Runnable action) throws Exception {
+        SwingUtilities.invokeAndWait(() -> {
+            if (dark) {
+                FlatDarkLaf.setup();
+            } else {
+                FlatLightLaf.setup();
+            }
+            action.run();
+        });
+    }
+
+    private static BufferedImage painted(JComponent component) {
+        component.setSize(WIDTH, HEIGHT);
+        BufferedImage image = new BufferedImage(WIDTH, HEIGHT, BufferedImage.TYPE_INT_RGB);
+        Graphics2D graphics = image.createGraphics();
+        component.paint(graphics);
+        graphics.dispose();
+        return image;
+    }
+
+    private static long count(BufferedImage image, java.awt.Color ink) {
+        int[] pixels = image.getRGB(0, 0, WIDTH, HEIGHT, null, 0, WIDTH);
+        return Arrays.stream(pixels).filter(pixel -> pixel == ink.getRGB()).count();
+    }
+
+    private static void press(JComponent component, String key) {
+        Object action = component.getInputMap().get(KeyStroke.getKeyStroke(key));
+        component.getActionMap().get(action).actionPerformed(null);
+    }
+
+    @ParameterizedTest
+    @ValueSource(booleans = {false, true})
+    void the_frame_is_drawn_where_the_plan_puts_it(boolean dark) throws Exception {
+        onEvents(dark, () -> {
+            ElevationDrawing drawing = new ElevationDrawing(sheet);
+            BufferedImage image = painted(drawing);
+            ElevationPlan plan = drawing.plan().orElseThrow();
+            SheetScale scale = drawing.scale(plan);
+            int x = (int) scale.x(plan.frame().getMinX() + 40);
+            int y = (int) scale.y(plan.frame().getMaxY());
+            int darkest = 0;
+            int paper = Inks.current().paper().getRGB();
+            for (int row = y - 2; row <= y + 2; row++) {
+                darkest = Math.max(darkest, apart(image.getRGB(x, row), paper));
+            }
+            // The pen is 1.3 px wide, so that one row is covered by more than half; hairlines and washes are fainter.
+            assertThat(darkest).isGreaterThan(apart(Inks.current().line().getRGB(), paper) / 2);
+            assertThat(image.getRGB(2, 2)).isEqualTo(paper);
+        });
+    }
+
+    private static int apart(int one, int other) {
+        return Math.abs((one >> 16 & 255) - (other >> 16 & 255))
+                + Math.abs((one >> 8 & 255) - (other >> 8 & 255))
+                + Math.abs((one & 255) - (other & 255));
+    }
+
+    @ParameterizedTest
+    @ValueSource(booleans = {false, true})
+    void a_clash_is_marked_while_an_arbor_is_drawn_and_gone_after(boolean dark) throws Exception {
+        onEvents(dark, () -> {
+            ElevationDrawing drawing = new ElevationDrawing(sheet);
+            Place at = sheet.seen().orElseThrow().layout().place(3);
+            java.awt.Color missed = Inks.current().role(Role.MISSED);
+            assertThat(count(painted(drawing), missed)).isZero();
+            sheet.drawTo(3, new Place(-at.x(), -at.y()));
+            assertThat(count(painted(drawing), missed)).isGreaterThan(200);
+            press(drawing, "ESCAPE");
+            assertThat(count(painted(drawing), missed)).isZero();
+        });
+    }
+
+    @ParameterizedTest
+    @ValueSource(booleans = {false, true})
+    void the_arbor_pointed_at_stands_out_in_both_sheets(boolean dark) throws Exception {
+        onEvents(dark, () -> {
+            java.awt.Color chosen = Inks.current().role(Role.CHOSEN);
+            for (PlacedCanvas canvas : new PlacedCanvas[] {new ElevationDrawing(sheet), new SectionDrawing(sheet)}) {
+                workspace.pointAtArbor(Optional.empty());
+                assertThat(count(painted(canvas), chosen)).isZero();
+                workspace.pointAtArbor(Optional.of(1));
+                assertThat(count(painted(canvas), chosen)).isGreaterThan(100);
+            }
+        });
+    }
+
+    @Test
+    void dragging_an_arbor_draws_it_and_dragging_the_paper_moves_the_sheet() throws Exception {
+        onEvents(false, () -> {
+            ElevationDrawing drawing = new ElevationDrawing(sheet);
+            painted(drawing);
+            ElevationPlan plan = drawing.plan().orElseThrow();
+            SheetScale scale = drawing.scale(plan);
+            Point2D at = plan.arbors().get(4);
+            int x = (int) scale.x(at.getX());
+            int y = (int) scale.y(at.getY());
+            send(drawing, MouseEvent.MOUSE_PRESSED, x, y);
+            send(drawing, MouseEvent.MOUSE_DRAGGED, x + 12, y);
+            assertThat(sheet.drag().orElseThrow().drag().arbor()).isEqualTo(4);
+            press(drawing, "ESCAPE");
+            send(drawing, MouseEvent.MOUSE_PRESSED, 3, 3);
+            send(drawing, MouseEvent.MOUSE_DRAGGED, 13, 3);
+            assertThat(sheet.drag()).isEmpty();
+            assertThat(drawing.view().right()).isEqualTo(10);
+            press(drawing, "typed 0");
+            assertThat(drawing.view().right()).isZero();
+        });
+    }
+
+    private static void send(JComponent to, int kind, int x, int y) {
+        to.dispatchEvent(new MouseEvent(to, kind, 0, MouseEvent.BUTTON1_DOWN_MASK, x, y, 1, false, MouseEvent.BUTTON1));
+    }
+
+    @Test
+    void every_arbor_is_spoken_with_its_place() throws Exception {
+        onEvents(false, () -> {
+            ElevationDrawing drawing = new ElevationDrawing(sheet);
+            var context = drawing.getAccessibleContext();
+            assertThat(context.getAccessibleChildrenCount()).isEqualTo(7);
+            var drum = context.getAccessibleChild(0).getAccessibleContext();
+            assertThat(drum.getAccessibleName()).startsWith("drum arbor: ").endsWith("from the dial centre");
+            assertThat(drum.getAccessibleAction().doAccessibleAction(0)).isTrue();
+            assertThat(sheet.selected()).contains(0);
+        });
+    }
+
+    @Test
+    void a_turned_train_is_another_picture() throws Exception {
+        onEvents(false, () -> {
+            ElevationDrawing drawing = new ElevationDrawing(sheet);
+            java.awt.Color mark = Inks.current().role(Role.COMPARED);
+            assertThat(count(painted(drawing), mark)).isZero();
+            sheet.setTurning(true);
+            sheet.pass(1);
+            assertThat(count(painted(drawing), mark)).isGreaterThan(40);
+        });
+    }
+
+    @Test
+    void the_pane_reads_out_what_is_pointed_at_and_what_clashes() throws Exception {
+        onEvents(false, () -> {
+            PlacedPane pane = PlacedPane.elevation(sheet);
+            assertThat(reading(pane)).startsWith("Drag an arbor along its arc");
+            workspace.pointAtArbor(Optional.of(2));
+            assertThat(reading(pane)).isEqualTo("3  centre arbor: stays at the dial centre");
+            workspace.pointAtArbor(Optional.empty());
+            Place at = sheet.seen().orElseThrow().layout().place(3);
+            sheet.drawTo(3, new Place(-at.x(), -at.y()));
+            assertThat(reading(pane)).contains("Enter puts it here", "arbor 4", " mm");
+            sheet.giveUp();
+            assertThat(reading(pane)).startsWith("Drag an arbor along its arc");
+        });
+    }
+
+    private static String reading(PlacedPane pane) {
+        return Arrays.stream(pane.getComponents())
+                .filter(part -> "placed.elevation.reading".equals(part.getName()))
+                .map(part -> ((javax.swing.JTextArea) part).getText())
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void a_hidden_train_stops_turning() throws Exception {
+        onEvents(false, () -> {
+            PlacedPane pane = PlacedPane.elevation(sheet);
+            sheet.setTurning(true);
+            pane.dispatchEvent(new java.awt.event.HierarchyEvent(
+                    pane,
+                    java.awt.event.HierarchyEvent.HIERARCHY_CHANGED,
+                    pane,
+                    null,
+                    java.awt.event.HierarchyEvent.SHOWING_CHANGED));
+            assertThat(sheet.turning()).isFalse();
+        });
+    }
+}
