@@ -4,7 +4,11 @@ package drumfall.ui.app;
 
 import drumfall.solver.brief.Brief;
 import drumfall.solver.brief.BundledBriefs;
+import drumfall.solver.layout.LayoutNeed;
+import drumfall.solver.rating.TrainRater;
+import drumfall.solver.rating.placing.TrainPlacing;
 import drumfall.solver.search.TrainSearch;
+import drumfall.solver.train.Train;
 import drumfall.ui.design.Design;
 import drumfall.ui.design.RecoveryFolder;
 import drumfall.ui.plugin.PluginFolder;
@@ -12,10 +16,12 @@ import drumfall.ui.plugin.PluginFolders;
 import drumfall.ui.presenter.Exports;
 import drumfall.ui.presenter.FileDesk;
 import drumfall.ui.presenter.MeshSheet;
+import drumfall.ui.presenter.PlacedSheet;
 import drumfall.ui.presenter.PowerSheet;
 import drumfall.ui.presenter.Settings;
 import drumfall.ui.presenter.Workspace;
 import drumfall.ui.view.FileChoice;
+import drumfall.ui.view.DrawingSheets;
 import drumfall.ui.view.MainWindow;
 import drumfall.ui.view.look.Look;
 import drumfall.ui.wording.ProgramVersion;
@@ -99,18 +105,25 @@ public record WindowProgram(
         LatestDesk dials = new LatestDesk(SwingUtilities::invokeLater, "power");
         LatestDesk findings = new LatestDesk(SwingUtilities::invokeLater, "savings");
         PowerSheet power = new PowerSheet(workspace, dials, findings);
+        LatestDesk layouts = new LatestDesk(SwingUtilities::invokeLater, "layout");
+        PlacedSheet placed = new PlacedSheet(workspace, WindowProgram::need, layouts);
         Runnable close = () -> {
             desk.close();
-            List.of(tracing, dials, findings).forEach(LatestDesk::close);
+            List.of(tracing, dials, findings, layouts).forEach(LatestDesk::close);
             files.close();
             exports.close();
             disk.shutdown();
             exporting.shutdown();
         };
         MainWindow window = new MainWindow(
-                workspace, files, mesh, power, exports, settings, ProgramVersion.text(), start.asks(), close);
+                workspace, files, new DrawingSheets(placed, mesh, power), exports, settings, ProgramVersion.text(), start.asks(), close);
         exports.load(() -> {});
         return new WindowProgram(workspace, files, mesh, power, exports, window);
+    }
+
+    private static Optional<LayoutNeed> need(Brief brief, Train train) {
+        TrainPlacing placing = new TrainPlacing(new TrainRater(brief));
+        return placing.lacking(train).isPresent() ? Optional.empty() : Optional.of(placing.need(train));
     }
 
     /** Saving ends before the program does: the file thread is not cut off. */

@@ -34,7 +34,7 @@ public final class PlacedSheet {
     private static final double SECONDS_A_TURN = 90;
 
     private final Workspace workspace;
-    private final BiFunction<Brief, Train, LayoutNeed> needs;
+    private final BiFunction<Brief, Train, Optional<LayoutNeed>> needs;
     private final LatestDesk desk;
     private final List<Consumer<Change>> listeners = new ArrayList<>();
     private Optional<Question> asked = Optional.empty();
@@ -67,10 +67,11 @@ public final class PlacedSheet {
      * A sheet.
      *
      * @param workspace the shared state
-     * @param needs what a layout of a train must meet under a brief, its locks aside; called off the event thread
+     * @param needs what a layout of a train must meet under a brief, the places drawn here aside; empty if the train lacks
+     *     parts that are to be placed; called off the event thread
      * @param desk places
      */
-    public PlacedSheet(Workspace workspace, BiFunction<Brief, Train, LayoutNeed> needs, LatestDesk desk) {
+    public PlacedSheet(Workspace workspace, BiFunction<Brief, Train, Optional<LayoutNeed>> needs, LatestDesk desk) {
         this.workspace = workspace;
         this.needs = needs;
         this.desk = desk;
@@ -146,7 +147,12 @@ public final class PlacedSheet {
 
     /** Off the event thread. */
     private PlacedState answer(Question question, Optional<Seen> before, AtomicBoolean stop, UnitSystem units) {
-        LayoutNeed need = needs.apply(question.brief(), question.train()).with(question.locks());
+        Optional<LayoutNeed> asked = needs.apply(question.brief(), question.train());
+        if (asked.isEmpty()) {
+            return new PlacedState.Unplaced(
+                    Optional.empty(), Texts.of("placed.undrawn") + " " + Texts.of("placed.undrawn.next"));
+        }
+        LayoutNeed need = locked(asked.get(), question.locks());
         LayoutOutcome outcome = Placer.place(need, stop::get);
         if (outcome instanceof LayoutOutcome.Placed placed) {
             return new PlacedState.Placed(new Seen(placed.layout(), question.train()), placed.merit());
@@ -155,6 +161,11 @@ public final class PlacedSheet {
                 ? new PlacedWords(need.parts(), units).none(none)
                 : Texts.of("placed.stopped") + " " + Texts.of("placed.stopped.next");
         return new PlacedState.Unplaced(before, words);
+    }
+
+    /** Places drawn by hand count before directions that the brief holds. */
+    private static LayoutNeed locked(LayoutNeed need, Locks drawn) {
+        return drawn.equals(Locks.NONE) ? need : need.with(drawn);
     }
 
     private void show(PlacedState next) {

@@ -7,8 +7,6 @@ import drumfall.solver.rating.Rating;
 import drumfall.ui.presenter.Aspect;
 import drumfall.ui.presenter.DemandMarks;
 import drumfall.ui.presenter.Figure;
-import drumfall.ui.presenter.MeshSheet;
-import drumfall.ui.presenter.PowerSheet;
 import drumfall.ui.presenter.Texts;
 import drumfall.ui.presenter.TrainCards;
 import drumfall.ui.presenter.WhereCard;
@@ -17,6 +15,7 @@ import drumfall.ui.view.look.FigureButton;
 import drumfall.ui.view.look.Parts;
 import drumfall.ui.view.look.SignIcon.Sign;
 import drumfall.ui.view.mesh.MeshPane;
+import drumfall.ui.view.placed.PlacedPane;
 import drumfall.ui.view.power.PowerPane;
 import drumfall.ui.view.train.TrainDrawing;
 import java.awt.Rectangle;
@@ -34,8 +33,14 @@ import net.miginfocom.swing.MigLayout;
 
 /** The drawing of the chosen train, its figures, and beside the weight what to mind. */
 final class DrawingPlace implements Place {
-    /** Number of the sheet with the whole train. */
+    /** Number of the sheet with the placed train seen from the dial. */
     static final int ELEVATION = 0;
+
+    /** Number of the sheet with the section through its planes. */
+    static final int SECTION = 3;
+
+    /** Number of the sheet with all wheels beside one another. */
+    static final int WHEELS = 4;
 
     /** Number of the sheet with the mesh looked into. */
     static final int MESH = 1;
@@ -54,6 +59,8 @@ final class DrawingPlace implements Place {
     private final Workspace workspace;
     private final WhereSheet where;
     private final TrainDrawing drawing;
+    private final PlacedPane elevation;
+    private final PlacedPane section;
     private final MeshPane mesh;
     private final PowerPane power;
     private final JTabbedPane sheets = new JTabbedPane();
@@ -67,24 +74,24 @@ final class DrawingPlace implements Place {
      * The place.
      *
      * @param workspace the shared state
-     * @param meshSheet the mesh looked into
-     * @param powerSheet where the power goes
+     * @param shown what its sheets show
      * @param toBrief goes to a place of the brief
      * @param cautions opens all cautions
      */
     DrawingPlace(
             Workspace workspace,
-            MeshSheet meshSheet,
-            PowerSheet powerSheet,
+            DrawingSheets shown,
             Consumer<String> toBrief,
             Runnable cautions) {
         this.workspace = workspace;
         this.where = new WhereSheet(toBrief);
         this.drawing = new TrainDrawing(workspace::pointAtArbor);
         drawing.setName("drawing");
-        drawing.onMesh(meshSheet::lookInto, () -> showSheet(MESH));
-        this.mesh = new MeshPane(meshSheet, this::openCard);
-        this.power = new PowerPane(powerSheet, this::openCard);
+        drawing.onMesh(shown.mesh()::lookInto, () -> showSheet(MESH));
+        this.mesh = new MeshPane(shown.mesh(), this::openCard);
+        this.power = new PowerPane(shown.power(), this::openCard);
+        this.elevation = PlacedPane.elevation(shown.placed());
+        this.section = PlacedPane.section(shown.placed());
         place.setName("drawing.place");
         build(cautions);
         workspace.listen(this::changed);
@@ -110,9 +117,11 @@ final class DrawingPlace implements Place {
         place.add(verdicts, "growx, wmin 0");
         sheets.setName("drawing.sheets");
         Parts.named(sheets, Texts.of("sheets"));
-        sheets.addTab(Texts.of("sheet.elevation"), drawing);
+        sheets.addTab(Texts.of("sheet.elevation"), elevation);
         sheets.addTab(Texts.of("sheet.mesh"), mesh);
         sheets.addTab(Texts.of("sheet.power"), power);
+        sheets.addTab(Texts.of("sheet.section"), section);
+        sheets.addTab(Texts.of("sheet.wheels"), drawing);
         place.add(sheets, "grow, wmin 0, hmin 0");
     }
 
@@ -186,14 +195,16 @@ final class DrawingPlace implements Place {
     /**
      * Shows a sheet of the drawing and puts the keyboard on it.
      *
-     * @param number {@link #ELEVATION}, {@link #MESH} or {@link #POWER}
+     * @param number {@link #ELEVATION}, {@link #MESH}, {@link #POWER}, {@link #SECTION} or {@link #WHEELS}
      */
     void showSheet(int number) {
         sheets.setSelectedIndex(number);
         switch (number) {
             case MESH -> mesh.takeFocus();
             case POWER -> power.takeFocus();
-            default -> drawing.requestFocusInWindow();
+            case SECTION -> section.takeFocus();
+            case WHEELS -> drawing.requestFocusInWindow();
+            default -> elevation.takeFocus();
         }
     }
 

@@ -63,8 +63,7 @@ public final class MainWindow extends JFrame {
     public MainWindow(
             Workspace workspace,
             FileDesk files,
-            MeshSheet mesh,
-            PowerSheet power,
+            DrawingSheets sheets,
             Exports exports,
             Settings settings,
             String version,
@@ -81,7 +80,7 @@ public final class MainWindow extends JFrame {
         addWindowCommands();
         BriefPlace brief = new BriefPlace(workspace);
         FrontPlace front = new FrontPlace(workspace, brief::goTo);
-        DrawingPlace drawing = new DrawingPlace(workspace, mesh, power, brief::goTo, pages::cautions);
+        DrawingPlace drawing = new DrawingPlace(workspace, sheets, brief::goTo, pages::cautions);
         StripPlace strip = new StripPlace(workspace, drawing::openCard);
         addSheetCommands(drawing, mesh);
         this.places = List.of(brief, front, drawing, strip);
@@ -139,6 +138,8 @@ public final class MainWindow extends JFrame {
 
     private void addSheetCommands(DrawingPlace drawing, MeshSheet mesh) {
         commands.add(new Command("elevation", () -> drawing.showSheet(DrawingPlace.ELEVATION)));
+        commands.add(new Command("section", () -> drawing.showSheet(DrawingPlace.SECTION)));
+        commands.add(new Command("wheels", () -> drawing.showSheet(DrawingPlace.WHEELS)));
         commands.add(new Command("meshsheet", () -> drawing.showSheet(DrawingPlace.MESH)));
         commands.add(new Command("powersheet", () -> drawing.showSheet(DrawingPlace.POWER)));
         commands.add(new Command("turnmesh", () -> mesh.setTurning(!mesh.turning()))

@@ -38,7 +38,7 @@ class PlacedSheetTest {
     @Test
     void without_a_train_the_next_step_is_to_choose_one() {
         PlacedSheet sheet =
-                new PlacedSheet(workspace, (brief, train) -> PlacedTrains.need(), new LatestDesk(turns, "layout"));
+                new PlacedSheet(workspace, (brief, train) -> Optional.of(PlacedTrains.need()), new LatestDesk(turns, "layout"));
         assertThat(sheet.state().sentence())
                 .contains("No train is chosen. Choose one in the front to see where its arbors stand.");
         assertThat(sheet.seen()).isEmpty();
@@ -47,7 +47,7 @@ class PlacedSheetTest {
     @Test
     void a_chosen_train_is_placed_after_it_was_busy() {
         PlacedSheet sheet =
-                new PlacedSheet(workspace, (brief, train) -> PlacedTrains.need(), new LatestDesk(turns, "layout"));
+                new PlacedSheet(workspace, (brief, train) -> Optional.of(PlacedTrains.need()), new LatestDesk(turns, "layout"));
         workspace.choose(PlacedTrains.train());
         assertThat(sheet.state().busy()).isTrue();
         turns.until(() -> !sheet.state().busy());
@@ -58,7 +58,7 @@ class PlacedSheetTest {
     @Test
     void a_frame_too_small_is_told_with_what_lacks_and_the_next_step() {
         PlacedSheet sheet = new PlacedSheet(
-                workspace, (brief, train) -> PlacedTrains.need(90, 420), new LatestDesk(turns, "layout"));
+                workspace, (brief, train) -> Optional.of(PlacedTrains.need(90, 420)), new LatestDesk(turns, "layout"));
         workspace.choose(PlacedTrains.train());
         turns.until(() -> !sheet.state().busy());
         assertThat(sheet.state().sentence().orElseThrow())

@@ -135,8 +135,12 @@ public final class TrainPlacing {
         return new Placement.Stopped();
     }
 
-    /** What a train lacks of the parts that are to be placed. */
-    private Optional<Demand> lacking(Train train) {
+    /**
+     * The demand on account of which a train lacks parts that are to be placed.
+     *
+     * @param train the train
+     */
+    public Optional<Demand> lacking(Train train) {
         if (!movement.escapement().with(train.escapeTeeth()).exists()) {
             return Optional.of(Demand.ARC);
         }
