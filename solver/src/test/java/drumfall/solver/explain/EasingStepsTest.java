@@ -47,7 +47,8 @@ class EasingStepsTest {
         // A pinion has five leaves at least.
         assertThat(steps(Briefs.demoWith(""), "/teeth/leaves/from", Way.DOWN).last())
                 .isEqualTo(3);
-        // Between the plates, 75 mm apart, a drum with two walls of 2.4 mm, click room of 6 mm, a wheel of 5 mm, two gaps
+        // Between the plates, 75 mm apart, a drum with two walls of 2.4 mm, click room of 6 mm, a wheel of 5 mm, two
+        // gaps
         // of 1 mm and end shake of 0.8 mm: 56.4 mm.
         EasingSteps drum = steps(Briefs.demoWith(""), "/drum/length", Way.UP);
         assertThat(drum.text(drum.last())).isEqualTo("56 mm");

@@ -129,8 +129,8 @@ class MovementPartsTest {
                 .singleElement()
                 .satisfies(pillar -> {
                     assertThat(pillar.count()).isEqualTo(3);
-                    // 70 mm between the plates and a pocket of 3 mm in each.
-                    assertThat(pillar.solid().height()).isCloseTo(76, within(1e-9));
+                    // 75 mm between the plates and a pocket of 3 mm in each.
+                    assertThat(pillar.solid().height()).isCloseTo(81, within(1e-9));
                 });
     }
 

@@ -14,12 +14,16 @@ import drumfall.solver.train.ToothModule;
 import java.util.Optional;
 
 /**
- * The motion work of a brief: of all that give exactly twelve on one centre distance, with the brief's leaves and modules
- * and with teeth that print, the one of the smallest centre distance.
+ * The motion work of a brief: of all that give exactly twelve on one centre distance, with the brief's fewest leaves,
+ * its modules and teeth that print, the one of the smallest centre distance. The most leaves and the wheels of the brief
+ * are choices for the going train: eight leaves alone give no two pairs on one centre distance.
  */
 public final class MotionChoice {
     /** Twelve is three times four as a rule, two times six at most: beyond, the larger wheel takes all the room. */
     private static final int LARGEST_STEP = 6;
+
+    /** One centre distance is found well below twice the fewest leaves: 32/8 goes with 30/10. */
+    private static final int MOST_OVER_FEWEST = 2;
 
     private MotionChoice() {}
 
@@ -34,7 +38,7 @@ public final class MotionChoice {
             return Optional.empty();
         }
         int fewest = brief.teeth().leaves().from();
-        int most = brief.teeth().leaves().to();
+        int most = MOST_OVER_FEWEST * fewest;
         return new MotionWorkSearch(
                         new CountRange(fewest, most),
                         new CountRange(fewest, LARGEST_STEP * most),
