@@ -20,8 +20,8 @@ import drumfall.ui.presenter.PlacedSheet;
 import drumfall.ui.presenter.PowerSheet;
 import drumfall.ui.presenter.Settings;
 import drumfall.ui.presenter.Workspace;
-import drumfall.ui.view.FileChoice;
 import drumfall.ui.view.DrawingSheets;
+import drumfall.ui.view.FileChoice;
 import drumfall.ui.view.MainWindow;
 import drumfall.ui.view.look.Look;
 import drumfall.ui.wording.ProgramVersion;
@@ -116,7 +116,14 @@ public record WindowProgram(
             exporting.shutdown();
         };
         MainWindow window = new MainWindow(
-                workspace, files, new DrawingSheets(placed, mesh, power), exports, settings, ProgramVersion.text(), start.asks(), close);
+                workspace,
+                files,
+                new DrawingSheets(placed, mesh, power),
+                exports,
+                settings,
+                ProgramVersion.text(),
+                start.asks(),
+                close);
         exports.load(() -> {});
         return new WindowProgram(workspace, files, mesh, power, exports, window);
     }

@@ -4,7 +4,9 @@ package drumfall.ui.presenter;
 
 import drumfall.plugin.api.ExportProgress;
 import drumfall.plugin.api.Handover;
+import drumfall.solver.brief.Brief;
 import drumfall.solver.rating.Rating;
+import drumfall.solver.rating.placing.TrainPlacing;
 import drumfall.ui.plugin.ExportOutcome;
 import drumfall.ui.plugin.ExporterEntry;
 import drumfall.ui.plugin.LoadedPlugin;
@@ -97,11 +99,14 @@ public final class Exports implements AutoCloseable {
             workspace.setNews(News.trouble(Texts.of("news.export.nothing")));
             return;
         }
-        Handover handover = new Handover(workspace.brief(), chosen.get(), version);
+        Brief brief = workspace.brief();
+        Rating rating = chosen.get();
         running = true;
         stopped = false;
         workspace.setNews(News.told(Texts.of("news.exporting", exporter.title())));
         work.execute(() -> {
+            Handover handover =
+                    new Handover(brief, rating, TrainPlacing.layout(brief, rating.train(), () -> stopped), version);
             ExportOutcome outcome = host.get().export(exporter.id(), handover, target, new Stopping());
             events.execute(() -> ended(exporter, outcome));
         });

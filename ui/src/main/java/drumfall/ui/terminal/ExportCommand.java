@@ -7,6 +7,7 @@ import drumfall.plugin.api.Handover;
 import drumfall.solver.brief.Brief;
 import drumfall.solver.rating.Rating;
 import drumfall.solver.rating.TrainRater;
+import drumfall.solver.rating.placing.TrainPlacing;
 import drumfall.solver.search.SearchOutcome;
 import drumfall.ui.plugin.ExportOutcome;
 import drumfall.ui.plugin.PluginHost;
@@ -92,7 +93,11 @@ final class ExportCommand implements Callable<Integer> {
             place.err().println(Phrases.phrase("export.missed", missed));
         }
         try (PluginHost host = PluginHost.load(place.pluginFolders())) {
-            Handover handover = new Handover(brief, rating, ProgramVersion.text());
+            Handover handover = new Handover(
+                    brief,
+                    rating,
+                    TrainPlacing.layout(brief, rating.train(), place.interrupted()),
+                    ProgramVersion.text());
             return told(host.export(exporter, handover, target, until(place.interrupted())), rating);
         }
     }

@@ -37,16 +37,16 @@ final class DrawingPlace implements Place {
     static final int ELEVATION = 0;
 
     /** Number of the sheet with the section through its planes. */
-    static final int SECTION = 3;
+    static final int SECTION = 1;
+
+    /** Number of the sheet with the mesh looked into. */
+    static final int MESH = 2;
+
+    /** Number of the sheet with the way of the power. */
+    static final int POWER = 3;
 
     /** Number of the sheet with all wheels beside one another. */
     static final int WHEELS = 4;
-
-    /** Number of the sheet with the mesh looked into. */
-    static final int MESH = 1;
-
-    /** Number of the sheet with the way of the power. */
-    static final int POWER = 2;
 
     private static final List<Figure> SMALL = List.of(
             Figure.DURATION,
@@ -78,11 +78,7 @@ final class DrawingPlace implements Place {
      * @param toBrief goes to a place of the brief
      * @param cautions opens all cautions
      */
-    DrawingPlace(
-            Workspace workspace,
-            DrawingSheets shown,
-            Consumer<String> toBrief,
-            Runnable cautions) {
+    DrawingPlace(Workspace workspace, DrawingSheets shown, Consumer<String> toBrief, Runnable cautions) {
         this.workspace = workspace;
         this.where = new WhereSheet(toBrief);
         this.drawing = new TrainDrawing(workspace::pointAtArbor);
@@ -118,9 +114,9 @@ final class DrawingPlace implements Place {
         sheets.setName("drawing.sheets");
         Parts.named(sheets, Texts.of("sheets"));
         sheets.addTab(Texts.of("sheet.elevation"), elevation);
+        sheets.addTab(Texts.of("sheet.section"), section);
         sheets.addTab(Texts.of("sheet.mesh"), mesh);
         sheets.addTab(Texts.of("sheet.power"), power);
-        sheets.addTab(Texts.of("sheet.section"), section);
         sheets.addTab(Texts.of("sheet.wheels"), drawing);
         place.add(sheets, "grow, wmin 0, hmin 0");
     }
@@ -195,7 +191,7 @@ final class DrawingPlace implements Place {
     /**
      * Shows a sheet of the drawing and puts the keyboard on it.
      *
-     * @param number {@link #ELEVATION}, {@link #MESH}, {@link #POWER}, {@link #SECTION} or {@link #WHEELS}
+     * @param number {@link #ELEVATION}, {@link #SECTION}, {@link #MESH}, {@link #POWER} or {@link #WHEELS}
      */
     void showSheet(int number) {
         sheets.setSelectedIndex(number);

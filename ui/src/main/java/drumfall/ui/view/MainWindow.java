@@ -8,7 +8,6 @@ import drumfall.ui.presenter.Aspect;
 import drumfall.ui.presenter.Exports;
 import drumfall.ui.presenter.FileDesk;
 import drumfall.ui.presenter.MeshSheet;
-import drumfall.ui.presenter.PowerSheet;
 import drumfall.ui.presenter.Settings;
 import drumfall.ui.presenter.Texts;
 import drumfall.ui.presenter.Workspace;
@@ -52,8 +51,7 @@ public final class MainWindow extends JFrame {
      *
      * @param workspace the shared state
      * @param files the design's file
-     * @param mesh the mesh looked into
-     * @param power where the power goes
+     * @param sheets what the sheets of the drawing show
      * @param exports plugins and handing over
      * @param settings what is remembered
      * @param version the program's version
@@ -82,7 +80,7 @@ public final class MainWindow extends JFrame {
         FrontPlace front = new FrontPlace(workspace, brief::goTo);
         DrawingPlace drawing = new DrawingPlace(workspace, sheets, brief::goTo, pages::cautions);
         StripPlace strip = new StripPlace(workspace, drawing::openCard);
-        addSheetCommands(drawing, mesh);
+        addSheetCommands(drawing, sheets.mesh());
         this.places = List.of(brief, front, drawing, strip);
         this.news = new NewsBar(workspace);
         add(arranged(brief, front, drawing, strip));

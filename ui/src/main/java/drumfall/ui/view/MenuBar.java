@@ -57,8 +57,10 @@ final class MenuBar extends JMenuBar {
         menu.add(zoom);
         menu.addSeparator();
         menu.add(item("elevation"));
+        menu.add(item("section"));
         menu.add(item("meshsheet"));
         menu.add(item("powersheet"));
+        menu.add(item("wheels"));
         menu.add(item("turnmesh"));
         menu.addSeparator();
         menu.add(item("nextplace"));

@@ -37,8 +37,8 @@ class PlacedSheetTest {
 
     @Test
     void without_a_train_the_next_step_is_to_choose_one() {
-        PlacedSheet sheet =
-                new PlacedSheet(workspace, (brief, train) -> Optional.of(PlacedTrains.need()), new LatestDesk(turns, "layout"));
+        PlacedSheet sheet = new PlacedSheet(
+                workspace, (brief, train) -> Optional.of(PlacedTrains.need()), new LatestDesk(turns, "layout"));
         assertThat(sheet.state().sentence())
                 .contains("No train is chosen. Choose one in the front to see where its arbors stand.");
         assertThat(sheet.seen()).isEmpty();
@@ -46,8 +46,8 @@ class PlacedSheetTest {
 
     @Test
     void a_chosen_train_is_placed_after_it_was_busy() {
-        PlacedSheet sheet =
-                new PlacedSheet(workspace, (brief, train) -> Optional.of(PlacedTrains.need()), new LatestDesk(turns, "layout"));
+        PlacedSheet sheet = new PlacedSheet(
+                workspace, (brief, train) -> Optional.of(PlacedTrains.need()), new LatestDesk(turns, "layout"));
         workspace.choose(PlacedTrains.train());
         assertThat(sheet.state().busy()).isTrue();
         turns.until(() -> !sheet.state().busy());

@@ -105,7 +105,8 @@ public final class PlacedTrains {
 
     /** A sheet on the train, placed; its desk ends with the program. */
     public static PlacedSheet sheet(Turns turns, Workspace workspace) {
-        PlacedSheet sheet = new PlacedSheet(workspace, (brief, train) -> Optional.of(need()), new LatestDesk(turns, "layout"));
+        PlacedSheet sheet =
+                new PlacedSheet(workspace, (brief, train) -> Optional.of(need()), new LatestDesk(turns, "layout"));
         workspace.choose(train());
         turns.until(() -> !sheet.state().busy());
         return sheet;

@@ -61,8 +61,10 @@ public record RatchetHold(
      * Least thickness of the tooth at its root for a stress that may be let stand, {@code √(6 F h / (b σ))}, m.
      *
      * @param allowable stress, Pa, positive
+     * @throws IllegalArgumentException if the stress is out of its range
      */
     public double leastRootThickness(double allowable) {
+        Bounds.moreThan("allowable", "the ratchet", allowable, 0, "Pa");
         return Math.sqrt(6 * force() * toothHeight / (width * allowable));
     }
 }

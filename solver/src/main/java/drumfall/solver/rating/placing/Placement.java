@@ -7,9 +7,15 @@ import drumfall.solver.layout.LayoutOutcome.Merit;
 import drumfall.solver.layout.LayoutOutcome.Scope;
 import drumfall.solver.layout.Shortfall;
 import drumfall.solver.rating.Demand;
+import java.util.Optional;
 
 /** What came of placing a train's arbors. */
 public sealed interface Placement {
+    /** Where everything stands, if it has a place. */
+    default Optional<Layout> found() {
+        return this instanceof Placed placed ? Optional.of(placed.layout()) : Optional.empty();
+    }
+
     /**
      * Every arbor has its place.
      *

@@ -10,6 +10,7 @@ import drumfall.solver.brief.Brief;
 import drumfall.solver.brief.MeshPlace;
 import drumfall.solver.layout.AngleGrid;
 import drumfall.solver.layout.DirectionLock;
+import drumfall.solver.layout.Layout;
 import drumfall.solver.layout.LayoutNeed;
 import drumfall.solver.layout.LayoutOutcome;
 import drumfall.solver.layout.Locks;
@@ -76,6 +77,22 @@ public final class TrainPlacing {
         this.grid = grid;
         this.motion = MotionChoice.of(brief, movement);
         this.parts = new TrainParts(brief, movement, motion);
+    }
+
+    /**
+     * Where a train's arbors stand as the brief prefers; empty if it leaves them unplaced, there is no place, or the work
+     * was cancelled.
+     *
+     * @param brief the brief
+     * @param train the train
+     * @param cancelled asked now and then; true ends the work
+     */
+    public static Optional<Layout> layout(Brief brief, Train train, BooleanSupplier cancelled) {
+        return brief.frame().arrangement() == Arrangement.UNPLACED
+                ? Optional.empty()
+                : new TrainPlacing(new TrainRater(brief))
+                        .place(train, cancelled)
+                        .found();
     }
 
     /** The motion work; empty if the brief asks for none, or none has teeth that print. */

@@ -58,6 +58,15 @@ class HoldAndClearTest {
                 .withMessage("The rootThickness (0.0 m) of a ratchet tooth must be more than 0.0 m. Maybe 1.0E-6 m.");
     }
 
+    @Test
+    void no_root_bears_a_stress_of_nothing() {
+        RatchetHold hold = new RatchetHold(30, 0.021, 0.014, 0.003, 0.004, 0.005, 0.003);
+
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> hold.leastRootThickness(0))
+                .withMessageStartingWith("The allowable (0.0 Pa) of the ratchet must be more than 0.0 Pa.");
+    }
+
     // By hand: bob of 40 mm radius, 20 mm thick, 250 mm down, swinging 3°: it reaches 250 sin 3° + 40 = 53.084 mm
     // aside.
     // A weight of 25 mm radius 90 mm aside is 65 - 53.084 = 11.916 mm off; 40 mm before the plane 40 - 25 - 10 = 5 mm.

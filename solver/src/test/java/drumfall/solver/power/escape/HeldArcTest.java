@@ -82,16 +82,7 @@ class HeldArcTest {
             double arbor,
             double quality,
             double reserve) {
-        Deadbeat escapement = new DeadbeatForm(
-                        0.026,
-                        Math.toRadians(95),
-                        Math.toRadians(lift),
-                        Math.toRadians(lock),
-                        Math.toRadians(drop),
-                        friction,
-                        arbor,
-                        0.03)
-                .with(teeth);
+        Deadbeat escapement = Escapements.deadbeat(teeth, lift, lock, drop, friction, arbor);
         Pendulum pendulum = new Pendulum(0.16, 0, quality, Pendulum.STANDARD_GRAVITY);
         EscapeNeed need = new HeldArc(escapement, pendulum, reserve).need(0.5);
         double weightMoment = pendulum.massMoment(need.equivalentLength()) * pendulum.gravity();

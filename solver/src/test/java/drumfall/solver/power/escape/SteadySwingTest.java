@@ -37,16 +37,7 @@ class SteadySwingTest {
             double arbor,
             double quality,
             double reserve) {
-        Deadbeat escapement = new DeadbeatForm(
-                        0.026,
-                        Math.toRadians(95),
-                        Math.toRadians(lift),
-                        Math.toRadians(lock),
-                        Math.toRadians(drop),
-                        friction,
-                        arbor,
-                        0.03)
-                .with(teeth);
+        Deadbeat escapement = Escapements.deadbeat(teeth, lift, lock, drop, friction, arbor);
         DeadbeatBalance balance = new DeadbeatBalance(escapement, 0.4, quality);
         double arc = balance.leastArc() + reserve;
         WedgeSwing swing = new WedgeSwing(escapement, 0.4, 0.25, quality, balance.torqueFor(arc));

@@ -7,6 +7,7 @@ import drumfall.plugin.api.Stability;
 import drumfall.plugin.api.Stability.Level;
 import drumfall.solver.brief.Brief;
 import drumfall.solver.rating.TrainRater;
+import drumfall.solver.rating.placing.TrainPlacing;
 import drumfall.solver.train.Mesh;
 import drumfall.solver.train.Reeving;
 import drumfall.solver.train.ToothModule;
@@ -41,12 +42,17 @@ public final class TrialHandover {
     }
 
     /**
-     * Another train held against the same brief.
+     * Another train held against the same brief, and placed if it can be.
      *
      * @param train any train
      */
     public static Handover of(Train train) {
         Brief brief = TrialBrief.eightDays();
-        return new Handover(brief, new TrainRater(brief).rate(train), "0.0.0-trial");
+        TrainRater rater = new TrainRater(brief);
+        return new Handover(
+                brief,
+                rater.rate(train),
+                new TrainPlacing(rater).place(train, () -> false).found(),
+                "0.0.0-trial");
     }
 }
