@@ -39,13 +39,20 @@ import javax.swing.SwingUtilities;
  *
  * @param workspace the shared state
  * @param files the design's file
+ * @param placed where the arbors stand
  * @param mesh the mesh looked into
  * @param power where the power goes
  * @param exports plugins
  * @param window the window
  */
 public record WindowProgram(
-        Workspace workspace, FileDesk files, MeshSheet mesh, PowerSheet power, Exports exports, MainWindow window) {
+        Workspace workspace,
+        FileDesk files,
+        PlacedSheet placed,
+        MeshSheet mesh,
+        PowerSheet power,
+        Exports exports,
+        MainWindow window) {
     /**
      * What the program starts with; tests put their own in place.
      *
@@ -125,7 +132,7 @@ public record WindowProgram(
                 start.asks(),
                 close);
         exports.load(() -> {});
-        return new WindowProgram(workspace, files, mesh, power, exports, window);
+        return new WindowProgram(workspace, files, placed, mesh, power, exports, window);
     }
 
     private static Optional<LayoutNeed> need(Brief brief, Train train) {

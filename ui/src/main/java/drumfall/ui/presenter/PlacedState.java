@@ -15,6 +15,9 @@ public sealed interface PlacedState {
     /** What is the matter and what to do next; empty if all is well. */
     Optional<String> sentence();
 
+    /** One word for the state, as texts are named by it. */
+    String key();
+
     /** Whether a layout is being looked for. */
     default boolean busy() {
         return false;
@@ -41,6 +44,11 @@ public sealed interface PlacedState {
     /** No train is chosen. */
     record NoTrain() implements PlacedState {
         @Override
+        public String key() {
+            return "notrain";
+        }
+
+        @Override
         public Optional<Seen> seen() {
             return Optional.empty();
         }
@@ -57,6 +65,11 @@ public sealed interface PlacedState {
      * @param seen the last layout of the same train
      */
     record Placing(Optional<Seen> seen) implements PlacedState {
+        @Override
+        public String key() {
+            return "placing";
+        }
+
         @Override
         public Optional<String> sentence() {
             return Optional.of(Texts.of("placed.busy"));
@@ -76,6 +89,11 @@ public sealed interface PlacedState {
      */
     record Placed(Seen layout, Merit merit) implements PlacedState {
         @Override
+        public String key() {
+            return "placed";
+        }
+
+        @Override
         public Optional<Seen> seen() {
             return Optional.of(layout);
         }
@@ -93,6 +111,11 @@ public sealed interface PlacedState {
      * @param words what is the matter and what to do next
      */
     record Unplaced(Optional<Seen> seen, String words) implements PlacedState {
+        @Override
+        public String key() {
+            return "unplaced";
+        }
+
         @Override
         public Optional<String> sentence() {
             return Optional.of(words);

@@ -2,11 +2,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.ui.view;
 
+import drumfall.solver.brief.Arrangement;
 import drumfall.solver.rating.DemandFigure;
 import drumfall.solver.rating.Rating;
 import drumfall.ui.presenter.Aspect;
 import drumfall.ui.presenter.DemandMarks;
 import drumfall.ui.presenter.Figure;
+import drumfall.ui.presenter.PlacedSheet;
 import drumfall.ui.presenter.Texts;
 import drumfall.ui.presenter.TrainCards;
 import drumfall.ui.presenter.WhereCard;
@@ -57,6 +59,7 @@ final class DrawingPlace implements Place {
             Figure.FILAMENT);
 
     private final Workspace workspace;
+    private final DrawingSheets shown;
     private final WhereSheet where;
     private final TrainDrawing drawing;
     private final PlacedPane elevation;
@@ -80,6 +83,7 @@ final class DrawingPlace implements Place {
      */
     DrawingPlace(Workspace workspace, DrawingSheets shown, Consumer<String> toBrief, Runnable cautions) {
         this.workspace = workspace;
+        this.shown = shown;
         this.where = new WhereSheet(toBrief);
         this.drawing = new TrainDrawing(workspace::pointAtArbor);
         drawing.setName("drawing");
@@ -89,8 +93,14 @@ final class DrawingPlace implements Place {
         this.elevation = PlacedPane.elevation(shown.placed());
         this.section = PlacedPane.section(shown.placed());
         place.setName("drawing.place");
+        verdict.setName("drawing.verdict");
         build(cautions);
         workspace.listen(this::changed);
+        shown.placed().listen(change -> {
+            if (change == PlacedSheet.Change.STATE) {
+                showVerdict();
+            }
+        });
         refresh();
     }
 
@@ -164,12 +174,17 @@ final class DrawingPlace implements Place {
                 chosen.map(rating -> new TrainCards(rating, workspace.brief(), workspace.units()));
         figures.forEach((figure, button) ->
                 button.show(values.map(known -> known.value(figure)).orElse(drumfall.ui.presenter.ShownFigure.NONE)));
+        showVerdict();
+        draw();
+    }
+
+    private void showVerdict() {
         List<DemandFigure> misses =
-                chosen.map(rating -> rating.missed().toList()).orElse(List.of());
+                workspace.chosen().map(rating -> rating.missed().toList()).orElse(List.of());
         verdict.setVisible(misses.isEmpty());
         verdict.setText(
-                chosen.isPresent()
-                        ? Texts.of("drawing.met", Texts.of("drawing.placement"))
+                workspace.chosen().isPresent()
+                        ? Texts.of("drawing.met", placed())
                         : Texts.of("drawing.none") + " " + Texts.of("drawing.none.next"));
         if (misses.isEmpty()) {
             missed.clear();
@@ -177,7 +192,14 @@ final class DrawingPlace implements Place {
             String words = String.join("; ", misses.stream().map(this::words).toList());
             missed.show(Sign.CROSS, Texts.of("drawing.missed", words));
         }
-        draw();
+    }
+
+    private String placed() {
+        boolean unplaced = workspace.brief().frame().arrangement() == Arrangement.UNPLACED;
+        return Texts.of(
+                unplaced
+                        ? "drawing.unplaced"
+                        : "drawing.placed." + shown.placed().state().key());
     }
 
     private String words(DemandFigure figure) {

@@ -24,7 +24,6 @@ import java.util.List;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JTable;
-import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -124,127 +123,10 @@ class WindowTest {
     }
 
     @Test
-    void the_drawing_has_a_sheet_of_the_whole_train_and_one_of_a_mesh() {
-        try (OpenWindow window = opened()) {
-            JComponent train = window.named("drawing", JComponent.class);
-            JComponent mesh = window.named("mesh.drawing", JComponent.class);
-            assertThat(OpenWindow.<Boolean>on(train::isShowing)).isTrue();
-            window.command("command.meshsheet");
-            window.until(
-                    "the mesh is traced", shown -> shown.mesh().state().traced().isPresent());
-            assertThat(OpenWindow.<Boolean>on(mesh::isShowing)).isTrue();
-            assertThat(OpenWindow.<Boolean>on(train::isShowing)).isFalse();
-            assertThat(namelessIn(window)).isEmpty();
-            window.command("command.elevation");
-            assertThat(OpenWindow.<Boolean>on(train::isShowing)).isTrue();
-        }
-    }
-
-    @Test
-    void the_mesh_turns_only_while_it_is_set_turning() {
-        try (OpenWindow window = opened()) {
-            window.command("command.meshsheet");
-            window.until(
-                    "the mesh is traced", shown -> shown.mesh().state().traced().isPresent());
-            assertThat(OpenWindow.<Boolean>on(() -> window.program().mesh().turning()))
-                    .isFalse();
-            window.press("mesh.turn");
-            window.until("the wheel has moved", shown -> shown.mesh().turn() > 0);
-            window.press("mesh.turn");
-            double stopped = OpenWindow.on(() -> window.program().mesh().turn());
-            window.command("command.elevation");
-            window.command("command.meshsheet");
-            assertThat(OpenWindow.<Double>on(() -> window.program().mesh().turn()))
-                    .isEqualTo(stopped);
-        }
-    }
-
-    @Test
-    void a_figure_of_the_mesh_opens_its_card() {
-        try (OpenWindow window = opened()) {
-            window.command("command.meshsheet");
-            window.until(
-                    "the mesh is traced", shown -> shown.mesh().state().traced().isPresent());
-            window.press("figure.mesh.RESERVE");
-            assertThat(OpenWindow.<Boolean>on(() -> OpenWindow.all(
-                                    window.program().window().getLayeredPane())
-                            .anyMatch(component -> "where".equals(component.getName()) && component.isShowing())))
-                    .isTrue();
-        }
-    }
-
-    @Test
-    void the_power_has_a_sheet_whose_figures_open_their_cards() {
-        try (OpenWindow window = opened()) {
-            window.command("command.powersheet");
-            window.until(
-                    "the power is reckoned",
-                    shown -> shown.power().state().picture().isPresent());
-            JComponent flow = window.named("power.flow", JComponent.class);
-            assertThat(OpenWindow.<Boolean>on(flow::isShowing)).isTrue();
-            window.until(
-                    "savings are known",
-                    shown -> shown.power().findings().found().isPresent());
-            assertThat(namelessIn(window)).isEmpty();
-            for (String figure :
-                    List.of("figure.power.LEAST", "power.PENDULUM.0", "power.LIGHTER_ESCAPE_WHEEL." + last(window))) {
-                window.press(figure);
-                assertThat(cardIsOpen(window)).as(figure).isTrue();
-            }
-            window.command("command.elevation");
-            assertThat(OpenWindow.<Boolean>on(flow::isShowing)).isFalse();
-        }
-    }
-
-    private static int last(OpenWindow window) {
-        return window.chosen().meshes().size();
-    }
-
-    private static boolean cardIsOpen(OpenWindow window) {
-        return OpenWindow.on(() -> OpenWindow.all(window.program().window().getLayeredPane())
-                .anyMatch(component -> "where".equals(component.getName()) && component.isShowing()));
-    }
-
-    @Test
     void everything_that_takes_the_keyboard_has_a_name_to_be_read() {
         try (OpenWindow window = opened()) {
-            assertThat(namelessIn(window)).isEmpty();
+            assertThat(SpokenNames.lackingIn(window)).isEmpty();
         }
-    }
-
-    private static List<String> namelessIn(OpenWindow window) {
-        return OpenWindow.on(() -> OpenWindow.all(window.program().window().getContentPane())
-                .filter(Component::isFocusable)
-                .filter(component -> component.isShowing() && component.isEnabled())
-                .filter(WindowTest::worksByKeyboard)
-                .filter(component -> blank(component))
-                .map(Component::toString)
-                .toList());
-    }
-
-    private static boolean worksByKeyboard(Component component) {
-        return component instanceof javax.swing.AbstractButton
-                || component instanceof javax.swing.text.JTextComponent
-                || component instanceof javax.swing.JComboBox
-                || component instanceof JTable
-                || "front.scatter".equals(component.getName())
-                || component instanceof javax.swing.JSlider
-                || component instanceof javax.swing.JTabbedPane
-                || "drawing".equals(component.getName())
-                || "mesh.drawing".equals(component.getName())
-                || "strip".equals(component.getName());
-    }
-
-    private static boolean blank(Component component) {
-        if (SwingUtilities.getAncestorOfClass(javax.swing.JComboBox.class, component) != null
-                || SwingUtilities.getAncestorOfClass(javax.swing.JScrollBar.class, component) != null
-                || component.getClass().getName().contains("BasicSplitPaneDivider")
-                || SwingUtilities.getAncestorOfClass(javax.swing.plaf.basic.BasicSplitPaneDivider.class, component)
-                        != null) {
-            return false;
-        }
-        String name = component.getAccessibleContext().getAccessibleName();
-        return name == null || name.isBlank();
     }
 
     @Test

@@ -92,7 +92,7 @@ class PlacedSheetTest {
                     if (stopAtOnce[0]) {
                         sheet[0].stop();
                     }
-                    return PlacedTrains.need();
+                    return Optional.of(PlacedTrains.need());
                 },
                 new LatestDesk(turns, "layout"));
         workspace.choose(PlacedTrains.train());

@@ -78,7 +78,7 @@ final class Trials {
                         plain(arbors.intermediate()),
                         plain(arbors.escape()),
                         arbors.bearing()));
-        return new Handover(
+        return Handover.unplaced(
                 brief,
                 new TrainRater(brief).rate(eightDays().rating().train()),
                 eightDays().programVersion());
@@ -112,7 +112,7 @@ final class Trials {
     /** The trial clock under another name. */
     static Handover named(String name) {
         Brief brief = eightDays().brief();
-        return new Handover(
+        return Handover.unplaced(
                 named(brief, name, brief.arbors()),
                 eightDays().rating(),
                 eightDays().programVersion());
