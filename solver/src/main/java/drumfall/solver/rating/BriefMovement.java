@@ -43,10 +43,19 @@ final class BriefMovement {
     /** Friction of an arbor of some build under one criterion, in the middle of all bands. */
     static ArborFriction friction(
             Brief brief, MeshLoss teeth, Brief.ArborBuild build, ArborRole role, Criterion criterion) {
-        double factor = criterion == Criterion.RUNNING
+        return new BriefMovement(brief, teeth, Expectation.MIDDLE.point()).arbor(build, role, factor(brief, criterion));
+    }
+
+    /** The supports of an arbor under one criterion, in the middle of all bands. */
+    static ArborSupports supports(Brief brief, MeshLoss teeth, ArborRole role, Criterion criterion, double span) {
+        return new BriefMovement(brief, teeth, Expectation.MIDDLE.point())
+                .supports(roles(brief).build(role), span, factor(brief, criterion));
+    }
+
+    private static double factor(Brief brief, Criterion criterion) {
+        return criterion == Criterion.RUNNING
                 ? 1
                 : brief.friction().staticFactor().si();
-        return new BriefMovement(brief, teeth, Expectation.MIDDLE.point()).arbor(build, role, factor);
     }
 
     static ArborRoles roles(Brief brief) {
@@ -106,48 +115,22 @@ final class BriefMovement {
         return new Regime(point.teeth(brief.friction()) * factor, arbors);
     }
 
+    /**
+     * The rod turns in the plates, or a hub turns on the rod. Where wheel and pinion, or the line, stand between the supports
+     * is open until the arbors are placed, so the worst place counts.
+     */
     private ArborFriction arbor(Brief.ArborBuild build, ArborRole role, double factor) {
         double hands = role == ArborRole.CENTRE ? brief.hands().torque().si() : 0;
-        if (build.kind() == Brief.ArborKind.TURNING) {
-            return onTurningRod(build, hands, factor);
-        }
-        return role == ArborRole.DRUM ? drumOnFixedRod(build, factor) : onFixedRod(build, hands, factor);
-    }
-
-    /** Wheel and pinion are one part whose hub runs on the rod; the hub's two ends are the supports. */
-    private ArborFriction onFixedRod(Brief.ArborBuild build, double hands, double factor) {
-        double wheel = brief.parts().wheelThickness().si();
-        double pinion = brief.parts().pinionLength().si();
-        ArborSupports supports = supports(build, wheel + pinion, factor);
-        return new ArborFriction(
-                supports.slopeAt(wheel / 2),
-                supports.slopeAt(wheel + pinion / 2),
-                hands + supports.drag(),
-                Pendulum.STANDARD_GRAVITY);
-    }
-
-    /** The hub reaches through great wheel, drum and flanges; the line pulls anywhere between the flanges. */
-    private ArborFriction drumOnFixedRod(Brief.ArborBuild build, double factor) {
-        double wheel = brief.parts().wheelThickness().si();
-        double wall = brief.drum().wall().si();
-        double length = brief.drum().length().si();
-        double span = wheel + 2 * wall + length;
-        ArborSupports supports = supports(build, span, factor);
-        return new ArborFriction(
-                supports.slopeAt(wheel / 2),
-                Math.max(supports.slopeAt(wheel + wall), supports.slopeAt(span - wall)),
-                supports.drag(),
-                Pendulum.STANDARD_GRAVITY);
-    }
-
-    /** The rod turns in the plates; where wheel and pinion stand between them is open, so the worst place counts. */
-    private ArborFriction onTurningRod(Brief.ArborBuild build, double hands, double factor) {
         double span = brief.frame().depth().si();
         ArborSupports supports = supports(build, span, factor);
         double slope = supports.worstSlopeBetween();
+        double rod = build.kind() == Brief.ArborKind.TURNING ? slope * rodWeight(build, span) : 0;
+        return new ArborFriction(slope, slope, hands + supports.drag() + rod, Pendulum.STANDARD_GRAVITY);
+    }
+
+    private static double rodWeight(Brief.ArborBuild build, double length) {
         double radius = build.diameter().si() / 2;
-        double rodWeight = STEEL * Math.PI * radius * radius * span * Pendulum.STANDARD_GRAVITY;
-        return new ArborFriction(slope, slope, hands + supports.drag() + slope * rodWeight, Pendulum.STANDARD_GRAVITY);
+        return STEEL * Math.PI * radius * radius * length * Pendulum.STANDARD_GRAVITY;
     }
 
     private ArborSupports supports(Brief.ArborBuild build, double span, double factor) {

@@ -5,6 +5,7 @@ package drumfall.solver.rating;
 import drumfall.solver.brief.Brief;
 import drumfall.solver.power.ArborFriction;
 import drumfall.solver.power.ArborRole;
+import drumfall.solver.power.ArborSupports;
 import drumfall.solver.power.Criterion;
 import drumfall.solver.power.Movement;
 import drumfall.solver.power.WeightFigure;
@@ -125,6 +126,17 @@ public final class TrainRater {
      */
     public ArborFriction friction(Brief.ArborBuild build, ArborRole role, Criterion criterion) {
         return BriefMovement.friction(brief, movement().teeth(), build, role, criterion);
+    }
+
+    /**
+     * The two supports of an arbor, in the middle of all bands.
+     *
+     * @param role what the arbor is
+     * @param criterion kinetic or static friction
+     * @param span between the supports, m, positive
+     */
+    public ArborSupports supports(ArborRole role, Criterion criterion, double span) {
+        return BriefMovement.supports(brief, movement().teeth(), role, criterion, span);
     }
 
     /**

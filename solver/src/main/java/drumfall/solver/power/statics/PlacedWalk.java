@@ -40,6 +40,11 @@ public final class PlacedWalk {
         }
     }
 
+    /** The arbors under kinetic friction, from the drum. */
+    public List<PlacedArbor> running() {
+        return running;
+    }
+
     /** Smallest weight that keeps the arc asked for, kg; infinite if none does. */
     public double runningWeight() {
         var need = clock.need();
