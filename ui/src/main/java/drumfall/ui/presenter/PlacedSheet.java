@@ -13,6 +13,7 @@ import drumfall.solver.layout.place.Placer;
 import drumfall.solver.layout.size.MovementParts;
 import drumfall.solver.quantity.UnitSystem;
 import drumfall.solver.rating.Rating;
+import drumfall.solver.rating.TrainRater;
 import drumfall.solver.train.Train;
 import drumfall.ui.presenter.PlacedState.Seen;
 import drumfall.ui.work.LatestDesk;
@@ -155,7 +156,8 @@ public final class PlacedSheet {
         LayoutNeed need = locked(asked.get(), question.locks());
         LayoutOutcome outcome = Placer.place(need, stop::get);
         if (outcome instanceof LayoutOutcome.Placed placed) {
-            return new PlacedState.Placed(new Seen(placed.layout(), question.train()), placed.merit());
+            PlacedLeast least = PlacedLeast.of(new TrainRater(question.brief()), question.train(), placed.layout());
+            return new PlacedState.Placed(new Seen(placed.layout(), question.train()), placed.merit(), least);
         }
         String words = outcome instanceof NoLayout none
                 ? new PlacedWords(need.parts(), units).none(none)
@@ -176,6 +178,16 @@ public final class PlacedSheet {
     /** What there is to see. */
     public PlacedState state() {
         return state;
+    }
+
+    /** Least weight of the train so placed; empty while it is being placed or has no place. */
+    public Optional<PlacedLeast> least() {
+        return state instanceof PlacedState.Placed placed ? Optional.of(placed.least()) : Optional.empty();
+    }
+
+    /** The units that figures are shown in. */
+    public UnitSystem units() {
+        return workspace.units();
     }
 
     /** What is drawn: the layout with what is on its way, if an arbor is being drawn. */

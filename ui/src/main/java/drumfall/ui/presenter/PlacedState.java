@@ -86,8 +86,9 @@ public sealed interface PlacedState {
      *
      * @param layout the layout
      * @param merit what is known of it
+     * @param least the weight that drives the train so placed
      */
-    record Placed(Seen layout, Merit merit) implements PlacedState {
+    record Placed(Seen layout, Merit merit, PlacedLeast least) implements PlacedState {
         @Override
         public String key() {
             return "placed";

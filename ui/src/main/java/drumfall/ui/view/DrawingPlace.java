@@ -90,8 +90,8 @@ final class DrawingPlace implements Place {
         drawing.onMesh(shown.mesh()::lookInto, () -> showSheet(MESH));
         this.mesh = new MeshPane(shown.mesh(), this::openCard);
         this.power = new PowerPane(shown.power(), this::openCard);
-        this.elevation = PlacedPane.elevation(shown.placed());
-        this.section = PlacedPane.section(shown.placed());
+        this.elevation = PlacedPane.elevation(shown.placed(), this::openCard);
+        this.section = PlacedPane.section(shown.placed(), this::openCard);
         place.setName("drawing.place");
         verdict.setName("drawing.verdict");
         build(cautions);

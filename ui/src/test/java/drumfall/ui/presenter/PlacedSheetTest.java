@@ -70,6 +70,18 @@ class PlacedSheetTest {
     }
 
     @Test
+    void the_least_weight_of_the_placed_train_stands_beside_the_unplaced_one() {
+        PlacedSheet sheet = sheet();
+        PlacedLeast least = sheet.least().orElseThrow();
+        assertThat(least.least()).isPositive().isLessThanOrEqualTo(least.unplaced());
+        assertThat(least.unplaced())
+                .isEqualTo(workspace.chosen().orElseThrow().weight().leastWeight());
+        WhereCard card = least.card(workspace.units());
+        assertThat(card.value()).isEqualTo(least.value(workspace.units()));
+        assertThat(card.inputs()).hasSize(3);
+    }
+
+    @Test
     void a_fault_of_the_need_is_told_and_closes_nothing() {
         PlacedSheet sheet = new PlacedSheet(
                 workspace,

@@ -120,13 +120,9 @@ class PlacedPowerTest {
     // The unplaced figure takes the worse end of every arbor and so does not see one bearing; moment balance does.
     @Test
     void one_bearing_relieves_a_placed_arbor() {
-        double plain =
-                placed("/arbors/intermediate/bearings = \"none\"", TRAIN).walk().leastWeight();
-        double one = placed("/arbors/intermediate/bearings = \"front\"", TRAIN)
-                .walk()
-                .leastWeight();
-        double both =
-                placed("/arbors/intermediate/bearings = \"both\"", TRAIN).walk().leastWeight();
+        double plain = placed("/arbors/drum/bearings = \"none\"", TRAIN).walk().leastWeight();
+        double one = placed("/arbors/drum/bearings = \"front\"", TRAIN).walk().leastWeight();
+        double both = placed("/arbors/drum/bearings = \"both\"", TRAIN).walk().leastWeight();
 
         assertThat(one).isLessThan(0.995 * plain);
         assertThat(both).isLessThan(0.995 * one);

@@ -10,6 +10,8 @@ import drumfall.ui.presenter.PlacedSheet.Change;
 import drumfall.ui.presenter.PlacedState;
 import drumfall.ui.presenter.PlacedWords;
 import drumfall.ui.presenter.Texts;
+import drumfall.ui.presenter.WhereCard;
+import drumfall.ui.view.look.FigureButton;
 import drumfall.ui.view.look.Ink;
 import drumfall.ui.view.look.Parts;
 import drumfall.ui.view.train.Role;
@@ -18,7 +20,9 @@ import java.awt.Graphics;
 import java.awt.event.HierarchyEvent;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 import javax.swing.JButton;
+import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
 import javax.swing.JToggleButton;
@@ -42,16 +46,22 @@ public final class PlacedPane extends JPanel {
     private final JButton again = new JButton(Texts.of("placed.again"));
     private final JButton stop = new JButton(Texts.of("placed.stop"));
     private final JButton free = new JButton(Texts.of("placed.free"));
+    private final FigureButton least;
     private final CardLayout states = new CardLayout();
     private final JPanel body = new JPanel(states);
     private final transient Timer frames = new Timer(FRAME_MILLISECONDS, event -> frame());
     private long last;
 
-    private PlacedPane(PlacedSheet sheet, PlacedCanvas canvas) {
+    private PlacedPane(PlacedSheet sheet, PlacedCanvas canvas, BiConsumer<JComponent, WhereCard> cards) {
         super(new MigLayout(
                 "insets 6lp 0 0 0, gap 4lp, wrap 1, hidemode 3", "[grow,fill,0:0:]", "[][grow,fill,0:0:][54lp!]"));
         this.sheet = sheet;
         this.canvas = canvas;
+        this.least = new FigureButton(
+                canvas.getName() + ".least",
+                Texts.of("placed.least"),
+                1.15f,
+                pressed -> sheet.least().ifPresent(known -> cards.accept(pressed, known.card(sheet.units()))));
         setName(canvas.getName() + ".pane");
         setOpaque(false);
         add(head(), "growx, wmin 0");
@@ -75,23 +85,26 @@ public final class PlacedPane extends JPanel {
      * The elevation.
      *
      * @param sheet what it shows
+     * @param cards opens a card beside a component
      */
-    public static PlacedPane elevation(PlacedSheet sheet) {
-        return new PlacedPane(sheet, new ElevationDrawing(sheet));
+    public static PlacedPane elevation(PlacedSheet sheet, BiConsumer<JComponent, WhereCard> cards) {
+        return new PlacedPane(sheet, new ElevationDrawing(sheet), cards);
     }
 
     /**
      * The section.
      *
      * @param sheet what it shows
+     * @param cards opens a card beside a component
      */
-    public static PlacedPane section(PlacedSheet sheet) {
-        return new PlacedPane(sheet, new SectionDrawing(sheet));
+    public static PlacedPane section(PlacedSheet sheet, BiConsumer<JComponent, WhereCard> cards) {
+        return new PlacedPane(sheet, new SectionDrawing(sheet), cards);
     }
 
     private JPanel head() {
-        JPanel head = new JPanel(new MigLayout("insets 0, gap 6lp, hidemode 3", "[grow,fill,0:0:][][][][]", "[]"));
+        JPanel head = new JPanel(new MigLayout("insets 0, gap 6lp, hidemode 3", "[][grow,fill,0:0:][][][][]", "[]"));
         head.setOpaque(false);
+        head.add(least);
         state.setName(canvas.getName() + ".state");
         head.add(state, "growx, wmin 0, aligny center");
         stop.addActionListener(event -> sheet.stop());
@@ -141,6 +154,8 @@ public final class PlacedPane extends JPanel {
         again.setVisible(now instanceof PlacedState.Unplaced);
         free.setVisible(sheet.locked());
         turn.setEnabled(drawn);
+        least.setVisible(sheet.least().isPresent());
+        sheet.least().ifPresent(known -> least.show(known.value(sheet.units())));
         read();
     }
 

@@ -181,7 +181,7 @@ class PlacedDrawingTest {
     @Test
     void the_pane_reads_out_what_is_pointed_at_and_what_clashes() throws Exception {
         onEvents(false, () -> {
-            PlacedPane pane = PlacedPane.elevation(sheet);
+            PlacedPane pane = PlacedPane.elevation(sheet, (beside, card) -> {});
             assertThat(reading(pane)).startsWith("Drag an arbor along its arc");
             workspace.pointAtArbor(Optional.of(2));
             assertThat(reading(pane)).isEqualTo("3  centre arbor: stays at the dial centre");
@@ -205,7 +205,7 @@ class PlacedDrawingTest {
     @Test
     void a_hidden_train_stops_turning() throws Exception {
         onEvents(false, () -> {
-            PlacedPane pane = PlacedPane.elevation(sheet);
+            PlacedPane pane = PlacedPane.elevation(sheet, (beside, card) -> {});
             sheet.setTurning(true);
             pane.dispatchEvent(new java.awt.event.HierarchyEvent(
                     pane,

@@ -108,7 +108,7 @@ public final class PlacedPaintBench {
         sheet.setTurning(true);
         sheet.pass(4);
         sheet.drawTo(3, new Place(-at.x(), -at.y()));
-        PlacedPane pane = PlacedPane.elevation(sheet);
+        PlacedPane pane = PlacedPane.elevation(sheet, (beside, card) -> {});
         pane.setSize(560, 640);
         lay(pane);
         picture(new File(folder, "drag.png"), pane);
