@@ -72,11 +72,9 @@ final class ArborCards {
         Card front =
                 support("front", build.bearings() == BearingPlaces.FRONT || build.bearings() == BearingPlaces.BOTH);
         Card rear = support("rear", build.bearings() == BearingPlaces.REAR || build.bearings() == BearingPlaces.BOTH);
-        if (build.kind() == ArborKind.TURNING) {
-            turning(front, rear);
-        } else {
-            fixed(front, rear);
-        }
+        Card slope = slope("slope-wheel", friction().wheelSlope(), front, rear);
+        slope("slope-pinion", friction().pinionSlope(), front, rear);
+        standing(slope, build.kind() == ArborKind.TURNING ? rod() : noRod());
     }
 
     private ArborFriction friction() {
@@ -118,10 +116,12 @@ final class ArborCards {
                 diameter);
     }
 
-    private void turning(Card front, Card rear) {
-        Card slope = slope("slope-wheel", friction().wheelSlope(), front, rear);
-        slope("slope-pinion", friction().pinionSlope(), front, rear);
-        Card rod = shelf.figure(
+    private Card noRod() {
+        return shelf.given("no-rod", "w_r", 0, "N", "a fixed rod bears its own weight");
+    }
+
+    private Card rod() {
+        return shelf.figure(
                 name("rod-weight", role, criterion),
                 "w_r",
                 rodWeight(build.diameter().si(), brief.frame().depth().si()),
@@ -133,7 +133,6 @@ final class ArborCards {
                 shelf.brief("d", pointer + "/diameter", build.diameter()),
                 shelf.brief("l", "/frame/depth", brief.frame().depth()),
                 PendulumCards.gravity(shelf));
-        standing(slope, rod);
     }
 
     private static double rodWeight(double diameter, double length) {
@@ -153,79 +152,6 @@ final class ArborCards {
                 rear);
     }
 
-    private void fixed(Card front, Card rear) {
-        Card wheel = shelf.brief("b", "/parts/wheelThickness", brief.parts().wheelThickness());
-        if (role == ArborRole.DRUM) {
-            drumOnFixedRod(front, rear, wheel);
-        } else {
-            Card pinion = shelf.brief("l", "/parts/pinionLength", brief.parts().pinionLength());
-            shelf.figure(
-                    name("slope-wheel", role, criterion),
-                    "s",
-                    friction().wheelSlope(),
-                    "m",
-                    "s = s_front (1 − x) + s_rear x, x = b/2 / (b + l)",
-                    in -> shared(in[0], in[1], in[2] / 2 / (in[2] + in[3])),
-                    STATICS,
-                    front,
-                    rear,
-                    wheel,
-                    pinion);
-            shelf.figure(
-                    name("slope-pinion", role, criterion),
-                    "s",
-                    friction().pinionSlope(),
-                    "m",
-                    "s = s_front (1 − x) + s_rear x, x = (b + l/2) / (b + l)",
-                    in -> shared(in[0], in[1], (in[2] + in[3] / 2) / (in[2] + in[3])),
-                    STATICS,
-                    front,
-                    rear,
-                    wheel,
-                    pinion);
-        }
-        standing(front, null);
-    }
-
-    private void drumOnFixedRod(Card front, Card rear, Card wheel) {
-        Card wall = shelf.brief("w", "/drum/wall", brief.drum().wall());
-        Card length = shelf.brief("l_d", "/drum/length", brief.drum().length());
-        shelf.figure(
-                name("slope-wheel", role, criterion),
-                "s",
-                friction().wheelSlope(),
-                "m",
-                "s = s_front (1 − x) + s_rear x, x = b/2 / (b + 2 w + l_d)",
-                in -> shared(in[0], in[1], in[2] / 2 / (in[2] + 2 * in[3] + in[4])),
-                STATICS,
-                front,
-                rear,
-                wheel,
-                wall,
-                length);
-        shelf.figure(
-                name("slope-pinion", role, criterion),
-                "s",
-                friction().pinionSlope(),
-                "m",
-                "s = the larger at both ends of the line's way, b + w and b + w + l_d behind the front",
-                in -> {
-                    double span = in[2] + 2 * in[3] + in[4];
-                    return Math.max(
-                            shared(in[0], in[1], (in[2] + in[3]) / span), shared(in[0], in[1], (span - in[3]) / span));
-                },
-                STATICS,
-                front,
-                rear,
-                wheel,
-                wall,
-                length);
-    }
-
-    private static double shared(double front, double rear, double share) {
-        return front * Math.abs(1 - share) + rear * Math.abs(share);
-    }
-
     /** Drag of bearings, the hands on the centre arbor, and on a turning rod its own weight. */
     private void standing(Card slope, Card rod) {
         Card bearings = shelf.given(
@@ -235,7 +161,6 @@ final class ArborCards {
         Card hands = role == ArborRole.CENTRE
                 ? shelf.brief("M_h", "/hands/torque", brief.hands().torque())
                 : shelf.given("no-hands", "M_h", 0, "N m", "the centre arbor alone drives the hands");
-        Card weight = rod == null ? shelf.given("no-rod", "w_r", 0, "N", "a fixed rod bears its own weight") : rod;
         shelf.figure(
                 name("standing", role, criterion),
                 "M_s",
@@ -249,7 +174,7 @@ final class ArborCards {
                 factor(),
                 hands,
                 slope,
-                weight);
+                rod);
     }
 
     private int bearings() {
