@@ -570,7 +570,7 @@ public record Brief(
      * @param solidShare what crossings leave of a wheel's disc
      * @param gap least distance between parts that must not touch, across the arbors
      * @param axialGap the same along the arbors
-     * @param hubWall of the hub around a rod, between wheel and pinion
+     * @param hubWall of hubs and spacers around a rod
      */
     public record Parts(
             @Measure(value = LENGTH, over = "0 mm", to = "100 mm")

@@ -364,14 +364,24 @@ public final class TrainLimits {
     }
 
     /**
-     * Distance between a wheel's tips and the neighbouring arbor towards the drum, which crosses its plane, m.
+     * Distance between a wheel's tips and the rings around the neighbouring arbor towards the drum, which crosses its plane
+     * with a hub or a spacer on it, m.
      *
      * @param mesh the mesh between that arbor and the wheel's own
      * @param neighbour role of the arbor that is to be cleared
      * @param tipRadius of the wheel, m
      */
     public double clearance(Mesh mesh, ArborRole neighbour, double tipRadius) {
-        return mesh.centreDistance() - roles.radius(neighbour) - tipRadius;
+        return mesh.centreDistance() - ringRadius(neighbour) - tipRadius;
+    }
+
+    /**
+     * Radius of the hubs and spacers around an arbor, m.
+     *
+     * @param role what the arbor is
+     */
+    public double ringRadius(ArborRole role) {
+        return roles.radius(role) + brief.parts().hubWall().si();
     }
 
     /** Least clearance asked for, m. */

@@ -93,7 +93,7 @@ final class RuleBook {
         return claim(v -> limits.fitsFrame(train.mesh(v[0], v[1], v[2])), train.mesh(mesh));
     }
 
-    /** {@code a_i - r_arbor - r_a(i+1) >= gap}. */
+    /** {@code a_i - r_ring - r_a(i+1) >= gap}. */
     Constraint nextWheelClearsArbor(int mesh) {
         return claim(
                 v -> limits.clears(
@@ -103,7 +103,7 @@ final class RuleBook {
                 train.side(mesh, mesh + 2));
     }
 
-    /** {@code a_1 - r_arbor - r_flange >= gap}. */
+    /** {@code a_1 - r_ring - r_flange >= gap}. */
     Constraint flangeClearsArbor() {
         return claim(
                 v -> limits.clears(
@@ -113,7 +113,7 @@ final class RuleBook {
                 train.side(0, 1, train.drum));
     }
 
-    /** {@code a_n - r_arbor - r_w >= gap}. */
+    /** {@code a_n - r_ring - r_w >= gap}. */
     Constraint escapeWheelClearsArbor() {
         int last = train.meshes() - 1;
         return claim(

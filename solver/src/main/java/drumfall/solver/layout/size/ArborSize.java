@@ -5,7 +5,7 @@ package drumfall.solver.layout.size;
 /**
  * The rod of an arbor and the hub between its pinion and its wheel.
  *
- * @param rodRadius radius of the rod, which crosses every plane between the plates, nm, positive
+ * @param rodRadius radius of the rod with the spacers around it, which crosses every plane between the plates, nm, positive
  * @param hubRadius radius of the hub from the plane of the pinion to that of the wheel, nm, not negative
  * @param reachesFront whether the rod goes on through the planes of the motion work: a winding square, a seconds hand;
  *     the centre arbor always does

@@ -49,11 +49,22 @@ record TrainParts(Brief brief, Movement movement, Optional<SizedMotionWork> moti
                 motion.map(this::motionWork));
     }
 
-    /** The winding square and the seconds hand stand before the dial; the rod of the centre arbor always goes there. */
+    /**
+     * Hubs and spacers stand around an arbor all the way between the plates. The winding square and the seconds hand stand before the
+     * dial; the rod of the centre arbor always goes there.
+     */
     private ArborSize arbor(Train train, int arbor, OptionalInt seconds) {
-        long rod = radius(build(WeightWalk.role(train, arbor)).diameter());
+        Brief.ArborBuild build = build(WeightWalk.role(train, arbor));
+        long ring = radius(build.diameter()) + nanometres(brief.parts().hubWall());
         boolean seen = arbor == 0 || (seconds.isPresent() && seconds.getAsInt() == arbor);
-        return new ArborSize(rod, rod + nanometres(brief.parts().hubWall()), seen);
+        return new ArborSize(ring, Math.max(ring, leaves(train, arbor)), seen);
+    }
+
+    /** The leaves go on to the wheel, so that wheel and pinion are one print without an overhang. */
+    private long leaves(Train train, int arbor) {
+        return arbor == 0
+                ? 0
+                : Nanometres.of(movement.pinionTipRadius(train.meshes().get(arbor - 1)));
     }
 
     private Brief.ArborBuild build(ArborRole role) {
