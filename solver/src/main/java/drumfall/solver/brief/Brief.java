@@ -541,6 +541,7 @@ public record Brief(
      * @param kind how it is built
      * @param diameter of the steel rod
      * @param bearings where it has rolling bearings
+     * @param bearing their size, if it is known; their bore is the rod's diameter
      */
     public record ArborBuild(
             ArborKind kind,
@@ -548,7 +549,21 @@ public record Brief(
             @Measure(value = LENGTH, over = "0 mm", to = "50 mm")
             Quantity diameter,
 
-            BearingPlaces bearings) {}
+            BearingPlaces bearings,
+            Optional<BearingSize> bearing) {}
+
+    /**
+     * Boundary dimensions of a rolling bearing besides its bore.
+     *
+     * @param outer outer diameter
+     * @param width of its rings
+     */
+    public record BearingSize(
+            @Measure(value = LENGTH, over = "0 mm", to = "100 mm")
+            Quantity outer,
+
+            @Measure(value = LENGTH, over = "0 mm", to = "100 mm")
+            Quantity width) {}
 
     /**
      * A rolling bearing.

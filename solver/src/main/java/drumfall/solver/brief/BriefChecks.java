@@ -35,6 +35,7 @@ final class BriefChecks {
             PartRules::wheelHasTwoLayers,
             PartRules::layerIsWithinTheNozzle,
             PartRules::firstLayerIsWithinTheNozzle,
+            PartRules::bearingsHaveARing,
             RangeRules::endShakeInOrder,
             BeatRules::someBeatIsAsked,
             BeatRules::lengthAndBeatsAgree,

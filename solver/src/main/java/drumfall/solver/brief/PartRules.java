@@ -91,4 +91,24 @@ final class PartRules {
                 "a layer must not be higher than the nozzle (\"%s\") is wide".formatted(nozzle),
                 "lower the first layer or fit a wider nozzle");
     }
+
+    static Stream<SheetProblem> bearingsHaveARing(Brief brief) {
+        Brief.Arbors arbors = brief.arbors();
+        return Stream.of(
+                        ring("drum", arbors.drum()),
+                        ring("centre", arbors.centre()),
+                        ring("intermediate", arbors.intermediate()),
+                        ring("escape", arbors.escape()))
+                .flatMap(problems -> problems);
+    }
+
+    private static Stream<SheetProblem> ring(String arbor, Brief.ArborBuild build) {
+        return build.bearing().stream()
+                .flatMap(bearing -> Clash.unless(
+                        bearing.outer().compareTo(build.diameter()) > 0,
+                        "/arbors/" + arbor + "/bearing/outer",
+                        bearing.outer(),
+                        "a bearing's outer diameter must be more than its rod (\"%s\")".formatted(build.diameter()),
+                        "take a larger bearing or a thinner rod"));
+    }
 }

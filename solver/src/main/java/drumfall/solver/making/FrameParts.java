@@ -29,16 +29,30 @@ final class FrameParts {
         // The front plate's inner side is its back: what the dial sees on the right lies on the left of the bed.
         addPlate("front-plate", -1, FramePlaces.Arbor::front, parts);
         addPlate("back-plate", 1, FramePlaces.Arbor::back, parts);
-        double length = shop.brief().frame().depth().si() + 2 * sizes().pocket();
-        Spacer pillar = new Spacer(sizes().screw(), sizes().pillar(), length, shop.print());
-        parts.add(shop.part("pillar", places.pillars().size(), pillar.solid(), List.of()));
+        if (!places.pillars().isEmpty()) {
+            double length = places.depth() + 2 * sizes().pocket();
+            Spacer pillar = new Spacer(sizes().screw(), pillar(), length, shop.print());
+            parts.add(shop.part("pillar", places.pillars().size(), pillar.solid(), List.of()));
+        }
         places.spacers().forEach(ring -> parts.add(spacer(ring)));
         return parts;
     }
 
+    private double pillar() {
+        return shop.brief()
+                .frame()
+                .pillars()
+                .orElseThrow(
+                        () -> new IllegalArgumentException("The pillars (none) of the brief must be there where pillars"
+                                + " stand. Maybe add them to the frame."))
+                .diameter()
+                .si();
+    }
+
     private MovementPart spacer(FramePlaces.Ring ring) {
-        double bore = shop.rod(ring.arbor()) + 2 * shop.print().fit();
-        Spacer spacer = new Spacer(bore, bore + 2 * shop.sizes().wheels().hubWall(), ring.height(), shop.print());
+        double outer =
+                shop.rod(ring.arbor()) + 2 * shop.brief().parts().hubWall().si();
+        Spacer spacer = new Spacer(shop.rod(ring.arbor()) + 2 * shop.print().fit(), outer, ring.height(), shop.print());
         return shop.part(
                 Workshop.arbor(ring.arbor()) + "-spacer-" + Math.round(1e6 * ring.height()) + "-um",
                 ring.count(),
@@ -51,16 +65,20 @@ final class FrameParts {
         List<PlateHole> holes = new ArrayList<>();
         for (FramePlaces.Arbor arbor : places.arbors()) {
             FramePlaces.Support in = support.apply(arbor);
-            holes.add(new PlateHole(arbor.name(), side * arbor.x(), arbor.y(), in.hole(), in.seat(), in.depth()));
+            if (in.hole() > 0) {
+                holes.add(new PlateHole(arbor.name(), side * arbor.x(), arbor.y(), in.hole(), in.seat(), in.depth()));
+            }
         }
-        double pocket = sizes().pillar() + 2 * shop.print().fit();
+        double pocket =
+                places.pillars().isEmpty() ? 0 : pillar() + 2 * shop.print().fit();
         for (int i = 0; i < places.pillars().size(); i++) {
             FramePlaces.Pillar pillar = places.pillars().get(i);
             holes.add(new PlateHole(
                     "pillar " + (i + 1), side * pillar.x(), pillar.y(), sizes().screw(), pocket, sizes().pocket()));
         }
-        Plate plate = new Plate(
-                name.replace('-', ' '), places.width(), places.height(), sizes().plate(), holes, shop.print());
+        double thickness = shop.brief().frame().plate().si();
+        Plate plate =
+                new Plate(name.replace('-', ' '), places.width(), places.height(), thickness, holes, shop.print());
         List<Solid> pieces = plate.pieces(
                 shop.brief().printer().bedWidth().si(),
                 shop.brief().printer().bedDepth().si(),

@@ -2,7 +2,15 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.solver.making;
 
+import drumfall.solver.fitting.FittedArbor;
+import drumfall.solver.fitting.FittedMovement;
+import drumfall.solver.fitting.PlateHole;
+import drumfall.solver.layout.Box;
+import drumfall.solver.layout.Layout;
+import drumfall.solver.layout.Place;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.LongStream;
 
 /**
  * Where the arbors and pillars stand in the plates, seen from the dial, metres from the plates' middle.
@@ -10,25 +18,90 @@ import java.util.List;
  * @param width of the plates
  * @param height of the plates
  * @param arbors the arbors in the train's order, then any others such as the pallets'
- * @param pillars the pillars, at least two
+ * @param depth between the plates
+ * @param leaves length of the leaves on each arbor of the train, 0 on the drum's
+ * @param pillars the pillars, at least two, or none if the frame is held apart elsewhere
  * @param spacers rings that keep parts apart on their arbors
  */
-public record FramePlaces(double width, double height, List<Arbor> arbors, List<Pillar> pillars, List<Ring> spacers) {
+public record FramePlaces(
+        double width,
+        double height,
+        double depth,
+        List<Double> leaves,
+        List<Arbor> arbors,
+        List<Pillar> pillars,
+        List<Ring> spacers) {
     private static final int FEWEST_PILLARS = 2;
+    private static final double METRES = 1e-9;
 
     /**
      * Copies the lists and counts the pillars.
      *
-     * @throws IllegalArgumentException if there are fewer than two pillars
+     * @throws IllegalArgumentException if there is one pillar
      */
     public FramePlaces {
+        leaves = List.copyOf(leaves);
         arbors = List.copyOf(arbors);
         pillars = List.copyOf(pillars);
         spacers = List.copyOf(spacers);
-        if (pillars.size() < FEWEST_PILLARS) {
+        if (!pillars.isEmpty() && pillars.size() < FEWEST_PILLARS) {
             throw new IllegalArgumentException("The pillars (" + pillars.size()
                     + ") of a frame must be at least 2, or the plates would turn. Maybe add one.");
         }
+    }
+
+    /**
+     * The places of a fitted movement.
+     *
+     * @param layout where everything stands
+     * @param fitted its fitting
+     */
+    public static FramePlaces of(Layout layout, FittedMovement fitted) {
+        Box frame = layout.frame();
+        Place middle = new Place((frame.left() + frame.right()) / 2, (frame.bottom() + frame.top()) / 2);
+        List<FittedArbor> train = fitted.arbors().stream()
+                .filter(arbor -> arbor.standing().isPresent())
+                .toList();
+        List<Ring> spacers = new ArrayList<>();
+        for (int number = 0; number < train.size(); number++) {
+            addSpacers(number, train.get(number).standing().orElseThrow(), spacers);
+        }
+        return new FramePlaces(
+                METRES * (frame.right() - frame.left()),
+                METRES * (frame.top() - frame.bottom()),
+                METRES * fitted.depth(),
+                train.stream()
+                        .map(arbor -> METRES * arbor.standing().orElseThrow().leaves())
+                        .toList(),
+                fitted.arbors().stream()
+                        .map(arbor -> arbor(arbor, arbor.place().minus(middle)))
+                        .toList(),
+                layout.pillarPlaces().stream()
+                        .map(place -> place.minus(middle))
+                        .map(place -> new Pillar(METRES * place.x(), METRES * place.y()))
+                        .toList(),
+                spacers);
+    }
+
+    private static Arbor arbor(FittedArbor arbor, Place place) {
+        return new Arbor(
+                arbor.name(),
+                METRES * place.x(),
+                METRES * place.y(),
+                arbor.front().map(Support::of).orElse(Support.NONE),
+                arbor.back().map(Support::of).orElse(Support.NONE));
+    }
+
+    private static void addSpacers(int number, FittedArbor.Standing standing, List<Ring> spacers) {
+        long back = standing.backSpacer();
+        long front = standing.frontSpacer();
+        if (back == front && back > 0) {
+            spacers.add(new Ring(number, METRES * back, 2));
+            return;
+        }
+        LongStream.of(back, front)
+                .filter(height -> height > 0)
+                .forEach(height -> spacers.add(new Ring(number, METRES * height, 1)));
     }
 
     /**
@@ -45,11 +118,24 @@ public record FramePlaces(double width, double height, List<Arbor> arbors, List<
     /**
      * What carries an arbor in a plate.
      *
-     * @param hole diameter of the hole through the plate as drawn, m
+     * @param hole diameter of the hole through the plate as drawn, m; 0 if there is none
      * @param seat diameter of a bearing's seat as drawn, m; 0 for a plain hole
      * @param depth of the seat, m; 0 for a plain hole
      */
     public record Support(double hole, double seat, double depth) {
+        /** No hole. */
+        public static final Support NONE = plain(0);
+
+        static Support of(PlateHole hole) {
+            double through = METRES * hole.through().drawn();
+            return hole.seat()
+                    .map(seat -> new Support(
+                            through,
+                            METRES * seat.hole().drawn(),
+                            METRES * seat.depth().height()))
+                    .orElse(plain(through));
+        }
+
         /** A plain hole. */
         public static Support plain(double hole) {
             return new Support(hole, 0, 0);

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.solver.making;
 
+import drumfall.solver.fitting.Beyond;
+import drumfall.solver.layout.size.Nanometres;
 import drumfall.solver.making.part.Joint;
 
 /**
@@ -136,13 +138,19 @@ public record MakingSizes(
     /**
      * Plates and pillars.
      *
-     * @param plate thickness of a plate
-     * @param pillar diameter of a pillar
      * @param screw diameter of the bore through pillars and plates
      * @param pocket depth of the pockets that pillars stand in
      * @param joint dovetails of a plate in several pieces
      */
-    public record Frame(double plate, double pillar, double screw, double pocket, Joint joint) {}
+    public record Frame(double screw, double pocket, Joint joint) {}
+
+    /** How far rods and pillars reach beyond what they carry: for the square, and for both hands and their collars. */
+    public Beyond beyond() {
+        return new Beyond(
+                Nanometres.of(frame.pocket()),
+                Nanometres.of(winding.squareLength()),
+                Nanometres.of(hands.pipeLength() + 2 * hands.thickness()));
+    }
 
     /** Sizes in common use for printed clocks of wall size; common practice, no source, but for the two named inside. */
     public static MakingSizes customary() {
@@ -157,6 +165,6 @@ public record MakingSizes(
                 new Weight(0.6 * 7750, 0.07, 2.5, 0.0024, 0.006, 0.01),
                 new Pendulum(0.006, 0.1, 0.02, 0.03, 0.006, 0.008, 0.01, 0.003),
                 new Hands(0.1, 0.07, 0.003, 0.0024, 0.0012, 0.012, 0.006, 0.0001),
-                new Frame(0.008, 0.014, 0.0042, 0.003, new Joint(0.008, 0.008, 0.012, 0.06)));
+                new Frame(0.0042, 0.003, new Joint(0.008, 0.008, 0.012, 0.06)));
     }
 }

@@ -2,8 +2,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.solver.making;
 
+import drumfall.solver.power.Movement;
+import drumfall.solver.rating.placing.MotionChoice;
 import drumfall.solver.teeth.form.MeshPair;
 import drumfall.solver.train.MotionWork;
+import drumfall.solver.train.SizedMotionWork;
 import drumfall.solver.train.ToothModule;
 import java.util.Locale;
 
@@ -41,6 +44,22 @@ public record MotionTeeth(
                     1e3 * other,
                     1e3 * one));
         }
+    }
+
+    /**
+     * A chosen motion work with its teeth.
+     *
+     * @param work its counts and modules
+     * @param movement chooses the teeth
+     * @throws IllegalArgumentException if one of its meshes has no teeth that print
+     */
+    public static MotionTeeth of(SizedMotionWork work, Movement movement) {
+        return new MotionTeeth(
+                work.counts(),
+                MotionChoice.pair(MotionChoice.first(work), movement),
+                work.cannonModule(),
+                MotionChoice.pair(MotionChoice.second(work), movement),
+                work.minuteModule());
     }
 
     private static void check(String name, int count, int drawn) {

@@ -3,10 +3,14 @@
 package drumfall.solver.making;
 
 import drumfall.solver.brief.Brief;
+import drumfall.solver.fitting.FittedMovement;
+import drumfall.solver.layout.Layout;
 import drumfall.solver.making.solid.Box;
 import drumfall.solver.making.solid.SizeLimitException;
 import drumfall.solver.power.Movement;
 import drumfall.solver.rating.Rating;
+import drumfall.solver.rating.TrainRater;
+import drumfall.solver.rating.placing.MotionChoice;
 import drumfall.solver.train.Train;
 import java.util.ArrayList;
 import java.util.List;
@@ -48,6 +52,26 @@ public record MovementParts(
                 brief, rating.train(), movement, rating.recommendedWeight(), sizes, Optional.empty(), Optional.empty());
     }
 
+    /**
+     * All parts of a train in customary sizes: with motion work and hands if the brief asks for them and some have teeth that
+     * print, with plates, pillars and spacers if the arbors have places.
+     *
+     * @param rater rates against the brief
+     * @param rating the train, rated against it
+     * @param layout where its arbors stand
+     * @throws drumfall.solver.fit.FitException if a hole or a height cannot be made
+     */
+    public static MovementParts of(TrainRater rater, Rating rating, Optional<Layout> layout) {
+        MakingSizes sizes = MakingSizes.customary();
+        MovementParts going = of(rater.brief(), rating, rater.movement(), sizes);
+        MovementParts hands = MotionChoice.of(rater.brief(), rater.movement())
+                .map(work -> going.with(MotionTeeth.of(work, rater.movement())))
+                .orElse(going);
+        return layout.map(placed -> hands.with(
+                        FramePlaces.of(placed, FittedMovement.of(rater, rating.train(), placed, sizes.beyond()))))
+                .orElse(hands);
+    }
+
     /** The same with motion work and hands. */
     public MovementParts with(MotionTeeth motionTeeth) {
         return new MovementParts(brief, train, movement, weight, sizes, Optional.of(motionTeeth), places);
@@ -69,7 +93,7 @@ public record MovementParts(
         WindingParts winding = new WindingParts(shop);
         EscapementParts escapement = new EscapementParts(shop);
         List<MovementPart> parts = new ArrayList<>(winding.parts());
-        parts.addAll(new TrainParts(shop, winding, escapement).parts());
+        parts.addAll(new TrainParts(shop, winding, escapement, this::leaves).parts());
         parts.addAll(escapement.parts());
         motion.ifPresent(teeth -> parts.addAll(new DialParts(shop, teeth).parts()));
         places.ifPresent(known -> parts.addAll(new FrameParts(shop, known).parts()));
@@ -79,6 +103,11 @@ public record MovementParts(
         parts.addAll(new SwingParts(shop).parts());
         parts.forEach(this::requireBed);
         return List.copyOf(parts);
+    }
+
+    private double leaves(int arbor) {
+        return places.map(known -> known.leaves().get(arbor))
+                .orElse(brief.parts().pinionLength().si());
     }
 
     private void requireBed(MovementPart part) {

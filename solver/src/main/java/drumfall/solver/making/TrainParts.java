@@ -15,14 +15,22 @@ import drumfall.solver.teeth.form.ToothForm;
 import drumfall.solver.train.Mesh;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.IntToDoubleFunction;
 
 /** The wheels and pinions of the going train, one part for each arbor, and a second shroud for each lantern pinion. */
 final class TrainParts {
     private final Workshop shop;
     private final WindingParts winding;
     private final EscapementParts escapement;
+    private final IntToDoubleFunction leaves;
 
-    TrainParts(Workshop shop, WindingParts winding, EscapementParts escapement) {
+    /**
+     * The parts.
+     *
+     * @param leaves length of the leaves on each arbor, m
+     */
+    TrainParts(Workshop shop, WindingParts winding, EscapementParts escapement, IntToDoubleFunction leaves) {
+        this.leaves = leaves;
         this.shop = shop;
         this.winding = winding;
         this.escapement = escapement;
@@ -48,8 +56,8 @@ final class TrainParts {
     private void addTopped(int arbor, List<MovementPart> parts) {
         boolean last = arbor == shop.arbors() - 1;
         Mesh driven = shop.pinionMesh(arbor);
-        ToothForm leaves = pair(driven).follower();
-        PlateWheel wheel = last ? escapement.wheel() : wheel(arbor, hubUnder(leaves, driven), PinCircle.NONE);
+        ToothForm form = pair(driven).follower();
+        PlateWheel wheel = last ? escapement.wheel() : wheel(arbor, hubUnder(form, driven), PinCircle.NONE);
         String name = Workshop.arbor(arbor) + (last ? "-escape-wheel" : "-wheel") + "-and-pinion";
         List<MovementPart.Toothing> teeth = new ArrayList<>();
         if (!last) {
@@ -57,23 +65,23 @@ final class TrainParts {
                     shop.wheelMesh(arbor).toothCount(), shop.wheelMesh(arbor).module()));
         }
         teeth.add(new MovementPart.Toothing(driven.leafCount(), driven.module()));
-        if (leaves instanceof LanternPinion pins) {
-            WheelWithLantern lantern = lantern(wheel, pins, driven);
+        if (form instanceof LanternPinion pins) {
+            WheelWithLantern lantern = lantern(wheel, pins, driven, leaves.applyAsDouble(arbor));
             parts.add(shop.part(name, 1, lantern.solid(), teeth));
             parts.add(shop.part(Workshop.arbor(arbor) + "-upper-shroud", lantern.upperShroud()));
         } else {
-            WheelWithPinion both = new WheelWithPinion(wheel, cut(leaves, driven), shop.pinionLength());
+            WheelWithPinion both = new WheelWithPinion(wheel, cut(form, driven), leaves.applyAsDouble(arbor));
             parts.add(shop.part(name, 1, both.solid(), teeth));
         }
     }
 
-    private double hubUnder(ToothForm leaves, Mesh mesh) {
-        double top = leaves.flank().tipRadius() * mesh.module().metres();
+    private double hubUnder(ToothForm form, Mesh mesh) {
+        double top = form.flank().tipRadius() * mesh.module().metres();
         return 2 * (top + shop.sizes().wheels().hubWall());
     }
 
     /** The tube between the shrouds stays clear of the wheel's tips by the least distance of parts, or is left out. */
-    private WheelWithLantern lantern(PlateWheel wheel, LanternPinion pins, Mesh mesh) {
+    private WheelWithLantern lantern(PlateWheel wheel, LanternPinion pins, Mesh mesh, double length) {
         double tips = shop.movement().wheelTipRadius(mesh);
         double room =
                 2 * (mesh.centreDistance() - tips - shop.brief().parts().gap().si());
@@ -84,7 +92,7 @@ final class TrainParts {
                 mesh.module(),
                 shop.wheelThickness() / 2,
                 room >= least ? least : 0,
-                shop.pinionLength(),
+                length,
                 shop.print().fit());
     }
 

@@ -3,6 +3,7 @@
 package drumfall.solver.making;
 
 import drumfall.solver.brief.Brief;
+import drumfall.solver.fitting.BriefFit;
 import drumfall.solver.making.part.PrintSizes;
 import drumfall.solver.making.solid.Solid;
 import drumfall.solver.power.ArborRole;
@@ -21,6 +22,8 @@ import java.util.List;
  * @param sizes what neither holds
  */
 record Workshop(Brief brief, Train train, Movement movement, MakingSizes sizes) {
+    private static final double METRES = 1e-9;
+
     PrintSizes print() {
         return new PrintSizes(
                 brief.printer().nozzle().si(), brief.printer().layer().si(), sizes.fit());
@@ -58,8 +61,15 @@ record Workshop(Brief brief, Train train, Movement movement, MakingSizes sizes) 
         return build(WeightWalk.role(train, arbor)).diameter().si();
     }
 
+    /** The drawn bore of what stands on an arbor, m: drilled to run on a fixed rod, held by a turning one. */
     double bore(int arbor) {
-        return rod(arbor) + sizes.boreAllowance();
+        Brief.ArborBuild build = build(WeightWalk.role(train, arbor));
+        return build.kind() == Brief.ArborKind.FIXED
+                ? METRES
+                        * new BriefFit(brief)
+                                .running(arbor(arbor), build.diameter())
+                                .drawn()
+                : rod(arbor) + sizes.boreAllowance();
     }
 
     private Brief.ArborBuild build(ArborRole role) {

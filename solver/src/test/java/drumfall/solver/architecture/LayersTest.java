@@ -42,6 +42,7 @@ class LayersTest {
             "power",
             "brief",
             "rating",
+            "fitting",
             "making",
             "halves",
             "rules",

@@ -133,6 +133,7 @@ class MalformedBriefTest {
             /teeth/modules/3 = "1.5e-3 m";              /teeth/modules/3;           "1.5e-3 m";    each module may be listed once;                 remove the repetition
             /teeth/modules/0 = "1/21 in";               /teeth/modules/0;           "1/21 in";     a whole number of nanometres;                   at most six decimals
             /frame/depth = "2 in";                      /frame/depth;               "2 in";        takes 58.6 mm between the plates;               make the frame deeper
+            /arbors/escape/bearing = {"outer": "1.5 mm", "width": "1 mm"}; /arbors/escape/bearing/outer; "1.5 mm"; outer diameter must be more than its rod; take a larger bearing
             /frame/pillars = {"diameter": "12 mm", "sideInset": "5 mm", "endInset": "8 mm"}; /frame/pillars/sideInset; "5 mm"; must not stand out of the frame; set it further in
             /frame/pillars = {"diameter": "12 mm", "sideInset": "8 mm", "endInset": "155 mm"}; /frame/pillars/endInset; "155 mm"; room beside each other in "320 mm"; nearer to the edge
             /frame/dialFromLeft = "221 mm";             /frame/dialFromLeft;        "221 mm";      the dial centre must lie in the frame, which measures "220 mm"; move it in

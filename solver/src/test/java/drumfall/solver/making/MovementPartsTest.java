@@ -56,6 +56,8 @@ class MovementPartsTest {
         return new FramePlaces(
                 0.18,
                 0.3,
+                0.075,
+                List.of(0.0, 0.008, 0.008, 0.008, 0.008),
                 List.of(
                         new FramePlaces.Arbor("arbor 1", 0, -0.1, seat, seat),
                         new FramePlaces.Arbor("arbor 2", 0.01, -0.04, plain, plain)),

@@ -106,7 +106,7 @@ final class Trials {
     }
 
     private static Brief.ArborBuild plain(Brief.ArborBuild build) {
-        return new Brief.ArborBuild(build.kind(), build.diameter(), Brief.BearingPlaces.NONE);
+        return new Brief.ArborBuild(build.kind(), build.diameter(), Brief.BearingPlaces.NONE, build.bearing());
     }
 
     /** The trial clock under another name. */

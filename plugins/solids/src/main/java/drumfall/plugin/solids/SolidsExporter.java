@@ -6,7 +6,6 @@ import drumfall.plugin.api.ExportFolder;
 import drumfall.plugin.api.ExportProgress;
 import drumfall.plugin.api.Exporter;
 import drumfall.plugin.api.Handover;
-import drumfall.solver.making.MakingSizes;
 import drumfall.solver.making.MovementPart;
 import drumfall.solver.making.MovementParts;
 import drumfall.solver.rating.TrainRater;
@@ -51,9 +50,8 @@ public final class SolidsExporter implements Exporter {
     @Override
     public void export(Handover handover, ExportFolder folder, ExportProgress progress) throws IOException {
         TrainRater rater = new TrainRater(handover.brief());
-        List<MovementPart> parts = MovementParts.of(
-                        handover.brief(), handover.rating(), rater.movement(), MakingSizes.customary())
-                .parts();
+        List<MovementPart> parts =
+                MovementParts.of(rater, handover.rating(), handover.layout()).parts();
         write(handover, parts, folder, progress);
     }
 

@@ -14,6 +14,7 @@ import drumfall.solver.teeth.form.BasicRack;
 import drumfall.solver.teeth.form.InvolutePair;
 import drumfall.solver.train.MotionWork;
 import drumfall.solver.train.ToothModule;
+import java.util.Collections;
 import java.util.List;
 
 /** All parts of the trial clock, motion work, plates and spacers included. */
@@ -48,6 +49,10 @@ final class Movements {
         return new FramePlaces(
                 0.2,
                 0.32,
+                TrialHandover.eightDays().brief().frame().depth().si(),
+                Collections.nCopies(
+                        4,
+                        TrialHandover.eightDays().brief().parts().pinionLength().si()),
                 List.of(
                         new FramePlaces.Arbor("arbor 1", 0, -0.1, seat, seat),
                         new FramePlaces.Arbor("arbor 2", 0, -0.022, seat, seat),

@@ -70,7 +70,7 @@ public final class Changes {
      */
     public Change bearing(int arbor) {
         ArborBuild build = rater.build(role(arbor));
-        ArborBuild rolling = new ArborBuild(build.kind(), build.diameter(), BearingPlaces.BOTH);
+        ArborBuild rolling = new ArborBuild(build.kind(), build.diameter(), BearingPlaces.BOTH, build.bearing());
         return change(Change.Kind.BEARING, arbor, count(build.bearings()), 2, built(arbor, rolling));
     }
 
@@ -91,7 +91,7 @@ public final class Changes {
         ArborBuild build = rater.build(role(arbor));
         Quantity diameter = Quantity.of(
                 build.diameter().dimension(), build.diameter().exact().multiply(THINNER));
-        ArborBuild thin = new ArborBuild(build.kind(), diameter, build.bearings());
+        ArborBuild thin = new ArborBuild(build.kind(), diameter, build.bearings(), build.bearing());
         return change(Change.Kind.THINNER_ARBOR, arbor, build.diameter().si(), diameter.si(), built(arbor, thin));
     }
 

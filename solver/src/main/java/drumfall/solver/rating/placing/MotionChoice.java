@@ -6,6 +6,11 @@ import drumfall.solver.brief.Brief;
 import drumfall.solver.power.Movement;
 import drumfall.solver.rating.BriefChoices;
 import drumfall.solver.ratio.CountRange;
+import drumfall.solver.teeth.MeshTeeth;
+import drumfall.solver.teeth.form.BasicRack;
+import drumfall.solver.teeth.form.InvoluteGear;
+import drumfall.solver.teeth.form.InvolutePair;
+import drumfall.solver.teeth.form.MeshPair;
 import drumfall.solver.train.Mesh;
 import drumfall.solver.train.MotionWork;
 import drumfall.solver.train.MotionWorkSearch;
@@ -51,16 +56,37 @@ public final class MotionChoice {
                 && movement.teeth(second(work)).isPresent();
     }
 
-    /** Minute wheel and cannon pinion. */
-    static Mesh first(SizedMotionWork work) {
+    /** The mesh of minute wheel and cannon pinion. */
+    public static Mesh first(SizedMotionWork work) {
         MotionWork counts = work.counts();
         return mesh(counts.minuteWheel(), counts.cannonPinion(), work.cannonModule());
     }
 
-    /** Hour wheel and minute pinion. */
-    static Mesh second(SizedMotionWork work) {
+    /** The mesh of hour wheel and minute pinion. */
+    public static Mesh second(SizedMotionWork work) {
         MotionWork counts = work.counts();
         return mesh(counts.hourWheel(), counts.minutePinion(), work.minuteModule());
+    }
+
+    /**
+     * The teeth of a mesh of the motion work, at module 1: the pinion drives. They are those that the going train would
+     * have, turned round; where these may only be driven, as lantern pinions, involute teeth without undercut.
+     *
+     * @param mesh the mesh
+     * @param movement chooses the teeth
+     * @throws IllegalArgumentException if no teeth print
+     */
+    public static MeshPair pair(Mesh mesh, Movement movement) {
+        MeshPair pair = movement.teeth(mesh)
+                .map(MeshTeeth::pair)
+                .orElseThrow(() -> new IllegalArgumentException("The teeth (none) of mesh " + mesh
+                        + " of the motion work must be ones that print. Maybe take a larger module."));
+        if (pair.follower().mayDrive()) {
+            return new MeshPair(/* driver= */ pair.follower(), /* follower= */ pair.driver(), pair.centreDistance());
+        }
+        double shift = Math.max(0, InvoluteGear.leastShift(BasicRack.ISO_53_A, mesh.leafCount()));
+        return InvolutePair.of(BasicRack.ISO_53_A, mesh.leafCount(), mesh.toothCount(), shift, -shift)
+                .mesh();
     }
 
     private static Mesh mesh(int wheel, int pinion, ToothModule module) {

@@ -20,9 +20,12 @@ import drumfall.solver.power.WeightWalk;
 import drumfall.solver.power.escape.Deadbeat;
 import drumfall.solver.power.escape.PalletDrawing;
 import drumfall.solver.quantity.Quantity;
+import drumfall.solver.teeth.form.MeshPair;
+import drumfall.solver.teeth.form.ToothForm;
 import drumfall.solver.train.Mesh;
 import drumfall.solver.train.Reeving;
 import drumfall.solver.train.SizedMotionWork;
+import drumfall.solver.train.ToothModule;
 import drumfall.solver.train.Train;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -108,17 +111,21 @@ record TrainParts(Brief brief, Movement movement, Optional<SizedMotionWork> moti
     }
 
     private MotionSize motionWork(SizedMotionWork work) {
-        Mesh first = MotionChoice.first(work);
-        Mesh second = MotionChoice.second(work);
+        MeshPair first = MotionChoice.pair(MotionChoice.first(work), movement);
+        MeshPair second = MotionChoice.pair(MotionChoice.second(work), movement);
         return new MotionSize(
                 Nanometres.of(work.centreDistance()),
-                Nanometres.of(movement.pinionTipRadius(first)),
-                Nanometres.of(movement.wheelTipRadius(first)),
-                Nanometres.of(movement.pinionTipRadius(second)),
-                Nanometres.of(movement.wheelTipRadius(second)),
+                tip(first.driver(), work.cannonModule()),
+                tip(first.follower(), work.cannonModule()),
+                tip(second.driver(), work.minuteModule()),
+                tip(second.follower(), work.minuteModule()),
                 radius(brief.arbors().intermediate().diameter()),
                 nanometres(brief.parts().wheelThickness()),
                 nanometres(brief.parts().wheelThickness()));
+    }
+
+    private static long tip(ToothForm form, ToothModule module) {
+        return Nanometres.of(form.flank().tipRadius() * module.metres());
     }
 
     /** The fall that returns runs over the pulley from its outer side to its fixed point beside the drum. */

@@ -48,7 +48,7 @@ class PlacedPowerTest {
             value = {
                 "/frame/arrangement = \"upright\"; " + TRAIN,
                 "/frame/arrangement = \"compact\"; " + TRAIN,
-                "/frame/arrangement = \"shallow\"; 68/8 m1 | 45/10 m1 · 45/8 m1 · 48/8 m1 · E24",
+                "/frame/arrangement = \"shallow\"; 85/10 m1.5 | 83/12 m1 · 66/12 m1 · 55/12 m1 · E21",
                 "/arbors/centre/bearings = \"front\" & /arbors/intermediate/bearings = \"rear\"; " + TRAIN,
                 "/arbors/drum/kind = \"fixed\" & /arbors/drum/bearings = \"rear\"; " + TRAIN
             })

@@ -128,7 +128,7 @@ final class TrialBrief {
     }
 
     private static Brief.ArborBuild build(String diameter, Brief.BearingPlaces bearings) {
-        return new Brief.ArborBuild(Brief.ArborKind.TURNING, q(LENGTH, diameter), bearings);
+        return new Brief.ArborBuild(Brief.ArborKind.TURNING, q(LENGTH, diameter), bearings, Optional.empty());
     }
 
     private static Brief.Frame frame() {

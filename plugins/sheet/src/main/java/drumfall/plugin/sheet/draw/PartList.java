@@ -3,7 +3,6 @@
 package drumfall.plugin.sheet.draw;
 
 import drumfall.plugin.api.Handover;
-import drumfall.solver.making.MakingSizes;
 import drumfall.solver.making.MovementPart;
 import drumfall.solver.making.MovementParts;
 import drumfall.solver.rating.TrainRater;
@@ -24,8 +23,7 @@ public final class PartList {
      */
     public static List<MovementPart> of(Handover handover) {
         TrainRater rater = new TrainRater(handover.brief());
-        return MovementParts.of(handover.brief(), handover.rating(), rater.movement(), MakingSizes.customary())
-                .parts();
+        return MovementParts.of(rater, handover.rating(), handover.layout()).parts();
     }
 
     /**
