@@ -52,7 +52,8 @@ final class FrameParts {
     private MovementPart spacer(FramePlaces.Ring ring) {
         double outer =
                 shop.rod(ring.arbor()) + 2 * shop.brief().parts().hubWall().si();
-        Spacer spacer = new Spacer(shop.rod(ring.arbor()) + 2 * shop.print().fit(), outer, ring.height(), shop.print());
+        Spacer spacer = new Spacer(
+                shop.rod(ring.arbor()) + shop.brief().fit().clearance().si(), outer, ring.height(), shop.print());
         return shop.part(
                 Workshop.arbor(ring.arbor()) + "-spacer-" + Math.round(1e6 * ring.height()) + "-um",
                 ring.count(),

@@ -5,6 +5,7 @@ package drumfall.solver.rating;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import drumfall.solver.brief.Brief;
 import drumfall.solver.samples.Briefs;
 import drumfall.solver.samples.HandTeeth;
 import drumfall.solver.samples.Trains;
@@ -28,6 +29,11 @@ import org.junit.jupiter.params.provider.EnumSource;
  * a fall, 7.52 days, a layer of 39.1 mm, wheels of 70, 60, 47 and 50 mm.
  */
 class DemandTest {
+    /** The demonstration brief with bare rods, so that clearances are as reckoned by hand. */
+    private static Brief bare(String edits) {
+        return Briefs.demoWith("/parts/hubWall = \"0 mm\" & " + edits);
+    }
+
     private static final Train TRAIN = Trains.of("68/8 m1 | 58/9 m1 · 45/10 m1 · 48/8 m1 · E21", "36", 2);
 
     private static final String ALL_LOCKS = "/locks = {\"meshes\": [{\"place\": {\"side\": \"below\", \"number\": 2},"
@@ -40,7 +46,7 @@ class DemandTest {
         String all = "/beat/beatsPerHour = {\"from\": \"7308\", \"to\": \"7308\"} & " + ALL_LOCKS;
         Rating rating = rate(demand == Demand.SECONDS_HAND ? secondsBrief() : all);
         if (demand == Demand.SECONDS_HAND) {
-            rating = new TrainRater(Briefs.demoWith(secondsBrief())).rate(secondsTrain());
+            rating = new TrainRater(bare(secondsBrief())).rate(secondsTrain());
         }
 
         assertThat(rating.demands())
@@ -76,6 +82,7 @@ class DemandTest {
                 "TOOTH_BENDING; /material/allowable = \"6 MPa\"",
                 "FRAME; /frame/width = \"69.999 mm\"",
                 "CLEARANCE; /parts/gap = \"1.001 mm\"",
+                "CLEARANCE; /parts/hubWall = \"0.001 mm\"",
                 "LOCK; /locks/meshesAbove = 2",
                 "LOCK; /locks/meshesBelow = 2",
                 "LOCK; /locks/drumDiameter = \"34 mm\"",
@@ -118,7 +125,7 @@ class DemandTest {
     // Two widths of a nozzle of 0.8 mm leave no tooth of module 1 mm; a module larger by a half gives one.
     @Test
     void teeth_finer_than_two_nozzle_widths_are_missed() {
-        TrainRater coarse = new TrainRater(Briefs.demoWith("/printer/nozzle = \"0.8 mm\""));
+        TrainRater coarse = new TrainRater(bare("/printer/nozzle = \"0.8 mm\""));
         DemandFigure fine = size(coarse, TRAIN);
         DemandFigure large = size(coarse, Trains.of("68/8 m1.5 | 58/9 m1 · 45/10 m1 · 48/8 m1 · E21", "36", 2));
 
@@ -127,7 +134,7 @@ class DemandTest {
         assertThat(fine.from()).hasValue(0.0016);
         assertThat(large.met()).isTrue();
         assertThat(large.figure()).isGreaterThanOrEqualTo(0.0016);
-        assertThat(size(new TrainRater(Briefs.demoWith("")), TRAIN).met()).isTrue();
+        assertThat(size(new TrainRater(bare("")), TRAIN).met()).isTrue();
     }
 
     private static DemandFigure size(TrainRater rater, Train train) {
@@ -149,8 +156,8 @@ class DemandTest {
     void a_mesh_that_steps_down_is_missed() {
         Train slow = Trains.of("9/10 m1 | 58/9 m1 · 45/10 m1 · 48/8 m1 · E21", "36", 2);
 
-        assertThat(missed(new TrainRater(Briefs.demoWith("")).rate(slow))).contains(Demand.STEPS_UP);
-        assertThat(missed(new TrainRater(Briefs.demoWith(""))
+        assertThat(missed(new TrainRater(bare("")).rate(slow))).contains(Demand.STEPS_UP);
+        assertThat(missed(new TrainRater(bare(""))
                         .rate(Trains.of("10/10 m1 | 58/9 m1 · 45/10 m1 · 48/8 m1 · E21", "36", 2))))
                 .doesNotContain(Demand.STEPS_UP);
     }
@@ -160,7 +167,7 @@ class DemandTest {
     // the true duration between them: the same number in double, told apart all the same.
     @Test
     void a_duration_is_never_accepted_by_rounding() {
-        BigFraction hours = new TrainRater(Briefs.demoWith("")).rate(TRAIN).durationRoundedDown();
+        BigFraction hours = new TrainRater(bare("")).rate(TRAIN).durationRoundedDown();
         BigDecimal below = new BigDecimal(hours.getNumerator())
                 .divide(new BigDecimal(hours.getDenominator()), 20, RoundingMode.FLOOR);
         BigDecimal above = below.add(below.ulp());
@@ -228,7 +235,7 @@ class DemandTest {
     }
 
     private static Rating rate(String edits) {
-        return HandTeeth.rater(Briefs.demoWith(edits)).rate(TRAIN);
+        return HandTeeth.rater(bare(edits)).rate(TRAIN);
     }
 
     private static Set<Demand> missed(Rating rating) {

@@ -245,7 +245,8 @@ class RuleBookTest {
     }
 
     private static boolean holds(Function<RuleBook, Constraint> rule, String edits, String line) {
-        return satisfied(rule.apply(book(HandTeeth.rater(Briefs.demoWith(edits)), train(line))));
+        return satisfied(rule.apply(
+                book(HandTeeth.rater(Briefs.demoWith("/parts/hubWall = \"0 mm\" & " + edits)), train(line))));
     }
 
     /** Both ways a rule answers: asked whether it is satisfied, and by filtering when it is posted alone. */

@@ -84,6 +84,7 @@ public final class SmallBriefs {
         put(tree, "/frame", "depth", "90 mm");
         // Layouts have oracles of their own.
         put(tree, "/frame", "arrangement", "unplaced");
+        put(tree, "/parts", "hubWall", "0 mm");
     }
 
     /** Demands are set around what a random train of the choices would do. */

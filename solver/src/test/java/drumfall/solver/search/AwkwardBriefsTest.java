@@ -20,7 +20,7 @@ class AwkwardBriefsTest {
 
     private static final String ROOMY = "/run = {\"atLeast\": \"1 h\", \"wanted\": \"2 d\", \"atMost\": \"800 d\"}"
             + " & /weight/limit = \"500 kg\" & /line/ratedLoad = \"100000 N\" & /material/allowable = \"1000 MPa\""
-            + " & /frame/arrangement = \"unplaced\" & /frame/width = \"1 m\" & /frame/height = \"1 m\" & /printer/bedWidth = \"3 m\" & /printer/bedDepth = \"3 m\""
+            + " & /frame/arrangement = \"unplaced\" & /parts/hubWall = \"0 mm\" & /frame/width = \"1 m\" & /frame/height = \"1 m\" & /printer/bedWidth = \"3 m\" & /printer/bedDepth = \"3 m\""
             + " & /drum/length = \"50 mm\" & /frame/depth = \"90 mm\" & /line/falls = [1]"
             + " & /drum/diameter = {\"from\": \"30 mm\", \"to\": \"30 mm\", \"step\": \"2 mm\"}"
             + " & /beat = {\"beatsPerHour\": {\"from\": \"100\", \"to\": \"100000\"}, \"secondsHand\": false}";

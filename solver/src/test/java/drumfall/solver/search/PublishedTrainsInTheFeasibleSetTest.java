@@ -28,7 +28,7 @@ import org.junit.jupiter.api.Test;
 class PublishedTrainsInTheFeasibleSetTest {
     private static final String COMMON = "/fall/height = \"2.0107 m\""
             + " & /drum/diameter = {\"from\": \"38.5 mm\", \"to\": \"38.5 mm\", \"step\": \"1 mm\"}"
-            + " & /line/falls = [1] & /line/ratedLoad = \"100000 N\" & /weight/limit = \"500 kg\""
+            + " & /parts/hubWall = \"0 mm\" & /line/falls = [1] & /line/ratedLoad = \"100000 N\" & /weight/limit = \"500 kg\""
             + " & /beat = {\"beatsPerHour\": {\"from\": \"3600\", \"to\": \"3600\"}, \"secondsHand\": true}"
             + " & /escapement/teeth = {\"from\": 30, \"to\": 30, \"step\": 1} & /pendulum/bobMass = \"1 kg\""
             + " & /teeth/modules = [\"1 mm\"] & /material/allowable = \"200 MPa\"";

@@ -7,7 +7,6 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
-import drumfall.solver.brief.BundledBriefs;
 import drumfall.solver.power.answers.FreeSpin;
 import drumfall.solver.power.books.Place;
 import drumfall.solver.rating.Rating;
@@ -21,7 +20,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class PowerAnswersTest {
-    private static final TrainRater RATER = new TrainRater(BundledBriefs.demo());
+    private static final TrainRater RATER = new TrainRater(Briefs.demoWith("/parts/hubWall = \"0 mm\""));
     private static final Train TRAIN = DemoTrain.train();
     private static final Rating RATING = RATER.rate(TRAIN);
 
@@ -55,8 +54,10 @@ class PowerAnswersTest {
                 "THINNER_ARBOR; 4; /arbors/escape/diameter = \"1.125 mm\"",
             })
     void a_change_weighs_what_the_changed_brief_weighs(Change.Kind kind, int number, String edit) {
-        double after =
-                new TrainRater(Briefs.demoWith(edit)).rate(TRAIN).weight().leastWeight();
+        double after = new TrainRater(Briefs.demoWith("/parts/hubWall = \"0 mm\" & " + edit))
+                .rate(TRAIN)
+                .weight()
+                .leastWeight();
 
         assertThat(change(kind, number).leastAfter()).isCloseTo(after, withinPercentage(1e-9));
         assertThat(change(kind, number).leastBefore()).isCloseTo(RATING.weight().leastWeight(), withinPercentage(1e-9));

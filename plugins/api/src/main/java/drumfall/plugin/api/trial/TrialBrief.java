@@ -17,6 +17,7 @@ import drumfall.solver.brief.Brief;
 import drumfall.solver.brief.Drills;
 import drumfall.solver.brief.DrumSide;
 import drumfall.solver.brief.Fit;
+import drumfall.solver.brief.FramePillars;
 import drumfall.solver.brief.Locks;
 import drumfall.solver.brief.Objective;
 import drumfall.solver.brief.ObjectiveFigure;
@@ -49,9 +50,9 @@ final class TrialBrief {
                         q(LENGTH, "6 mm"),
                         q(LENGTH, "12 mm"),
                         q(NUMBER, "0.45"),
-                        q(LENGTH, "2 mm"),
                         q(LENGTH, "1 mm"),
-                        q(LENGTH, "2 mm")),
+                        q(LENGTH, "1 mm"),
+                        q(LENGTH, "0.9 mm")),
                 frame(),
                 fit(),
                 new Brief.Printer(q(LENGTH, "220 mm"), q(LENGTH, "220 mm"), q(LENGTH, "0.4 mm"), q(LENGTH, "0.2 mm")),
@@ -137,7 +138,7 @@ final class TrialBrief {
                 q(LENGTH, "320 mm"),
                 q(LENGTH, "70 mm"),
                 q(LENGTH, "6 mm"),
-                Optional.empty(),
+                Optional.of(new FramePillars(q(LENGTH, "14 mm"), q(LENGTH, "12 mm"), q(LENGTH, "12 mm"))),
                 Optional.empty(),
                 Optional.empty(),
                 Arrangement.UPRIGHT);
