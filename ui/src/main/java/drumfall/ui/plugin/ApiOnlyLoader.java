@@ -39,7 +39,9 @@ final class ApiOnlyLoader extends ClassLoader {
             "drumfall.solver.rating",
             "drumfall.solver.rating.answers",
             "drumfall.solver.rating.placing",
+            "drumfall.solver.fitting",
             "drumfall.solver.making",
+            "drumfall.solver.kit",
             "drumfall.solver.making.part",
             "drumfall.solver.making.solid",
             "org.apache.commons.numbers.fraction");
