@@ -31,6 +31,8 @@ public record DesignFault(Kind kind, List<String> details) {
         BRIEF_REFUSED,
         /** The train in it is not in order; details give the first problem. */
         TRAIN_REFUSED,
+        /** The arbors drawn in it are not in order; details give the problem. */
+        DRAWN_REFUSED,
         /** Another program holds the file open. */
         OPEN_ELSEWHERE,
         /** The folder or file must not be written. */

@@ -15,9 +15,9 @@ import drumfall.solver.brief.TrainReader;
 import drumfall.solver.brief.TrainSheet;
 import drumfall.solver.sheet.SheetProblem;
 import drumfall.solver.sheet.SheetResult;
-import drumfall.solver.train.Train;
 import drumfall.ui.design.DesignFault.Kind;
 import java.util.Optional;
+import java.util.Set;
 
 /** Turns a design into the text of a file and back. */
 public final class DesignText {
@@ -29,6 +29,7 @@ public final class DesignText {
 
     private static final String BRIEF = "brief";
     private static final String CHOSEN = "chosen";
+    private static final String DRAWN = "drawn";
 
     /** Deepest nesting; a design needs six. */
     private static final int DEEPEST = 32;
@@ -61,6 +62,7 @@ public final class DesignText {
         tree.set(BRIEF, design.draft().tree());
         design.chosen()
                 .ifPresent(train -> tree.set(CHOSEN, TrainReader.FORMAT.tree(TrainSheet.of(design.name(), train))));
+        design.drawn().ifPresent(drawn -> tree.set(DRAWN, DrawnText.tree(design.name(), drawn)));
         return tree;
     }
 
@@ -111,7 +113,7 @@ public final class DesignText {
         }
         boolean known = version.intValue() >= 1 && onlyKnownFields(tree);
         return known && tree.path(BRIEF) instanceof ObjectNode brief
-                ? read(brief, Optional.ofNullable(tree.get(CHOSEN)), name)
+                ? read(brief, Optional.ofNullable(tree.get(CHOSEN)), Optional.ofNullable(tree.get(DRAWN)), name)
                 : DesignReading.refused(Kind.OTHER_FORMAT, name);
     }
 
@@ -119,10 +121,11 @@ public final class DesignText {
     private static boolean onlyKnownFields(JsonNode tree) {
         return tree.properties().stream()
                 .allMatch(field ->
-                        java.util.Set.of("format", "version", BRIEF, CHOSEN).contains(field.getKey()));
+                        Set.of("format", "version", BRIEF, CHOSEN, DRAWN).contains(field.getKey()));
     }
 
-    private static DesignReading read(ObjectNode brief, Optional<JsonNode> chosen, String name) {
+    private static DesignReading read(
+            ObjectNode brief, Optional<JsonNode> chosen, Optional<JsonNode> drawn, String name) {
         BriefDraft draft = BriefDraft.of(brief);
         Optional<SheetProblem> beyond = draft.problems().stream()
                 .filter(problem -> !ShownFields.canShow(problem.pointer()))
@@ -130,21 +133,22 @@ public final class DesignText {
         if (beyond.isPresent()) {
             return DesignReading.refused(Kind.BRIEF_REFUSED, name, beyond.get().sentence());
         }
+        DrawnText.Reading arbors =
+                drawn.map(DrawnText::read).orElseGet(() -> new DrawnText.Reading(Optional.empty(), ""));
+        if (!arbors.problem().isEmpty()) {
+            return DesignReading.refused(Kind.DRAWN_REFUSED, name, arbors.problem());
+        }
         if (chosen.isEmpty()) {
-            return new DesignReading.Opened(new Design(draft, Optional.empty()));
+            return new DesignReading.Opened(new Design(draft, Optional.empty(), arbors.drawn()));
         }
         SheetResult<TrainSheet> sheet = TrainReader.read(chosen.get());
         return sheet.fold(
-                accepted -> opened(draft, accepted.train()),
+                accepted -> new DesignReading.Opened(new Design(draft, Optional.of(accepted.train()), arbors.drawn())),
                 problems -> DesignReading.refused(
                         Kind.TRAIN_REFUSED, name, problems.get(0).sentence()));
     }
 
-    private static DesignReading opened(BriefDraft draft, Train train) {
-        return new DesignReading.Opened(new Design(draft, Optional.of(train)));
-    }
-
-    private static String shortened(String text) {
+    static String shortened(String text) {
         return text.length() <= 20 ? text : text.substring(0, 20) + "…";
     }
 }

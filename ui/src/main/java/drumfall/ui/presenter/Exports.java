@@ -5,8 +5,15 @@ package drumfall.ui.presenter;
 import drumfall.plugin.api.ExportProgress;
 import drumfall.plugin.api.Handover;
 import drumfall.solver.brief.Brief;
+import drumfall.solver.layout.Layout;
+import drumfall.solver.layout.LayoutNeed;
+import drumfall.solver.layout.LayoutOutcome;
+import drumfall.solver.layout.Locks;
+import drumfall.solver.layout.place.Placer;
 import drumfall.solver.rating.Rating;
+import drumfall.solver.rating.TrainRater;
 import drumfall.solver.rating.placing.TrainPlacing;
+import drumfall.solver.train.Train;
 import drumfall.ui.plugin.ExportOutcome;
 import drumfall.ui.plugin.ExporterEntry;
 import drumfall.ui.plugin.LoadedPlugin;
@@ -101,15 +108,26 @@ public final class Exports implements AutoCloseable {
         }
         Brief brief = workspace.brief();
         Rating rating = chosen.get();
+        Locks drawn = workspace.design().drawnIn(rating.train());
         running = true;
         stopped = false;
         workspace.setNews(News.told(Texts.of("news.exporting", exporter.title())));
         work.execute(() -> {
-            Handover handover =
-                    new Handover(brief, rating, TrainPlacing.layout(brief, rating.train(), () -> stopped), version);
+            Handover handover = new Handover(brief, rating, layout(brief, rating.train(), drawn), version);
             ExportOutcome outcome = host.get().export(exporter.id(), handover, target, new Stopping());
             events.execute(() -> ended(exporter, outcome));
         });
+    }
+
+    /** Where the arbors stand, those drawn by hand where they were drawn. */
+    private Optional<Layout> layout(Brief brief, Train train, Locks drawn) {
+        if (drawn.equals(Locks.NONE)) {
+            return TrainPlacing.layout(brief, train, () -> stopped);
+        }
+        LayoutNeed need = PlacedSheet.drawn(new TrainPlacing(new TrainRater(brief)).need(train), drawn);
+        return Placer.place(need, () -> stopped) instanceof LayoutOutcome.Placed placed
+                ? Optional.of(placed.layout())
+                : Optional.empty();
     }
 
     /** Stops an export when the maker says so. */

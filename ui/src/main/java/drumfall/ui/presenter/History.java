@@ -15,7 +15,6 @@ final class History {
     private final Deque<Step> undone = new ArrayDeque<>();
     private final Deque<Step> done = new ArrayDeque<>();
     private Design present;
-    private Optional<PlacedLocks> placed = Optional.empty();
     private Optional<String> growing = Optional.empty();
 
     History(Design present) {
@@ -27,17 +26,11 @@ final class History {
      *
      * @param name what was done, in words
      * @param other the design on its far side
-     * @param placed what is locked in the layout on its far side
      */
-    private record Step(String name, Design other, Optional<PlacedLocks> placed) {}
+    private record Step(String name, Design other) {}
 
     Design present() {
         return present;
-    }
-
-    /** What is locked in the layout. */
-    Optional<PlacedLocks> placed() {
-        return placed;
     }
 
     /**
@@ -62,21 +55,8 @@ final class History {
         return true;
     }
 
-    /**
-     * Makes a step that locks arbors in the layout and leaves the design alone.
-     *
-     * @param name what is done, in words
-     * @param next what is locked after it
-     */
-    void lock(String name, PlacedLocks next) {
-        note(name);
-        undone.clear();
-        seal();
-        placed = Optional.of(next);
-    }
-
     private void note(String name) {
-        done.push(new Step(name, present, placed));
+        done.push(new Step(name, present));
         if (done.size() > MOST_STEPS) {
             done.removeLast();
         }
@@ -97,7 +77,6 @@ final class History {
         done.clear();
         undone.clear();
         seal();
-        placed = Optional.empty();
         present = first;
     }
 
@@ -114,9 +93,8 @@ final class History {
             return false;
         }
         Step step = from.pop();
-        to.push(new Step(step.name(), present, placed));
+        to.push(new Step(step.name(), present));
         present = step.other();
-        placed = step.placed();
         seal();
         return true;
     }

@@ -15,6 +15,7 @@ import drumfall.solver.quantity.UnitSystem;
 import drumfall.solver.rating.Rating;
 import drumfall.solver.rating.TrainRater;
 import drumfall.solver.train.Train;
+import drumfall.ui.design.DrawnArbors;
 import drumfall.ui.presenter.PlacedState.Seen;
 import drumfall.ui.work.LatestDesk;
 import java.util.ArrayList;
@@ -113,11 +114,7 @@ public final class PlacedSheet {
     }
 
     private Locks locks(Train train) {
-        return workspace
-                .placedLocks()
-                .filter(placed -> placed.train().equals(train))
-                .map(PlacedLocks::locks)
-                .orElse(Locks.NONE);
+        return workspace.design().drawnIn(train);
     }
 
     private void ask(Optional<Question> next) {
@@ -153,7 +150,7 @@ public final class PlacedSheet {
             return new PlacedState.Unplaced(
                     Optional.empty(), Texts.of("placed.undrawn") + " " + Texts.of("placed.undrawn.next"));
         }
-        LayoutNeed need = locked(asked.get(), question.locks());
+        LayoutNeed need = drawn(asked.get(), question.locks());
         LayoutOutcome outcome = Placer.place(need, stop::get);
         if (outcome instanceof LayoutOutcome.Placed placed) {
             PlacedLeast least = PlacedLeast.of(new TrainRater(question.brief()), question.train(), placed.layout());
@@ -166,7 +163,7 @@ public final class PlacedSheet {
     }
 
     /** Places drawn by hand count before directions that the brief holds. */
-    private static LayoutNeed locked(LayoutNeed need, Locks drawn) {
+    static LayoutNeed drawn(LayoutNeed need, Locks drawn) {
         return drawn.equals(Locks.NONE) ? need : need.with(drawn);
     }
 
@@ -310,9 +307,10 @@ public final class PlacedSheet {
             drag = Optional.empty();
             String name = Texts.of(
                     "step.drawn", words().orElseThrow().arbor(done.drag().arbor()));
-            workspace.lockPlaces(
+            workspace.draw(
                     name,
-                    new PlacedLocks(asked.orElseThrow().train(), done.drag().locks()));
+                    new DrawnArbors(
+                            asked.orElseThrow().train(), done.drag().locks().directions()));
             tell(Change.DRAG);
         });
     }
@@ -333,8 +331,8 @@ public final class PlacedSheet {
     /** Lets every arbor be placed freely again, as a step that can be undone. */
     public void release() {
         asked.filter(question -> locked())
-                .ifPresent(question -> workspace.lockPlaces(
-                        Texts.of("step.releaseplaces"), new PlacedLocks(question.train(), Locks.NONE)));
+                .ifPresent(question ->
+                        workspace.draw(Texts.of("step.releaseplaces"), new DrawnArbors(question.train(), List.of())));
     }
 
     /** Whether the train turns by itself. */

@@ -10,6 +10,7 @@ import drumfall.solver.rating.Rating;
 import drumfall.solver.train.Train;
 import drumfall.ui.design.BriefDraft;
 import drumfall.ui.design.Design;
+import drumfall.ui.design.DrawnArbors;
 import drumfall.ui.presenter.StripFigure.Kind;
 import drumfall.ui.work.SearchDesk;
 import java.util.ArrayList;
@@ -243,15 +244,11 @@ public final class Workspace implements TrainStripActions {
         }
     }
 
-    /** What is locked in the layout, and of which train. */
-    Optional<PlacedLocks> placedLocks() {
-        return history.placed();
-    }
-
-    /** Locks arbors in the layout as one step. */
-    void lockPlaces(String name, PlacedLocks locks) {
-        history.lock(name, locks);
-        tell(Aspect.DESIGN);
+    /** Holds arbors drawn in a layout, as one step. */
+    void draw(String name, DrawnArbors arbors) {
+        if (history.step(name, design().drawing(arbors), Optional.empty())) {
+            tell(Aspect.DESIGN);
+        }
     }
 
     private void choiceChanged() {

@@ -4,9 +4,17 @@ package drumfall.ui.design;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.core.JsonPointer;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.node.TextNode;
 import drumfall.solver.brief.Brief;
 import drumfall.solver.brief.BundledBriefs;
+import drumfall.solver.layout.DirectionLock;
+import drumfall.solver.layout.Locks;
 import drumfall.solver.train.Mesh;
 import drumfall.solver.train.Reeving;
 import drumfall.solver.train.ToothModule;
@@ -43,6 +51,10 @@ class DesignFileTest {
     @TempDir
     Path folder;
 
+    private static DrawnArbors drawn(double first, double motion) {
+        return new DrawnArbors(TRAIN, List.of(new DirectionLock(1, first), new DirectionLock(3, motion)));
+    }
+
     static Stream<Design> designs() {
         List<Brief> briefs = BundledBriefs.names().stream()
                 .flatMap(name -> BundledBriefs.load(name).stream())
@@ -51,6 +63,7 @@ class DesignFileTest {
                 .flatMap(brief -> Stream.of(
                         Design.of(brief),
                         Design.of(brief).choosing(TRAIN),
+                        Design.of(brief).choosing(TRAIN).drawing(drawn(Math.PI / 3, -1e-17)),
                         Design.of(brief).with(BriefDraft.of(brief).with("/run/atLeast", TextNode.valueOf("half typ"))),
                         Design.of(brief).with(BriefDraft.of(brief).without("/beat/pendulumLength"))));
     }
@@ -88,6 +101,53 @@ class DesignFileTest {
     void what_is_no_design_is_refused_by_kind(String text, Kind kind) throws IOException {
         Path file = Files.writeString(folder.resolve("a.drumfall"), text);
         assertThat(kind(DesignFile.open(file))).isEqualTo(Optional.of(kind));
+    }
+
+    // Three meshes, numbered from 0 at the drum; 3 stands for the motion work.
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "/drawn|[]|At /drawn, []: drawn arbors are a train and a list of directions",
+                "/drawn/directions/0|{}|At /drawn/directions/0, {}: a direction is a mesh and its radians",
+                "/drawn/directions/1/mesh|4|At /drawn/directions/1/mesh, 4: a mesh is a number from 0 at the drum to 3",
+                "/drawn/directions/1/mesh|0.5|At /drawn/directions/1/mesh, 0.5: a mesh is a number from 0",
+                "/drawn/directions/1/mesh|1|At /drawn/directions/1/mesh, 1: each mesh is drawn once",
+                "/drawn/directions/0/radians|\"up\"|At /drawn/directions/0/radians, \"up\": a direction is a finite number",
+                "/drawn/directions/0/radians|1e999|At /drawn/directions/0/radians, 1E+999: a direction is a finite number",
+                "/drawn/train/falls|0|In /drawn/train: At /falls"
+            })
+    void drawn_arbors_that_are_not_in_order_are_refused_with_their_place(String pointer, String value, String sentence)
+            throws IOException {
+        Design design = Design.of(BundledBriefs.demo()).choosing(TRAIN).drawing(drawn(1, 2));
+        JsonMapper mapper = JsonMapper.builder()
+                .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
+                .build();
+        ObjectNode tree = (ObjectNode) mapper.readTree(DesignText.write(design));
+        JsonPointer at = JsonPointer.compile(pointer);
+        JsonNode parent = tree.at(at.head());
+        if (parent instanceof ArrayNode list) {
+            list.set(at.last().getMatchingIndex(), mapper.readTree(value));
+        } else {
+            ((ObjectNode) parent).set(at.last().getMatchingProperty(), mapper.readTree(value));
+        }
+
+        DesignFault fault = DesignText.read(tree.toString(), "clock")
+                .fold(opened -> Optional.<DesignFault>empty(), Optional::of)
+                .orElseThrow();
+
+        assertThat(fault.kind()).isEqualTo(Kind.DRAWN_REFUSED);
+        assertThat(fault.details().get(1)).startsWith(sentence);
+    }
+
+    @Test
+    void arbors_drawn_in_one_train_say_nothing_of_another() {
+        Design design = Design.of(BundledBriefs.demo()).choosing(TRAIN).drawing(drawn(1, 2));
+        Train other = new Train(TRAIN.meshes(), 1, TRAIN.drumDiameter(), Reeving.SINGLE, 30);
+
+        assertThat(design.drawnIn(TRAIN).directions()).hasSize(2);
+        assertThat(design.choosing(other).drawnIn(other)).isEqualTo(Locks.NONE);
+        assertThat(design.drawing(new DrawnArbors(TRAIN, List.of())).drawn()).isEmpty();
     }
 
     private static Optional<Kind> kind(DesignReading reading) {
