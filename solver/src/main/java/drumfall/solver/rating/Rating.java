@@ -35,9 +35,6 @@ public record Rating(
         double leastRoughest,
         double pendulumLength,
         double filamentMass) {
-    /** Said of every train until its arbors are placed. */
-    public static final String PLACEMENT = "not yet placed";
-
     /** Copies the lists. */
     public Rating {
         demands = List.copyOf(demands);

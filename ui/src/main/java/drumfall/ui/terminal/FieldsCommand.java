@@ -7,11 +7,11 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
-/** Prints what the fields of a command's JSON mean. */
+/** Prints what the fields of a command's JSON mean, or those of a layout file. */
 @Command(name = "fields", mixinStandardHelpOptions = true, resourceBundle = Phrases.BUNDLE)
 final class FieldsCommand implements Callable<Integer> {
     private static final List<String> COMMANDS =
-            List.of("solve", "rate", "ratio", "mesh", "display", "why", "pendulum", "plugins");
+            List.of("solve", "rate", "ratio", "mesh", "display", "why", "pendulum", "plugins", "layout");
 
     private final TerminalPlace place;
 

@@ -16,7 +16,7 @@ import java.util.List;
 final class FrontJson {
     private FrontJson() {}
 
-    static ObjectNode of(Brief brief, SearchOutcome outcome) {
+    static ObjectNode of(Brief brief, SearchOutcome outcome, List<TrainPlaces> places) {
         ObjectNode document = JsonOutput.document("drumfall-front");
         document.put("brief", brief.name());
         document.put(
@@ -24,7 +24,7 @@ final class FrontJson {
         var options = document.putArray("options");
         for (int i = 0; i < outcome.front().size(); i++) {
             ObjectNode option = options.addObject().put("option", i + 1);
-            TrainFields.put(option, brief, brief.name(), outcome.front().get(i));
+            TrainFields.put(option, brief, brief.name(), outcome.front().get(i), places.get(i));
         }
         if (outcome instanceof SearchOutcome.NoTrain none) {
             clash(document.putObject("clash"), brief, none.clash());

@@ -2,11 +2,15 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.ui.terminal;
 
+import drumfall.solver.brief.Arrangement;
 import drumfall.solver.brief.Brief;
 import drumfall.solver.brief.Objective;
 import drumfall.solver.brief.ObjectiveFigure;
 import drumfall.solver.quantity.UnitSystem;
+import drumfall.solver.rating.Demand;
 import drumfall.solver.rating.Rating;
+import drumfall.solver.rating.placing.TrainPlacing;
+import drumfall.solver.search.Clash;
 import drumfall.solver.search.SearchOutcome;
 import drumfall.ui.wording.Cautions;
 import drumfall.ui.wording.DemandWording;
@@ -35,52 +39,71 @@ final class FrontTable {
         this.figures = FigureWording.in(system);
     }
 
-    List<String> lines(SearchOutcome outcome) {
+    List<String> lines(SearchOutcome outcome, List<TrainPlaces> places) {
         List<String> lines = new ArrayList<>();
         lines.add(outcome.fold(
                 proved -> heading("proved", proved.front()),
                 stopped -> heading("stopped", stopped.front()),
-                noTrain -> Phrases.phrase("front.none", brief.name())));
+                noTrain -> Phrases.phrase("front.none", brief.name()) + grid(noTrain.clash())));
         LockWording.clauses(brief.locks()).forEach(clause -> lines.add(Phrases.phrase("front.held", clause)));
         lines.addAll(outcome.fold(
-                proved -> body(proved.front()),
-                stopped -> body(stopped.front()),
+                proved -> body(proved.front(), places),
+                stopped -> body(stopped.front(), places),
                 noTrain -> new DemandWording(brief, system).lines(noTrain.clash())));
         return lines;
     }
 
     private String heading(String key, List<Rating> front) {
-        return front.size() == 1
+        String heading = front.size() == 1
                 ? Phrases.phrase("front." + key + ".one", brief.name())
                 : Phrases.phrase("front." + key, brief.name(), front.size());
+        return heading + grid();
     }
 
-    private List<String> body(List<Rating> front) {
+    private String grid() {
+        return placed() ? Phrases.phrase("front.grid", PlacesReport.step(TrainPlacing.GRID)) : "";
+    }
+
+    /** That no train exists rests on the directions tried only where places are part of why. */
+    private String grid(Clash clash) {
+        boolean placesClash = clash.demands().stream().anyMatch(held -> held.demand() == Demand.CLEARANCE);
+        return placesClash ? grid() : "";
+    }
+
+    private boolean placed() {
+        return brief.frame().arrangement() != Arrangement.UNPLACED;
+    }
+
+    private List<String> body(List<Rating> front, List<TrainPlaces> places) {
         if (front.isEmpty()) {
             return List.of();
         }
         List<String> lines = new ArrayList<>();
         lines.add("");
-        lines.addAll(table(front).lines());
+        lines.addAll(table(front, places).lines());
         lines.add("");
-        lines.addAll(Paragraph.lines(List.of(Phrases.phrase("front.notes"))));
+        lines.addAll(Paragraph.lines(
+                List.of(Phrases.phrase("front.notes"), Phrases.phrase(placed() ? "front.placed" : "front.unplaced"))));
         lines.addAll(Paragraph.lines(Cautions.ofTheHangingWeight()));
         return lines;
     }
 
-    private TextTable table(List<Rating> front) {
+    private TextTable table(List<Rating> front, List<TrainPlaces> places) {
         List<String> headings =
                 new ArrayList<>(Arrays.asList(Phrases.phrase("front.columns").split("\\|", -1)));
         shownObjectives()
                 .forEach(i -> headings.add(">" + FigureWording.name(objective(i).figure())));
+        if (placed()) {
+            headings.add(Phrases.phrase("front.size"));
+        }
         TextTable table = new TextTable(headings);
         for (int option = 1; option <= front.size(); option++) {
-            table.row(cells(option, front.get(option - 1)));
+            table.row(cells(option, front.get(option - 1), places.get(option - 1)));
         }
         return table;
     }
 
-    private List<String> cells(int option, Rating rating) {
+    private List<String> cells(int option, Rating rating, TrainPlaces places) {
         List<String> cells = new ArrayList<>(List.of(
                 String.valueOf(option),
                 FigureWording.train(rating.train()),
@@ -96,6 +119,12 @@ final class FrontTable {
         shownObjectives()
                 .forEach(i -> cells.add(
                         figures.objective(objective(i), rating.objectiveValues().get(i))));
+        if (placed()) {
+            cells.add(places.layout()
+                    .map(new PlacesWording(figures)::size)
+                    .orElseGet(() ->
+                            Phrases.phrase("front.size." + places.standing().name())));
+        }
         return cells;
     }
 

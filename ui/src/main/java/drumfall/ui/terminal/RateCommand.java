@@ -33,6 +33,9 @@ final class RateCommand implements Callable<Integer> {
     @Mixin
     private HangChoice hang;
 
+    @Mixin
+    private LayoutChoice layout;
+
     @Option(names = "--json", descriptionKey = "option.json")
     private boolean json;
 
@@ -51,17 +54,20 @@ final class RateCommand implements Callable<Integer> {
         Rating rating = rater.rate(sheet.train());
         FigureWording figures = FigureWording.in(units.system());
         OptionalDouble weight = hang.weight(rater, rating, figures);
+        TrainPlaces places = layout.places(rater, sheet.train(), place);
         if (json) {
-            JsonOutput.print(RatingJson.of(rater, sheet.name(), rating, weight), place.out());
+            JsonOutput.print(RatingJson.of(rater, sheet.name(), rating, places, weight), place.out());
         } else {
-            report(rater, sheet.name(), rating, weight).forEach(place.out()::println);
+            report(rater, sheet.name(), rating, places, weight).forEach(place.out()::println);
         }
-        return (rating.feasible() ? ExitCode.DONE : ExitCode.DEMAND_MISSED).number();
+        layout.write(sheet.name(), places, place);
+        return (rating.feasible() ? places.code() : ExitCode.DEMAND_MISSED).number();
     }
 
-    private List<String> report(TrainRater rater, String name, Rating rating, OptionalDouble weight) {
+    private List<String> report(
+            TrainRater rater, String name, Rating rating, TrainPlaces places, OptionalDouble weight) {
         if (why == null) {
-            return new RatingReport(rater, units.system()).lines(name, rating, weight);
+            return new RatingReport(rater, units.system()).lines(name, rating, places, weight);
         }
         CardReport cards = new CardReport(WhereFromBook.of(rater, rating), FigureWording.in(units.system()));
         return why.isEmpty() ? cards.contents() : cards.chain(why);

@@ -22,11 +22,12 @@ import java.util.OptionalDouble;
 final class RatingJson {
     private RatingJson() {}
 
-    static ObjectNode of(TrainRater rater, String name, Rating rating, OptionalDouble weight) {
+    static ObjectNode of(TrainRater rater, String name, Rating rating, TrainPlaces places, OptionalDouble weight) {
         ObjectNode document = JsonOutput.document("drumfall-rating");
         document.put("brief", rater.brief().name());
         document.put("feasible", rating.feasible());
-        TrainFields.put(document, rater.brief(), name, rating);
+        TrainFields.put(document, rater.brief(), name, rating, places);
+        PlacesJson.conflicts(document.putArray("conflicts"), places);
         ArrayNode demands = document.putArray("demands");
         rating.demands().forEach(demand -> put(demands.addObject(), demand));
         beat(document, rater, rating.train());

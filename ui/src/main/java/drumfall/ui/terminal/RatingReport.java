@@ -28,7 +28,7 @@ final class RatingReport {
         this.demands = new DemandWording(rater.brief(), system);
     }
 
-    List<String> lines(String name, Rating rating, OptionalDouble weight) {
+    List<String> lines(String name, Rating rating, TrainPlaces places, OptionalDouble weight) {
         ArborTables arbors = new ArborTables(figures);
         List<String> lines = new ArrayList<>();
         lines.add(Phrases.phrase("rate.heading", name, rater.brief().name()));
@@ -41,10 +41,10 @@ final class RatingReport {
         section(lines, "rate.meshes", arbors.meshes(rating).lines());
         lines.add(Phrases.phrase("rate.teeth", rater.movement().teeth().label()));
         section(lines, "rate.arbors", arbors.turning(rating.train()).lines());
+        section(lines, "rate.places", new PlacesReport(figures, rating.train()).lines(places));
         section(lines, "rate.torques", arbors.torques(rating).lines());
         weight.ifPresent(hung -> power(lines, new PowerReport(rater, rating.train(), hung, figures)));
         lines.add("");
-        lines.add(Phrases.phrase("rate.placement"));
         lines.addAll(Paragraph.lines(Cautions.ofTheHangingWeight()));
         return lines;
     }

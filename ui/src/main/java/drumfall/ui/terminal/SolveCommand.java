@@ -3,8 +3,11 @@
 package drumfall.ui.terminal;
 
 import drumfall.solver.brief.Brief;
+import drumfall.solver.rating.TrainRater;
+import drumfall.solver.rating.placing.TrainPlacing;
 import drumfall.solver.search.SearchOutcome;
 import drumfall.solver.search.TrainSearch;
+import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -38,12 +41,22 @@ final class SolveCommand implements Callable<Integer> {
     public Integer call() {
         Brief asked = holds.applyTo(brief.brief());
         SearchOutcome outcome = search(asked, stop, place);
+        List<TrainPlaces> places = places(asked, outcome);
         if (json) {
-            JsonOutput.print(FrontJson.of(asked, outcome), place.out());
+            JsonOutput.print(FrontJson.of(asked, outcome, places), place.out());
         } else {
-            new FrontTable(asked, units.system()).lines(outcome).forEach(place.out()::println);
+            new FrontTable(asked, units.system()).lines(outcome, places).forEach(place.out()::println);
         }
         return code(outcome).number();
+    }
+
+    /** A limit is the search's; what it found is placed all the same, in moments. */
+    private List<TrainPlaces> places(Brief asked, SearchOutcome outcome) {
+        TrainRater rater = new TrainRater(asked);
+        TrainPlacing placing = new TrainPlacing(rater);
+        return outcome.front().parallelStream()
+                .map(rating -> TrainPlaces.sought(rater, placing, rating.train(), place.interrupted()))
+                .toList();
     }
 
     static SearchOutcome search(Brief brief, StopChoice stop, TerminalPlace place) {

@@ -15,7 +15,7 @@ import java.util.List;
 final class TrainFields {
     private TrainFields() {}
 
-    static void put(ObjectNode group, Brief brief, String name, Rating rating) {
+    static void put(ObjectNode group, Brief brief, String name, Rating rating, TrainPlaces places) {
         group.put("text", rating.train().toString());
         group.set("train", TrainReader.FORMAT.tree(TrainSheet.of(name, rating.train())));
         group.put("duration_h", JsonOutput.hours(rating.durationRoundedDown()));
@@ -27,7 +27,7 @@ final class TrainFields {
         JsonOutput.put(group, "recommendedWeight_kg", rating.recommendedWeight());
         JsonOutput.put(group, "filamentMass_kg", rating.filamentMass());
         objectives(group.putObject("objectives"), brief.objectives(), rating);
-        group.put("placement", Rating.PLACEMENT);
+        PlacesJson.put(group, rating.train(), places);
     }
 
     private static void objectives(ObjectNode group, List<Objective> objectives, Rating rating) {

@@ -11,6 +11,7 @@ import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.core.util.Separators;
 import drumfall.plugin.api.Handover;
+import drumfall.solver.brief.Arrangement;
 import drumfall.solver.brief.BriefWriter;
 import drumfall.solver.rating.Rating;
 import java.io.IOException;
@@ -60,13 +61,20 @@ final class TrainRecord {
         program();
         fields.text("name", handover.brief().name());
         fields.flag("feasible", rating.feasible());
-        fields.text("placement", Rating.PLACEMENT);
+        fields.text("placement", placement());
         new TrainSection(fields, rating.train()).write();
         new FigureSection(fields, handover).write();
         new DemandSection(fields, handover).write();
         writeParts();
         writeBrief();
         fields.json().writeEndObject();
+    }
+
+    private String placement() {
+        if (handover.layout().isPresent()) {
+            return "placed";
+        }
+        return handover.brief().frame().arrangement() == Arrangement.UNPLACED ? "left-unplaced" : "no-place";
     }
 
     private void program() throws IOException {

@@ -9,7 +9,8 @@
  * <ul>
  *   <li>{@code format} is {@code "drumfall-train-record"}, {@code version} is 1; a reader should refuse larger versions.
  *   <li>{@code program}: name and version of the program that wrote it.
- *   <li>{@code feasible}: whether every demand is met; {@code placement}: what is known of the arbors' places.
+ *   <li>{@code feasible}: whether every demand is met; {@code placement}: {@code "placed"} if every arbor has a
+ *       place within frame and gaps, {@code "left-unplaced"} if the brief asks for none, otherwise {@code "no-place"}.
  *   <li>{@code train}: drum, reeving, escape wheel and the meshes from the drum, each with its place, arbors (numbered from
  *       1, the drum arbor), counts, module, centre distance, turns and whether the counts have no common divisor.
  *   <li>{@code figures}: duration, beat, weight with what decides it, pendulum, filament.

@@ -6,11 +6,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import drumfall.plugin.api.ExportProgress;
 import drumfall.plugin.api.Handover;
 import drumfall.plugin.api.trial.TrialFolder;
 import drumfall.plugin.api.trial.TrialHandover;
+import drumfall.solver.brief.Brief;
 import drumfall.solver.brief.BriefReader;
+import drumfall.solver.brief.BriefWriter;
 import drumfall.solver.rating.DemandFigure;
 import drumfall.solver.train.Mesh;
 import drumfall.solver.train.Reeving;
@@ -41,6 +44,23 @@ class TrainRecordTest {
     }
 
     @Test
+    void a_train_without_places_says_whether_the_brief_asked_for_any() throws IOException {
+        Handover placed = TrialHandover.eightDays();
+        ObjectNode tree = BriefWriter.tree(placed.brief());
+        ((ObjectNode) tree.get("frame")).put("arrangement", "unplaced");
+        Brief unplaced = BriefReader.read(tree).accepted().orElseThrow();
+
+        assertThat(record(Handover.unplaced(placed.brief(), placed.rating(), "1"))
+                        .get("placement")
+                        .textValue())
+                .isEqualTo("no-place");
+        assertThat(record(Handover.unplaced(unplaced, placed.rating(), "1"))
+                        .get("placement")
+                        .textValue())
+                .isEqualTo("left-unplaced");
+    }
+
+    @Test
     void the_same_handover_gives_the_same_bytes_in_any_locale() throws IOException {
         TrialFolder first = export(TrialHandover.eightDays());
         Locale before = Locale.getDefault();
@@ -63,7 +83,7 @@ class TrainRecordTest {
         "/program/version, 0.0.0-trial",
         "/name, 'Eight days, seconds pendulum'",
         "/feasible, true",
-        "/placement, not yet placed",
+        "/placement, placed",
         "/train/meshesAbove, 1",
         "/train/meshesBelow, 2",
         "/train/drumDiameter_m, 0.052",

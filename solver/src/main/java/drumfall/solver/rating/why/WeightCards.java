@@ -23,7 +23,7 @@ import java.util.stream.Stream;
 /** Cards of the walk from the escape wheel to the weight, under both criteria. */
 final class WeightCards {
     private static final String WALK =
-            "balance of torques with least favourable directions, since the arbors are not yet placed; our own derivation";
+            "balance of torques with least favourable directions, so that it holds wherever the arbors stand; our own derivation";
     private static final String DRAWN = "contact of the drawn teeth under friction";
     private static final EfficiencyCurve NOTHING = EfficiencyCurve.of(0);
 
