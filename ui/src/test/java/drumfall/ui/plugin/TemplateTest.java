@@ -101,7 +101,7 @@ class TemplateTest {
         assertThat(List.of(
                         "train-record/train.json",
                         "train-record/parts.csv",
-                        "outlines/arbor-2-pinion.svg",
+                        "outlines/arbor-2-wheel-and-pinion.svg",
                         "solids/movement.3mf",
                         "sheet/builders-sheet.html",
                         "sheet/builders-sheet-a4.pdf",
