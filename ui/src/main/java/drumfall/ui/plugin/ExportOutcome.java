@@ -10,7 +10,7 @@ public sealed interface ExportOutcome {
     /**
      * All files are in place.
      *
-     * @param folder the folder that holds them, named after the exporter
+     * @param folder the folder that holds them, or the zip file
      * @param files by name, sorted
      */
     record Written(Path folder, List<WrittenFile> files) implements ExportOutcome {

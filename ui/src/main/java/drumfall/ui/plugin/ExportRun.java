@@ -7,37 +7,60 @@ import drumfall.plugin.api.Handover;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
+import java.util.Set;
 
-/** One export from start to end: stage, run, check, publish. */
+/** An export from start to end, with one exporter or with several: stage, run each, publish all or nothing. */
 final class ExportRun {
-    private final LoadedExporter exporter;
+    private final List<LoadedExporter> exporters;
     private final ExportPlace place;
+    private final boolean apart;
     private final Duration limit;
     private final StagedFolder.Opener opener;
-    private Optional<Thread> leftBehind = Optional.empty();
+    private final Map<String, Thread> leftBehind = new HashMap<>();
 
-    ExportRun(LoadedExporter exporter, Path target, Duration limit, StagedFolder.Opener opener) {
-        this.exporter = exporter;
-        this.place = new ExportPlace(target, exporter.entry().id());
+    private ExportRun(
+            List<LoadedExporter> exporters,
+            ExportPlace place,
+            boolean apart,
+            Duration limit,
+            StagedFolder.Opener opener) {
+        this.exporters = List.copyOf(exporters);
+        this.place = place;
+        this.apart = apart;
         this.limit = limit;
         this.opener = opener;
     }
 
-    /** The exporter's thread if it did not end in time. */
-    Optional<Thread> leftBehind() {
+    /** Exports with one exporter, whose files lie in the place itself. */
+    static ExportRun of(LoadedExporter exporter, Path target, Duration limit, StagedFolder.Opener opener) {
+        return new ExportRun(
+                List.of(exporter), new FolderPlace(target, exporter.entry().id()), false, limit, opener);
+    }
+
+    /** Exports with several exporters, each of whose files lie in a folder named after its id. */
+    static ExportRun ofAll(List<LoadedExporter> exporters, Path target, Duration limit, StagedFolder.Opener opener) {
+        return new ExportRun(exporters, ExportPlace.ofAll(target), true, limit, opener);
+    }
+
+    /** Threads of exporters that did not end in time, by the exporter's id. */
+    Map<String, Thread> leftBehind() {
         return leftBehind;
     }
 
     ExportOutcome run(Handover handover, ExportProgress progress) {
         Path staged;
-        List<Path> made = place.missingFolders();
+        List<Path> made = place.hidden().missingFolders();
         try {
             staged = place.stage();
         } catch (IOException broken) {
-            place.removeEmpty(made);
+            HiddenEntries.removeEmpty(made);
             return unwritable(broken);
         }
         try {
@@ -51,42 +74,33 @@ final class ExportRun {
     }
 
     private ExportOutcome into(Path staged, Handover handover, ExportProgress progress) throws IOException {
-        Surroundings before = surroundings();
-        ShownProgress shown = new ShownProgress(progress);
-        StagedFolder folder = new StagedFolder(staged, plugin(), opener);
-        GuardedCall.Ending<Boolean> ending = call(handover, folder, shown);
-        folder.close();
-        shown.end();
-        leftBehind = thread(ending).filter(Thread::isAlive);
-        if (ending instanceof GuardedCall.Ending.Cancelled || progress.cancelled()) {
-            return new ExportOutcome.Cancelled();
+        List<WrittenFile> files = new ArrayList<>();
+        for (int i = 0; i < exporters.size(); i++) {
+            LoadedExporter exporter = exporters.get(i);
+            String id = exporter.entry().id();
+            ExporterRun run = new ExporterRun(exporter, stage(staged, i, files), limit);
+            ExportOutcome outcome =
+                    run.run(handover, apart ? new PartOfExport(progress, i, exporters.size(), id) : progress);
+            run.leftBehind().ifPresent(thread -> leftBehind.put(id, thread));
+            if (!(outcome instanceof ExportOutcome.Written written)) {
+                return outcome;
+            }
+            files.addAll(written.files());
         }
-        Optional<PluginFault> fault =
-                endingFault(ending, folder).or(() -> wroteOutside(before)).or(() -> fileFault(folder));
-        if (fault.isEmpty()) {
-            fault = unknownIn(staged, folder).or(() -> Optional.empty());
-        }
-        if (fault.isPresent()) {
-            return new ExportOutcome.Failed(fault.get());
-        }
-        return publish(staged, folder.files().stream().map(StagedFile::written).toList());
+        files.sort(Comparator.comparing(WrittenFile::name));
+        return publish(staged, files);
     }
 
-    private GuardedCall.Ending<Boolean> call(Handover handover, StagedFolder folder, ExportProgress progress) {
-        return new GuardedCall("export " + exporter.entry().id(), exporter.loader())
-                .run(limit, progress::cancelled, () -> {
-                    exporter.exporter().export(handover, folder, progress);
-                    return true;
-                });
-    }
-
-    private static Optional<Thread> thread(GuardedCall.Ending<Boolean> ending) {
-        if (ending instanceof GuardedCall.Ending.OutOfTime<Boolean> outOfTime) {
-            return Optional.of(outOfTime.thread());
-        }
-        return ending instanceof GuardedCall.Ending.Cancelled<Boolean> cancelled
-                ? Optional.of(cancelled.thread())
-                : Optional.empty();
+    private ExporterRun.Stage stage(Path staged, int index, List<WrittenFile> files) {
+        Set<String> before = new HashSet<>();
+        files.forEach(file -> before.add(file.name()));
+        List<Path> watched = new ArrayList<>(List.of(place.place()));
+        exporters
+                .subList(0, index)
+                .forEach(earlier -> watched.add(staged.resolve(earlier.entry().id())));
+        String folder = apart ? exporters.get(index).entry().id() : "";
+        return new ExporterRun.Stage(
+                staged, folder, place.place(), before, opener, () -> Surroundings.of(place.target(), watched));
     }
 
     private ExportOutcome publish(Path staged, List<WrittenFile> files) throws IOException {
@@ -99,60 +113,17 @@ final class ExportRun {
     }
 
     private Optional<PluginFault> inUse() throws IOException {
-        return place.foreignFile().map(file -> PluginFault.of(FaultKind.TARGET_IN_USE, plugin(), file));
-    }
-
-    /** What went wrong in the order of how sure its cause is: time, disk, file names, what was thrown. */
-    private Optional<PluginFault> endingFault(GuardedCall.Ending<Boolean> ending, StagedFolder folder) {
-        if (ending instanceof GuardedCall.Ending.OutOfTime) {
-            return Optional.of(PluginFault.of(FaultKind.HUNG, plugin(), PluginLimits.seconds(limit)));
-        }
-        return folder.failure()
-                .map(broken ->
-                        PluginFault.of(FaultKind.TARGET_UNWRITABLE, plugin(), place.place(), IoReason.of(broken)))
-                .or(folder::refusal)
-                .or(() -> thrown(ending));
-    }
-
-    private Optional<PluginFault> thrown(GuardedCall.Ending<Boolean> ending) {
-        if (ending instanceof GuardedCall.Ending.Threw<Boolean> threw) {
-            FaultKind kind = threw.thrown().linkage() ? FaultKind.LINKAGE : FaultKind.THREW;
-            return Optional.of(PluginFault.of(kind, plugin(), threw.thrown().summary())
-                    .withDetail(threw.thrown().detail()));
-        }
-        return Optional.empty();
-    }
-
-    private Optional<PluginFault> wroteOutside(Surroundings before) {
-        return before.firstChange(surroundings()).map(path -> PluginFault.of(FaultKind.WROTE_OUTSIDE, plugin(), path));
-    }
-
-    private Surroundings surroundings() {
-        return Surroundings.of(place.target(), place.place());
-    }
-
-    private Optional<PluginFault> fileFault(StagedFolder folder) {
-        if (folder.files().isEmpty()) {
-            return Optional.of(PluginFault.of(FaultKind.NOTHING_WRITTEN, plugin()));
-        }
-        return folder.files().stream()
-                .filter(file -> !file.isClosed())
-                .findFirst()
-                .map(file -> PluginFault.of(FaultKind.LEFT_OPEN, plugin(), file.name()));
-    }
-
-    private Optional<PluginFault> unknownIn(Path staged, StagedFolder folder) throws IOException {
-        return FileList.firstUnknown(
-                        staged, folder.files().stream().map(StagedFile::name).collect(Collectors.toSet()))
-                .map(path -> PluginFault.of(FaultKind.WROTE_OUTSIDE, plugin(), path));
+        return place.foreignFile().map(file -> PluginFault.of(FaultKind.TARGET_IN_USE, names(), file));
     }
 
     private ExportOutcome unwritable(IOException broken) {
         return new ExportOutcome.Failed(
-                PluginFault.of(FaultKind.TARGET_UNWRITABLE, plugin(), place.target(), IoReason.of(broken)));
+                PluginFault.of(FaultKind.TARGET_UNWRITABLE, names(), place.target(), IoReason.of(broken)));
     }
 
-    private String plugin() {
-        return exporter.jar() + " (" + exporter.entry().id() + ")";
+    private String names() {
+        return apart
+                ? FaultText.word("exporters.all")
+                : exporters.get(0).jar() + " (" + exporters.get(0).entry().id() + ")";
     }
 }

@@ -28,6 +28,8 @@ public enum FaultKind {
     ID_TAKEN,
     /** No exporter that is loaded has the id. */
     UNKNOWN_EXPORTER,
+    /** No exporter is loaded at all. */
+    NONE_LOADED,
     /** The exporter threw while it exported. */
     THREW,
     /** The export took longer than the limit. */

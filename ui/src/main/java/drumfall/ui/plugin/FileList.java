@@ -29,7 +29,12 @@ final class FileList {
     }
 
     private static String line(WrittenFile file) {
-        return file.sha256() + "  " + file.name() + "\n";
+        return line(file.sha256(), file.name()) + "\n";
+    }
+
+    /** The line of a file, without its end. */
+    static String line(String hash, String name) {
+        return hash + "  " + name;
     }
 
     /**
@@ -43,7 +48,7 @@ final class FileList {
         try (Stream<Path> entries = Files.walk(folder)) {
             return entries.sorted()
                     .filter(entry -> !Files.isDirectory(entry, LinkOption.NOFOLLOW_LINKS) && !entry.equals(list))
-                    .filter(entry -> !lines.contains(hash(entry) + "  " + name(folder, entry)))
+                    .filter(entry -> !lines.contains(line(hash(entry), name(folder, entry))))
                     .findFirst();
         } catch (UncheckedIOException broken) {
             throw broken.getCause();
@@ -69,15 +74,20 @@ final class FileList {
     }
 
     private static String hash(Path file) {
-        MessageDigest digest = StagedFile.sha256();
         try (InputStream in = Files.newInputStream(file)) {
-            byte[] buffer = new byte[1 << 16];
-            for (int length = in.read(buffer); length >= 0; length = in.read(buffer)) {
-                digest.update(buffer, 0, length);
-            }
-            return HexFormat.of().formatHex(digest.digest());
+            return hash(in);
         } catch (IOException broken) {
             throw new UncheckedIOException(broken);
         }
+    }
+
+    /** The hash of what a stream still holds. */
+    static String hash(InputStream in) throws IOException {
+        MessageDigest digest = StagedFile.sha256();
+        byte[] buffer = new byte[1 << 16];
+        for (int length = in.read(buffer); length >= 0; length = in.read(buffer)) {
+            digest.update(buffer, 0, length);
+        }
+        return HexFormat.of().formatHex(digest.digest());
     }
 }

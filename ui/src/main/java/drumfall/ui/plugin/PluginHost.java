@@ -106,14 +106,53 @@ public final class PluginHost implements AutoCloseable {
         if (exporter.isEmpty()) {
             return new ExportOutcome.Failed(PluginFault.of(FaultKind.UNKNOWN_EXPORTER, id, ids()));
         }
-        if (Optional.ofNullable(hanging.get(id)).filter(Thread::isAlive).isPresent()) {
+        if (hangs(exporter.get())) {
             return new ExportOutcome.Failed(
                     PluginFault.of(FaultKind.STILL_HANGING, exporter.get().jar()));
         }
-        ExportRun run = new ExportRun(exporter.get(), target.toAbsolutePath().normalize(), limit, opener);
+        return run(ExportRun.of(exporter.get(), absolute(target), limit, opener), handover, progress);
+    }
+
+    /**
+     * Exports with every exporter that can be used, within the ordinary limit for each of them.
+     *
+     * <p>Afterwards either the new export is whole, each exporter's files in a folder named after its id and one list of all
+     * of them beside these folders, or whatever was there is as it was.
+     *
+     * @param handover what to export
+     * @param target a zip file to make or replace, if its name ends in {@code .zip}; else the folder in which the folder
+     *     {@code all_exports} is made or replaced
+     * @param progress told how far all of it is, asked whether to stop
+     */
+    public synchronized ExportOutcome exportAll(Handover handover, Path target, ExportProgress progress) {
+        if (exporters.isEmpty()) {
+            return new ExportOutcome.Failed(PluginFault.of(FaultKind.NONE_LOADED, FaultText.word("exporters.all")));
+        }
+        Optional<LoadedExporter> busy = exporters.stream().filter(this::hangs).findFirst();
+        if (busy.isPresent()) {
+            return new ExportOutcome.Failed(
+                    PluginFault.of(FaultKind.STILL_HANGING, busy.get().jar()));
+        }
+        return run(
+                ExportRun.ofAll(exporters, absolute(target), limits.exporting(), Files::newOutputStream),
+                handover,
+                progress);
+    }
+
+    private ExportOutcome run(ExportRun run, Handover handover, ExportProgress progress) {
         ExportOutcome outcome = run.run(handover, progress);
-        run.leftBehind().ifPresent(thread -> hanging.put(id, thread));
+        hanging.putAll(run.leftBehind());
         return outcome;
+    }
+
+    private static Path absolute(Path target) {
+        return target.toAbsolutePath().normalize();
+    }
+
+    private boolean hangs(LoadedExporter exporter) {
+        return Optional.ofNullable(hanging.get(exporter.entry().id()))
+                .filter(Thread::isAlive)
+                .isPresent();
     }
 
     private String ids() {

@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.nio.file.SimpleFileVisitor;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -29,20 +30,20 @@ record Surroundings(Map<Path, String> stamps) {
     /** Larger folders are looked at up to here. */
     private static final int MOST_ENTRIES = 20_000;
 
-    /** Deepest folder of an earlier export: names have at most five parts. */
-    private static final int DEPTH = 6;
+    /** Deepest folder of an earlier export: names have at most five parts, in a folder for each exporter. */
+    private static final int DEPTH = 7;
 
     /**
      * Looks around now.
      *
      * @param target folder that exports go to
-     * @param place folder of the earlier export, inside it
+     * @param watched folder of the earlier export, inside it, and folders of exporters that came before
      */
-    static Surroundings of(Path target, Path place) {
+    static Surroundings of(Path target, List<Path> watched) {
         Map<Path, String> stamps = new TreeMap<>();
         look(Path.of("").toAbsolutePath(), new Look(1, attributes -> "there", stamps));
         look(target, new Look(1, Surroundings::stamp, stamps));
-        look(place, new Look(DEPTH, Surroundings::stamp, stamps));
+        watched.forEach(folder -> look(folder, new Look(DEPTH, Surroundings::stamp, stamps)));
         return new Surroundings(stamps);
     }
 

@@ -24,7 +24,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 
-/** The exporters that plugins bring, and the handing over of the chosen train to one of them. */
+/** The exporters that plugins bring, and the handing over of the chosen train to one of them or to all. */
 public final class Exports implements AutoCloseable {
     private final Workspace workspace;
     private final Executor work;
@@ -101,6 +101,25 @@ public final class Exports implements AutoCloseable {
      * @param target folder in which the exporter's own folder is made or replaced
      */
     public void export(ExporterEntry exporter, Path target) {
+        run(exporter.title(), (plugins, handover) -> plugins.export(exporter.id(), handover, target, new Stopping()));
+    }
+
+    /**
+     * Hands the chosen train over to every exporter that can be used; all of it or nothing is written.
+     *
+     * @param target a zip file to make or replace, if its name ends in {@code .zip}; else the folder in which the folder of
+     *     all exports is made or replaced
+     */
+    public void exportAll(Path target) {
+        run(Texts.of("exporters.all"), (plugins, handover) -> plugins.exportAll(handover, target, new Stopping()));
+    }
+
+    /** What is done with the plugins and the handover. */
+    private interface Export {
+        ExportOutcome with(PluginHost plugins, Handover handover);
+    }
+
+    private void run(String title, Export export) {
         Optional<Rating> chosen = workspace.chosen();
         if (chosen.isEmpty() || host.isEmpty()) {
             workspace.setNews(News.trouble(Texts.of("news.export.nothing")));
@@ -111,11 +130,11 @@ public final class Exports implements AutoCloseable {
         Locks drawn = workspace.design().drawnIn(rating.train());
         running = true;
         stopped = false;
-        workspace.setNews(News.told(Texts.of("news.exporting", exporter.title())));
+        workspace.setNews(News.told(Texts.of("news.exporting", title)));
         work.execute(() -> {
             Handover handover = new Handover(brief, rating, layout(brief, rating.train(), drawn), version);
-            ExportOutcome outcome = host.get().export(exporter.id(), handover, target, new Stopping());
-            events.execute(() -> ended(exporter, outcome));
+            ExportOutcome outcome = export.with(host.get(), handover);
+            events.execute(() -> ended(title, outcome));
         });
     }
 
@@ -147,11 +166,11 @@ public final class Exports implements AutoCloseable {
         }
     }
 
-    private void ended(ExporterEntry exporter, ExportOutcome outcome) {
+    private void ended(String title, ExportOutcome outcome) {
         running = false;
         if (outcome instanceof ExportOutcome.Written written) {
-            workspace.setNews(News.told(
-                    Texts.of("news.exported", exporter.title(), written.files().size(), written.folder())));
+            workspace.setNews(
+                    News.told(Texts.of("news.exported", title, written.files().size(), written.folder())));
         } else if (outcome instanceof ExportOutcome.Failed failed) {
             workspace.setNews(News.trouble(failed.fault().sentence()));
         } else {

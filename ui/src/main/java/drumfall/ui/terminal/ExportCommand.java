@@ -10,24 +10,27 @@ import drumfall.solver.rating.TrainRater;
 import drumfall.solver.rating.placing.TrainPlacing;
 import drumfall.solver.search.SearchOutcome;
 import drumfall.ui.plugin.ExportOutcome;
+import drumfall.ui.plugin.PluginFault;
 import drumfall.ui.plugin.PluginHost;
 import drumfall.ui.wording.FigureWording;
 import drumfall.ui.wording.ProgramVersion;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.function.BooleanSupplier;
+import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** Hands a train to an exporter. */
+/** Hands a train to an exporter, or to all of them. */
 @Command(name = "export", mixinStandardHelpOptions = true, resourceBundle = Phrases.BUNDLE)
 final class ExportCommand implements Callable<Integer> {
     private final TerminalPlace place;
 
-    @Option(names = "--with", required = true, paramLabel = "ID", descriptionKey = "option.with")
-    private String exporter;
+    @ArgGroup(multiplicity = "1")
+    private Exporters exporters;
 
     @Option(names = "--to", required = true, paramLabel = "FOLDER", descriptionKey = "option.to")
     private String folder;
@@ -46,6 +49,15 @@ final class ExportCommand implements Callable<Integer> {
 
     @Mixin
     private StopChoice stop;
+
+    /** One exporter or all of them. */
+    static final class Exporters {
+        @Option(names = "--with", paramLabel = "ID", descriptionKey = "option.with")
+        private String id;
+
+        @Option(names = "--all", descriptionKey = "option.all")
+        private boolean all;
+    }
 
     ExportCommand(TerminalPlace place) {
         this.place = place;
@@ -98,8 +110,20 @@ final class ExportCommand implements Callable<Integer> {
                     rating,
                     TrainPlacing.layout(brief, rating.train(), place.interrupted()),
                     ProgramVersion.text());
-            return told(host.export(exporter, handover, target, until(place.interrupted())), rating);
+            ExportProgress progress = until(place.interrupted());
+            return exporters.all
+                    ? whole(host, told(host.exportAll(handover, target, progress), rating))
+                    : told(host.export(exporters.id, handover, target, progress), rating);
         }
+    }
+
+    /** All there is has not been exported if a plugin could not be used. */
+    private ExitCode whole(PluginHost host, ExitCode code) {
+        List<PluginFault> faults = host.report().stream()
+                .flatMap(plugin -> plugin.faults().stream())
+                .toList();
+        faults.forEach(fault -> place.err().println(Phrases.phrase("plugins.fault", fault.sentence())));
+        return faults.isEmpty() || code != ExitCode.DONE ? code : ExitCode.EXPORT_FAILED;
     }
 
     private ExitCode told(ExportOutcome outcome, Rating rating) {

@@ -46,7 +46,12 @@ final class Commands {
     }
 
     private void saveAs() {
-        String proposed = files.file()
+        choice.toSave(proposedName()).ifPresent(files::saveAs);
+    }
+
+    /** The design's file or name as the beginning of a file name. */
+    String proposedName() {
+        return files.file()
                 .map(Path::getFileName)
                 .map(name -> name.toString().replaceFirst("\\.drumfall$", ""))
                 .orElse(workspace
@@ -54,7 +59,6 @@ final class Commands {
                         .name()
                         .replaceAll("[^\\p{L}\\p{N} -]", "")
                         .strip());
-        choice.toSave(proposed).ifPresent(files::saveAs);
     }
 
     private void addEditCommands() {

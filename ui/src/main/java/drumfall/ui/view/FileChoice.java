@@ -23,4 +23,11 @@ public interface FileChoice {
      * @param title what is exported
      */
     Optional<Path> exportFolder(String title);
+
+    /**
+     * The zip file that all exports are packed into.
+     *
+     * @param proposed a name to begin with, without its ending
+     */
+    Optional<Path> exportZip(String proposed);
 }

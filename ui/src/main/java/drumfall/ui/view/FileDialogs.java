@@ -7,12 +7,15 @@ import drumfall.ui.presenter.Texts;
 import java.awt.Component;
 import java.io.File;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.Optional;
 import javax.swing.JFileChooser;
 import javax.swing.filechooser.FileNameExtensionFilter;
 
 /** Asks for files and folders with the usual dialogs. */
 final class FileDialogs implements FileChoice {
+    private static final String ZIP = ".zip";
+
     private final Component parent;
     private Optional<File> folder = Optional.empty();
 
@@ -39,6 +42,22 @@ final class FileDialogs implements FileChoice {
         chooser.setDialogTitle(title);
         chooser.setFileSelectionMode(JFileChooser.DIRECTORIES_ONLY);
         return chosen(chooser, title);
+    }
+
+    @Override
+    public Optional<Path> exportZip(String proposed) {
+        JFileChooser chooser = new JFileChooser(folder.orElse(null));
+        chooser.setDialogTitle(Texts.of("exporters.all"));
+        chooser.setDialogType(JFileChooser.SAVE_DIALOG);
+        chooser.setFileFilter(new FileNameExtensionFilter(Texts.of("files.zips"), ZIP.substring(1)));
+        chooser.setSelectedFile(new File(chooser.getCurrentDirectory(), proposed + ZIP));
+        return chosen(chooser, Texts.of("menu.export")).map(FileDialogs::zipped);
+    }
+
+    /** The name typed, with its ending if that was left out. */
+    private static Path zipped(Path typed) {
+        String name = typed.getFileName().toString();
+        return name.toLowerCase(Locale.ROOT).endsWith(ZIP) ? typed : typed.resolveSibling(name + ZIP);
     }
 
     private JFileChooser designs(String title) {

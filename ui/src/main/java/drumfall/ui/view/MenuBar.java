@@ -7,8 +7,11 @@ import drumfall.ui.design.RecoveryFolder.LeftBehind;
 import drumfall.ui.presenter.Exports;
 import drumfall.ui.presenter.FileDesk;
 import drumfall.ui.presenter.Texts;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import javax.swing.JCheckBoxMenuItem;
 import javax.swing.JMenu;
 import javax.swing.JMenuBar;
@@ -137,7 +140,19 @@ final class MenuBar extends JMenuBar {
                     choice.exportFolder(exporter.title()).ifPresent(folder -> exports.export(exporter, folder)));
             menu.add(item);
         });
+        if (menu.getItemCount() > 0) {
+            menu.addSeparator();
+            menu.add(all("all", () -> choice.exportFolder(Texts.of("exporters.all"))));
+            menu.add(all("zip", () -> choice.exportZip(commands.proposedName())));
+        }
         orNothing(menu, "menu.export.none");
+    }
+
+    private JMenuItem all(String key, Supplier<Optional<Path>> where) {
+        JMenuItem item = new JMenuItem(Texts.of("menu.export." + key));
+        item.setName("exportall." + key);
+        item.addActionListener(event -> where.get().ifPresent(exports::exportAll));
+        return item;
     }
 
     private static void orNothing(JMenu menu, String key) {

@@ -197,6 +197,11 @@ final class OpenWindow implements AutoCloseable, FileChoice {
     }
 
     @Override
+    public Optional<Path> exportZip(String proposed) {
+        return answer;
+    }
+
+    @Override
     public void close() {
         try {
             if (OpenWindow.<Boolean>on(program.window()::isDisplayable)) {

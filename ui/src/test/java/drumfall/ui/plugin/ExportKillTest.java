@@ -38,7 +38,7 @@ class ExportKillTest {
         Random random = new Random(20_261_125);
         for (int i = 0; i < MOMENTS; i++) {
             killAfter(random.nextInt(LONGEST_WAIT_MILLIS), bench);
-            new ExportPlace(bench.target, "odd").recover();
+            new FolderPlace(bench.target, "odd").recover();
             assertWhole(bench);
         }
     }

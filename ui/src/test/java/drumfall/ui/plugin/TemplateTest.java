@@ -92,21 +92,20 @@ class TemplateTest {
             assertThat(host.exporters())
                     .extracting(ExporterEntry::id)
                     .containsExactly("train-record", "outlines", "solids", "sheet", "templates");
-            for (ExporterEntry entry : host.exporters()) {
-                assertThat(host.export(entry.id(), TrialHandover.eightDays(), folder, ExportProgress.unwatched()))
-                        .isInstanceOf(ExportOutcome.Written.class);
-            }
+            assertThat(host.exportAll(TrialHandover.eightDays(), folder, ExportProgress.unwatched()))
+                    .isInstanceOf(ExportOutcome.Written.class);
         }
         // Solids and pages are no text, so that only their names are looked at.
         assertThat(List.of(
                         "train-record/train.json",
                         "train-record/parts.csv",
-                        "outlines/arbor-2-pinion.svg",
+                        "outlines/arbor-2-wheel-and-pinion.svg",
                         "solids/movement.3mf",
                         "sheet/builders-sheet.html",
                         "sheet/builders-sheet-a4.pdf",
                         "templates/templates-a4.pdf",
                         "solids/arbor-2-wheel-and-pinion.stl"))
-                .allSatisfy(name -> assertThat(folder.resolve(name)).isRegularFile());
+                .allSatisfy(name ->
+                        assertThat(folder.resolve("all_exports").resolve(name)).isRegularFile());
     }
 }

@@ -11,6 +11,8 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class ExportAndPluginsTest {
     @TempDir
@@ -79,6 +81,32 @@ class ExportAndPluginsTest {
         assertThat(run.code()).isEqualTo(ExitCode.EXPORT_FAILED.number());
         assertThat(run.err()).contains("solid", "line");
         assertThat(folder.resolve("out")).doesNotExist();
+    }
+
+    @Test
+    void all_exporters_write_into_one_zip_file() {
+        Run run = bench.run("export", "--all", "--to", "@clock.zip", "@small.json");
+        assertThat(run.code()).isEqualTo(ExitCode.DONE.number());
+        assertThat(run.out()).contains(" was exported to " + folder.resolve("clock.zip"), "line/train.txt");
+        assertThat(folder.resolve("clock.zip")).isRegularFile();
+    }
+
+    @Test
+    void where_a_plugin_is_at_fault_the_others_export_and_the_exit_code_says_so() throws IOException {
+        Files.writeString(folder.resolve("plugins/broken.jar"), "no jar");
+        Run run = bench.run("export", "--all", "--to", "@out", "@small.json");
+        assertThat(run.code()).isEqualTo(ExitCode.EXPORT_FAILED.number());
+        assertThat(run.err()).contains("At fault: ", "broken.jar");
+        assertThat(folder.resolve("out/all_exports/line/train.txt")).exists();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"", "--with=line --all"})
+    void one_exporter_is_asked_for_or_all_of_them(String asked) {
+        String[] words = ("export --to @out @small.json " + asked).strip().split(" ", -1);
+        Run run = bench.run(words);
+        assertThat(run.code()).isEqualTo(ExitCode.BAD_INPUT.number());
+        assertThat(run.err()).contains("--with", "--all");
     }
 
     @Test

@@ -1,15 +1,13 @@
 /**
- * Outlines of wheels and pinions as SVG and DXF, true to scale in millimetres.
+ * Outlines of all printed parts, the elevation of the placed movement and the holes of its plates, true to scale in
+ * millimetres, as SVG and DXF.
  *
- * <p>One file for each part, named after its place in the train ({@code arbor-2-pinion.svg}), and an overview with the
- * arbors in one row, each wheel meshing with its pinion. The teeth are those the solver chose for the mesh, with their
- * fillets, thinned by the middle of the brief's band; a lantern pinion is drawn as one of its shrouds. Outlines are lines
- * and true arcs, within {@link drumfall.plugin.outlines.Gear#TOLERANCE} of the flanks. Wheels are drawn solid. The escape
- * wheel and the drum appear in the overview as circles.
+ * <p>One file for each part, named as {@code making} names it after its place ({@code arbor-2-wheel-and-pinion.svg}), with the
+ * very outlines it is printed with: lines and true arcs. A section has a layer of its own. Where the arbors have places, the
+ * elevation and the holes of both plates are drawn too, seen from the dial, and the holes listed as CSV; where they have
+ * none, the read-me says so.
  *
- * <p>A {@link drumfall.plugin.outlines.Drawing} is a list of rings and circles on layers, which
- * {@link drumfall.plugin.outlines.SvgWriter} and {@link drumfall.plugin.outlines.DxfWriter} put on paper. May depend on the
- * plugin api, the solver's records and the JDK. Rejected: polylines of short chords; a cutter follows an arc in one sweep
- * and a maker can measure its radius.
+ * <p>May depend on the plugin api, the solver's records and the JDK. Rejected: outlines of the exporter's own, wheel and
+ * pinion apart and without crossings; what is cut by an outline and what is printed must be one part.
  */
 package drumfall.plugin.outlines;

@@ -8,8 +8,10 @@ import java.util.List;
 
 /** Measures a closed outline around the origin without knowing how it was made. */
 final class OutlineMeasure {
-    /** Parts into which an arc is cut. */
+    /** Parts into which an arc is cut at least, and the turn of a part at most, rad. */
     private static final int STEPS = 8;
+
+    private static final double FINEST = 0.01;
 
     private OutlineMeasure() {}
 
@@ -81,8 +83,9 @@ final class OutlineMeasure {
         double sweep = Math.atan2(to.y() - centreY, to.x() - centreX) - start;
         sweep += anticlockwise && sweep < 0 ? 2 * Math.PI : !anticlockwise && sweep > 0 ? -2 * Math.PI : 0;
         List<Point> points = new ArrayList<>();
-        for (int i = 1; i < STEPS; i++) {
-            double angle = start + sweep * i / STEPS;
+        int steps = STEPS + (int) (Math.abs(sweep) / FINEST);
+        for (int i = 1; i < steps; i++) {
+            double angle = start + sweep * i / steps;
             points.add(new Point(centreX + radius * Math.cos(angle), centreY + radius * Math.sin(angle)));
         }
         return points;

@@ -5,153 +5,135 @@ package drumfall.plugin.outlines;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import drumfall.plugin.api.Handover;
 import drumfall.plugin.api.trial.TrialFolder;
+import drumfall.plugin.outlines.draw.Drawing;
+import drumfall.solver.making.MovementPart;
 import drumfall.solver.teeth.outline.Point;
-import java.io.ByteArrayInputStream;
-import java.io.IOException;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.IntStream;
-import javax.xml.parsers.DocumentBuilderFactory;
-import javax.xml.parsers.ParserConfigurationException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.w3c.dom.Element;
-import org.w3c.dom.NodeList;
-import org.xml.sax.SAXException;
 
-/** Reads the SVG files back and measures them; pitch diameters m z by ISO 54. */
+/** Reads the drawings of parts back and measures them; pitch diameters m z by ISO 54. */
 class SvgTest {
-    private static final TrialFolder FOLDER = Exports.eightDays();
-
-    static Element svg(String name) {
-        try {
-            DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
-            factory.setNamespaceAware(true);
-            return factory.newDocumentBuilder()
-                    .parse(new ByteArrayInputStream(FOLDER.bytes(name)))
-                    .getDocumentElement();
-        } catch (ParserConfigurationException | SAXException | IOException broken) {
-            throw new AssertionError(name, broken);
-        }
+    private static SvgFile svg(String name) {
+        return SvgFile.of(Exports.FILES, name + ".svg");
     }
 
-    private static List<Element> all(Element svg, String element, String layer) {
-        NodeList found = svg.getElementsByTagNameNS("http://www.w3.org/2000/svg", element);
-        return IntStream.range(0, found.getLength())
-                .mapToObj(i -> (Element) found.item(i))
-                .filter(each -> each.getAttribute("class").equals(layer))
-                .toList();
-    }
-
-    /** Corners and, of every arc, many points between, worked out from its radius and sense alone. */
-    private static List<Point> points(Element path) {
-        String data = path.getAttribute("d");
-        assertThat(data).startsWith("M").endsWith(" Z");
-        List<Point> points = new ArrayList<>();
-        Point at = null;
-        for (String step : data.substring(0, data.length() - 2).split(" (?=[LA])", -1)) {
-            String[] words = step.substring(1).split("[ ,]", -1);
-            int last = words.length;
-            Point to = new Point(Double.parseDouble(words[last - 2]), -Double.parseDouble(words[last - 1]));
-            if (step.startsWith("A")) {
-                points.addAll(OutlineMeasure.arc(
-                        at, to, Double.parseDouble(words[0]), words[3].equals("1"), words[4].equals("0")));
-            }
-            points.add(to);
-            at = to;
-        }
-        return points;
-    }
-
-    static List<Point> outline(String name) {
-        return points(all(svg(name), "path", "outline").get(0));
+    private static List<MovementPart> parts() {
+        return MovementDrawings.of(Exports.PLACED).parts();
     }
 
     @Test
-    void there_is_a_pair_of_files_for_every_wheel_and_pinion_and_the_overview() {
-        assertThat(FOLDER.names())
-                .containsExactly(
-                        "arbor-1-wheel.dxf", "arbor-1-wheel.svg",
-                        "arbor-2-pinion.dxf", "arbor-2-pinion.svg",
-                        "arbor-2-wheel.dxf", "arbor-2-wheel.svg",
-                        "arbor-3-pinion.dxf", "arbor-3-pinion.svg",
-                        "arbor-3-wheel.dxf", "arbor-3-wheel.svg",
-                        "arbor-4-pinion.dxf", "arbor-4-pinion.svg",
-                        "overview.dxf", "overview.svg");
+    void every_printed_part_has_both_files() {
+        assertThat(parts()).hasSizeGreaterThan(30);
+        for (MovementPart part : parts()) {
+            assertThat(Exports.FILES.names()).contains(part.name() + ".svg", part.name() + ".dxf");
+        }
     }
 
+    /** The bores are the brief's rods: 4 mm through bearings, 3 mm held, 2 mm and 1.5 mm drilled to turn on fixed rods. */
     @ParameterizedTest
     @CsvSource({
-        "arbor-1-wheel, 96, 144, 6",
-        "arbor-2-pinion, 8, 12, 4",
-        "arbor-2-wheel, 64, 64, 4",
-        "arbor-3-pinion, 8, 8, 3",
-        "arbor-3-wheel, 60, 60, 3",
-        "arbor-4-pinion, 8, 8, 3"
+        "arbor-1-wheel, wheel, 85, 127.5",
+        "arbor-2-wheel-and-pinion, wheel, 83, 83",
+        "arbor-2-wheel-and-pinion, pinion, 10, 15",
+        "arbor-3-wheel-and-pinion, wheel, 66, 66",
+        "arbor-3-wheel-and-pinion, pinion, 12, 12",
+        "arbor-5-escape-wheel-and-pinion, pinion, 12, 12"
     })
-    void a_part_has_its_teeth_and_its_diameters_in_millimetres(String name, int teeth, double pitch, double bore) {
-        Element svg = svg(name + ".svg");
-        List<Point> outline = points(all(svg, "path", "outline").get(0));
+    void a_section_has_its_teeth_around_the_pitch_circle_in_millimetres(
+            String name, String layer, int teeth, double pitch) {
+        List<Point> outline = svg(name).outlines(layer).get(0);
         assertThat(OutlineMeasure.teeth(outline)).isEqualTo(teeth);
-        assertThat(diameter(svg, "pitch")).isEqualTo(pitch);
-        assertThat(diameter(svg, "bore")).isEqualTo(bore);
+        assertThat(svg(name).circles("pitch"))
+                .extracting(circle -> 2 * circle.radius())
+                .contains(pitch);
         assertThat(outline.stream().mapToDouble(OutlineMeasure::radius).max().orElseThrow())
-                .as("the tip circle, rounded to a tenth of a micrometre in x and y")
-                .isCloseTo(diameter(svg, "tip") / 2, within(2e-4));
+                .isGreaterThan(pitch / 2);
         assertThat(outline.stream().mapToDouble(OutlineMeasure::radius).min().orElseThrow())
-                .isCloseTo(diameter(svg, "root") / 2, within(2e-4));
+                .isLessThan(pitch / 2);
         assertThat(OutlineMeasure.crossesItself(outline)).isFalse();
         assertThat(OutlineMeasure.area(outline)).as("anticlockwise").isPositive();
     }
 
-    private static double diameter(Element svg, String layer) {
-        return 2 * Double.parseDouble(all(svg, "circle", layer).get(0).getAttribute("r"));
-    }
-
+    /** What is drawn is what is printed: area times height, layer by layer, is the solid's volume, integrated over arcs. */
     @ParameterizedTest
-    @CsvSource({"arbor-1-wheel", "arbor-2-pinion"})
-    void one_user_unit_is_one_millimetre(String name) {
-        Element svg = svg(name + ".svg");
-        String size = svg.getAttribute("width").replace("mm", "");
-        assertThat(Double.parseDouble(size)).isCloseTo(diameter(svg, "tip") + 2 * Drawing.MARGIN, within(1e-4));
-        assertThat(svg.getAttribute("height")).isEqualTo(size + "mm");
-        assertThat(svg.getAttribute("viewBox")).endsWith(" " + size + " " + size);
+    @CsvSource({"arbor-2-wheel-and-pinion, wheel, pinion", "arbor-5-escape-wheel-and-pinion, escape-wheel, pinion"})
+    void sections_and_bore_enclose_the_volume_of_the_printed_part(String name, String lower, String upper) {
+        MovementPart part = parts().stream()
+                .filter(any -> any.name().equals(name))
+                .findFirst()
+                .orElseThrow();
+        double radius = svg(name).circles("bore").get(0).radius();
+        double lowerHeight = part.solid().slabs().get(0).height();
+        double upperHeight = part.solid().slabs().get(1).height();
+        double volume = lowerHeight * svg(name).area(lower)
+                + upperHeight * svg(name).area(upper)
+                - (lowerHeight + upperHeight) * Math.PI * radius * radius;
+        // Arcs are cut into chords when they are read back, which takes off less than one part in ten thousand.
+        assertThat(volume)
+                .isCloseTo(part.solid().volume(), within(1e-4 * part.solid().volume()));
     }
 
     @Test
-    void pitch_circles_are_chain_dotted_and_outlines_are_not() {
-        Element svg = svg("arbor-1-wheel.svg");
-        assertThat(all(svg, "circle", "pitch").get(0).hasAttribute("stroke-dasharray"))
-                .isTrue();
-        assertThat(all(svg, "path", "outline").get(0).hasAttribute("stroke-dasharray"))
-                .isFalse();
+    void a_wheel_with_its_pinion_is_drawn_with_arms_and_one_bore() {
+        SvgFile svg = svg("arbor-2-wheel-and-pinion");
+        assertThat(svg.outlines("wheel"))
+                .as("rim, and windows between five arms")
+                .hasSize(6);
+        assertThat(svg.outlines("pinion")).hasSize(1);
+        assertThat(svg.circles("bore")).hasSize(1);
+        assertThat(svg.texts("notes"))
+                .containsExactly(
+                        "arbor-2-wheel-and-pinion, 1 off, PLA",
+                        "WHEEL: 0 to 5 mm, 83 teeth, module 1 mm",
+                        "PINION: 5 to 17.8 mm, 10 teeth, module 1.5 mm");
     }
 
-    /** Centre distances m (z + p) / 2: 78, 36 and 34 mm. */
     @Test
-    void the_overview_puts_the_arbors_at_their_centre_distances_and_the_pitch_circles_touch() {
-        List<Element> lines = all(svg("overview.svg"), "line", "pitch");
-        assertThat(lines.stream()
-                        .map(line -> Double.parseDouble(line.getAttribute("x2"))
-                                - Double.parseDouble(line.getAttribute("x1"))))
-                .containsExactly(78.0, 36.0, 34.0);
+    void what_runs_through_all_sections_is_drawn_once() {
+        SvgFile plate = svg("back-plate-1-of-2");
+        assertThat(plate.outlines("through")).as("the edge").hasSize(1);
+        // Of the holes only those of bearings and pillars change with the height: their seats.
+        assertThat(plate.layers()).contains("section-1", "section-2", "section-3");
+        assertThat(plate.outlines("section-1")).isEmpty();
     }
 
-    /** A tooth of the wheel stands in a gap of its pinion, thinned, so that the outlines keep clear of each other. */
     @Test
-    void in_the_overview_wheel_and_pinion_do_not_cut_each_other() {
-        List<Element> paths = all(svg("overview.svg"), "path", "outline");
-        for (int mesh = 0; mesh < 3; mesh++) {
-            List<Point> wheel = points(paths.get(2 * mesh));
-            List<Point> pinion = points(paths.get(2 * mesh + 1));
-            assertThat(OutlineMeasure.cross(wheel, pinion)).isFalse();
-            assertThat(wheel.stream().mapToDouble(Point::x).max().orElseThrow())
-                    .as("the tip reaches between the leaves")
-                    .isGreaterThan(pinion.stream().mapToDouble(Point::x).min().orElseThrow());
-        }
+    void a_layer_follows_the_line_that_its_kind_asks_for() {
+        SvgFile svg = svg("arbor-1-wheel");
+        // 24 d, 3 d, 0.5 d, 3 d for a narrow line of 0.18 mm (ISO 128-2, from memory).
+        assertThat(svg.layer("pitch").getAttribute("stroke-dasharray")).isEqualTo("4.32 0.54 0.09 0.54");
+        assertThat(svg.layer("wheel").hasAttribute("stroke-dasharray")).isFalse();
+    }
+
+    @Test
+    void one_user_unit_is_one_millimetre() {
+        SvgFile svg = svg("arbor-1-wheel");
+        String[] box = svg.root().getAttribute("viewBox").split(" ", -1);
+        assertThat(svg.root().getAttribute("width")).isEqualTo(box[2] + "mm");
+        assertThat(svg.root().getAttribute("height")).isEqualTo(box[3] + "mm");
+        double widest = svg.outlines("wheel").get(0).stream()
+                .mapToDouble(Point::x)
+                .max()
+                .orElseThrow();
+        assertThat(Double.parseDouble(box[0]) + Double.parseDouble(box[2]))
+                .as("the right edge, rounded to a tenth of a micrometre")
+                .isCloseTo(widest + Drawing.MARGIN, within(2e-4));
+    }
+
+    @Test
+    void without_places_there_is_no_elevation_and_the_read_me_says_so() {
+        Handover unplaced = Handover.unplaced(Exports.PLACED.brief(), Exports.PLACED.rating(), "0.0.0-trial");
+        TrialFolder files = Exports.files(unplaced);
+        assertThat(files.names())
+                .contains("arbor-1-wheel.svg")
+                .noneMatch(name -> name.startsWith("elevation") || name.contains("plate"));
+        assertThat(files.text("read-me.txt")).contains("The arbors have no places, so there is no elevation");
+        assertThat(Exports.FILES.text("read-me.txt")).doesNotContain("no places");
     }
 
     @Test
@@ -159,9 +141,9 @@ class SvgTest {
         Locale before = Locale.getDefault();
         try {
             Locale.setDefault(Locale.forLanguageTag("ar-EG-u-nu-arab"));
-            TrialFolder again = Exports.eightDays();
-            assertThat(again.names()).isEqualTo(FOLDER.names());
-            again.names().forEach(name -> assertThat(again.bytes(name)).isEqualTo(FOLDER.bytes(name)));
+            TrialFolder again = Exports.files(Exports.PLACED);
+            assertThat(again.names()).isEqualTo(Exports.FILES.names());
+            again.names().forEach(name -> assertThat(again.bytes(name)).isEqualTo(Exports.FILES.bytes(name)));
         } finally {
             Locale.setDefault(before);
         }
