@@ -6,9 +6,9 @@ import drumfall.solver.layout.AngleGrid;
 import drumfall.solver.layout.Layout;
 import drumfall.solver.layout.size.MovementParts;
 import drumfall.solver.power.WeightWalk;
-import drumfall.solver.quantity.Dimension;
 import drumfall.solver.train.Train;
 import drumfall.ui.wording.FigureWording;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -19,14 +19,14 @@ final class PlacesReport {
     private static final long FULL_TURN = 360;
 
     /** Directions are shown to a ten-thousandth of a degree: a place is rounded to a nanometre. */
-    private static final double SHOWN = 1e4;
+    private static final int DECIMALS = 4;
 
-    private final FigureWording figures;
+    private static final long SHOWN = 10_000;
+
     private final PlacesWording wording;
     private final Train train;
 
     PlacesReport(FigureWording figures, Train train) {
-        this.figures = figures;
         this.wording = new PlacesWording(figures);
         this.train = train;
     }
@@ -96,11 +96,11 @@ final class PlacesReport {
         return arbor == 0 ? "" : wording.length(Math.round(nanometres));
     }
 
-    private String direction(Layout layout, int arbor) {
+    private static String direction(Layout layout, int arbor) {
         double radians = layout.place(anchor(layout, arbor)).directionTo(layout.place(arbor));
-        double degrees = Math.round(Math.toDegrees(radians) * SHOWN) / SHOWN;
-        double positive = (degrees + FULL_TURN) % FULL_TURN;
-        return arbor == 0 ? "" : figures.precise(Dimension.ANGLE, Math.toRadians(positive));
+        long shown = Math.floorMod(Math.round(Math.toDegrees(radians) * SHOWN), FULL_TURN * SHOWN);
+        BigDecimal degrees = BigDecimal.valueOf(shown, DECIMALS).stripTrailingZeros();
+        return arbor == 0 ? "" : Phrases.phrase("places.direction", degrees.toPlainString());
     }
 
     private String planes(Layout layout, int arbor) {

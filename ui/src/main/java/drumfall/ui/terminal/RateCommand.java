@@ -55,12 +55,12 @@ final class RateCommand implements Callable<Integer> {
         FigureWording figures = FigureWording.in(units.system());
         OptionalDouble weight = hang.weight(rater, rating, figures);
         TrainPlaces places = layout.places(rater, sheet.train(), place);
+        layout.write(sheet.name(), places, place);
         if (json) {
             JsonOutput.print(RatingJson.of(rater, sheet.name(), rating, places, weight), place.out());
         } else {
             report(rater, sheet.name(), rating, places, weight).forEach(place.out()::println);
         }
-        layout.write(sheet.name(), places, place);
         return (rating.feasible() ? places.code() : ExitCode.DEMAND_MISSED).number();
     }
 

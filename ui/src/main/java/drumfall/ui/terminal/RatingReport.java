@@ -34,6 +34,9 @@ final class RatingReport {
         lines.add(Phrases.phrase("rate.heading", name, rater.brief().name()));
         lines.add(FigureWording.train(rating.train()));
         lines.add(verdict(rating));
+        if (places.code() == ExitCode.DEMAND_MISSED) {
+            lines.add(Phrases.phrase("rate.noPlace"));
+        }
         section(lines, "rate.demands", demandTable(rating).lines());
         section(lines, "rate.objectives", objectiveTable(rating).lines());
         section(lines, "rate.run", run(rating));

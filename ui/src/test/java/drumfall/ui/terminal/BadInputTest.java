@@ -37,6 +37,8 @@ class BadInputTest {
                 {"format": "drumfall-train", "version": 1, "name": "No mesh below", "meshesAbove": 1, "falls": 1,
                  "meshes": [{"wheel": 70, "leaves": 8, "module": "1 mm"}], "drumDiameter": "30 mm", "escapeTeeth": 30}
                 """);
+        bench.write("sound.json", RateCommandTest.SOUND);
+        bench.writeEdited("loose.json", "/frame/arrangement", "\"unplaced\"");
         bench.write("newer.json", "{\"format\": \"drumfall-train\", \"version\": 9}");
     }
 
@@ -73,6 +75,13 @@ class BadInputTest {
             rate @small.json @small.json;                 At /format, "drumfall-brief": the file is not in the format "drumfall-train"
             rate @small.json @no-mesh.json;               no-mesh.json: At /meshesAbove, 1: at least one of the train's 1 meshes
             rate @small.json @newer.json;                 newer.json: At /version, 9: the file is in a newer version
+            rate @small.json @sound.json --layout @none.json;     the file none.json: there is no such file; check its name and folder.
+            rate @small.json @sound.json --layout @broken.json;   broken.json: At
+            rate @small.json @sound.json --layout @sound.json;    At /format, "drumfall-train": the file is not in the format "drumfall-layout"
+            rate @small.json @sound.json --layout;                Missing: --layout LAYOUT.json.
+            rate @small.json @sound.json --layout @a.json --write-layout @b.json; leave one of them out.
+            rate @small.json @sound.json --write-layout @no/layout.json;  layout.json cannot be written; check its folder
+            rate @loose.json @sound.json --write-layout @layout.json;     The brief leaves the arbors unplaced, so there is nothing to write to
             ratio;                                        Missing: TARGET.
             ratio twelve;                                 "twelve" is no ratio
             ratio 1/0;                                    "1/0" divides by zero
@@ -136,7 +145,7 @@ class BadInputTest {
             why @locks.json;                              locks.json: At /locks/meshes/1/place, below-1: each mesh may have one lock
             why @small.json --hold falls=2;               At --hold falls, 2: the falls held must be among those offered
             brief yearly-clock;                           There is no bundled brief "yearly-clock"
-            fields brief;                                 "brief" prints no JSON of its own; choose one of solve, rate, ratio, mesh, display, why, pendulum, plugins.
+            fields brief;                                 "brief" prints no JSON of its own; choose one of solve, rate, ratio, mesh, display, why, pendulum, plugins, layout.
             """)
     void bad_input_is_answered_by_one_sentence_for_each_problem_and_exit_code_2(String command, String sentence) {
         Run run = bench.run(command.split(" ", -1));

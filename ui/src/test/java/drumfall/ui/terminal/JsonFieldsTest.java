@@ -10,6 +10,7 @@ import drumfall.solver.brief.TrainReader;
 import drumfall.solver.brief.TrainSheet;
 import drumfall.solver.search.SearchListener;
 import drumfall.solver.search.TrainSearch;
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Set;
@@ -58,7 +59,18 @@ class JsonFieldsTest {
                 TrainReader.write(TrainSheet.of("First", front.get(0).train())));
         Set<String> written =
                 fields(bench.run("rate", "@every.json", "@train.json", "--json").json());
+        bench.writeEdited("tight.json", "/frame/width", "\"1 mm\"");
+        written.addAll(
+                fields(bench.run("rate", "@tight.json", "@train.json", "--json").json()));
         assertThat(written).containsExactlyElementsOf(FieldsCommand.fields("rate"));
+    }
+
+    @Test
+    void fields_of_a_layout_file() throws IOException {
+        bench.write("train.json", RateCommandTest.SOUND);
+        bench.run("rate", "@small.json", "@train.json", "--write-layout", "@layout.json");
+        Set<String> written = fields(TerminalBench.json(Files.readString(folder.resolve("layout.json"))));
+        assertThat(written).containsExactlyElementsOf(FieldsCommand.fields("layout"));
     }
 
     @Test
@@ -106,7 +118,7 @@ class JsonFieldsTest {
     }
 
     @Test
-    void fields_of_plugins() throws java.io.IOException {
+    void fields_of_plugins() throws IOException {
         LineExporter.jar(folder.resolve("plugins/line.jar"));
         Files.writeString(folder.resolve("plugins/broken.jar"), "no jar");
         bench.plugins(folder.resolve("plugins"));

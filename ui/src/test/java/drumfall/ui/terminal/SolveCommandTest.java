@@ -6,8 +6,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import drumfall.solver.brief.TrainReader;
+import drumfall.solver.layout.Layout;
+import drumfall.solver.layout.check.LayoutCheck;
 import drumfall.solver.rating.Rating;
 import drumfall.solver.rating.TrainRater;
+import drumfall.solver.rating.placing.TrainPlacing;
 import drumfall.solver.search.SearchListener;
 import drumfall.solver.search.TrainSearch;
 import drumfall.ui.terminal.TerminalBench.Run;
@@ -45,7 +48,8 @@ class SolveCommandTest {
         assertThat(run.code()).isEqualTo(ExitCode.DONE.number());
         assertThat(run.err()).isEmpty();
         assertThat(run.lines().get(0))
-                .isEqualTo("Small bench clock: %d trains, proved complete".formatted(front.size()));
+                .isEqualTo("Small bench clock: %d trains, proved complete, directions tried every 15 degrees"
+                        .formatted(front.size()));
         for (int i = 0; i < front.size(); i++) {
             assertThat(run.lines().get(3 + i).strip())
                     .startsWith(i + 1 + "  " + front.get(i).train());
@@ -68,13 +72,14 @@ class SolveCommandTest {
                         "smooth to rough",
                         "recommended",
                         "filament",
-                        "largest wheel");
+                        "largest wheel",
+                        "size");
     }
 
     @Test
     void the_cautions_about_a_hanging_weight_stand_under_the_table() {
         String after = bench.run("solve", "@small.json").out().replace('\n', ' ');
-        assertThat(after.substring(after.indexOf("Arbors are not yet placed.")))
+        assertThat(after.substring(after.indexOf("every arbor placed within frame and gaps.")))
                 .contains("A hanging weight can fall.", "keep children and animals away", "licensed professional");
     }
 
@@ -101,11 +106,58 @@ class SolveCommandTest {
         }
     }
 
+    /** The document is held against places found anew, whose independent check must find nothing. */
+    @Test
+    void each_train_stands_where_the_json_says() {
+        JsonNode options = bench.run("solve", "@small.json", "--json").json().get("options");
+        TrainPlacing placing = new TrainPlacing(new TrainRater(TerminalBench.small()));
+
+        for (int i = 0; i < options.size(); i++) {
+            JsonNode places = options.get(i).get("places");
+            Layout layout =
+                    placing.place(front.get(i).train(), () -> false).found().orElseThrow();
+            assertThat(LayoutCheck.faults(layout)).isEmpty();
+            for (int arbor = 0; arbor < layout.places().size(); arbor++) {
+                assertThat(nanometres(places.at("/arbors/%d/x_mm".formatted(arbor))))
+                        .isEqualTo(layout.place(arbor).x());
+                assertThat(nanometres(places.at("/arbors/%d/y_mm".formatted(arbor))))
+                        .isEqualTo(layout.place(arbor).y());
+            }
+            assertThat(places.at("/arbors/0/planes/0/part").textValue()).isEqualTo("drum");
+            assertThat(nanometres(places.at("/arbors/0/planes/0/from_mm")))
+                    .isEqualTo(layout.planes().drum().from());
+            assertThat(nanometres(places.get("frameLeft_mm")))
+                    .isEqualTo(layout.frameCorner().x());
+            assertThat(nanometres(places.get("depth_mm"))).isEqualTo(layout.depth());
+            // The brief's frame, and the grid that the heading names.
+            assertThat(places.get("frameWidth_mm").intValue()).isEqualTo(220);
+            assertThat(places.get("gridStep_deg").intValue()).isEqualTo(15);
+        }
+    }
+
+    private static long nanometres(JsonNode millimetres) {
+        return millimetres.decimalValue().movePointRight(6).longValueExact();
+    }
+
+    @Test
+    void arbors_that_the_brief_leaves_unplaced_have_no_size() {
+        bench.writeEdited("loose.json", "/frame/arrangement", "\"unplaced\"");
+        Run run = bench.run("solve", "@loose.json", "--limit", "0 s");
+
+        assertThat(run.lines().get(0)).isEqualTo("Small bench clock: 0 trains, stopped: may be incomplete");
+        Run table = bench.run("solve", "@loose.json", "--hold=below-1.wheel=76", "--hold=above-1.wheel=77");
+        assertThat(table.out().replace('\n', ' '))
+                .contains("The brief leaves the arbors unplaced")
+                .doesNotContain(" size", "directions");
+    }
+
     @Test
     void a_limit_stops_early_and_says_so() {
         Run run = bench.run("solve", "@small.json", "--limit", "0 s");
         assertThat(run.code()).isEqualTo(ExitCode.STOPPED.number());
-        assertThat(run.lines().get(0)).isEqualTo("Small bench clock: 0 trains, stopped: may be incomplete");
+        assertThat(run.lines().get(0))
+                .isEqualTo(
+                        "Small bench clock: 0 trains, stopped: may be incomplete, directions tried every 15 degrees");
         assertThat(bench.run("solve", "@small.json", "--limit", "0 s", "--json")
                         .json()
                         .get("outcome")

@@ -14,7 +14,9 @@ import drumfall.plugin.api.trial.TrialHandover;
 import drumfall.solver.brief.Brief;
 import drumfall.solver.brief.BriefReader;
 import drumfall.solver.brief.BriefWriter;
+import drumfall.solver.layout.Layout;
 import drumfall.solver.rating.DemandFigure;
+import drumfall.solver.rating.placing.TrainPlacing;
 import drumfall.solver.train.Mesh;
 import drumfall.solver.train.Reeving;
 import drumfall.solver.train.ToothModule;
@@ -22,6 +24,7 @@ import drumfall.solver.train.Train;
 import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -43,21 +46,20 @@ class TrainRecordTest {
         assertThat(export(TrialHandover.eightDays()).names()).containsExactly("parts.csv", "train.json");
     }
 
-    @Test
-    void a_train_without_places_says_whether_the_brief_asked_for_any() throws IOException {
-        Handover placed = TrialHandover.eightDays();
-        ObjectNode tree = BriefWriter.tree(placed.brief());
-        ((ObjectNode) tree.get("frame")).put("arrangement", "unplaced");
-        Brief unplaced = BriefReader.read(tree).accepted().orElseThrow();
+    @ParameterizedTest
+    @CsvSource({"depth, 80 mm, placed", "depth, 70 mm, no-place", "arrangement, unplaced, left-unplaced"})
+    void the_record_says_whether_the_arbors_have_places(String field, String value, String placement)
+            throws IOException {
+        Handover trial = TrialHandover.eightDays();
+        ObjectNode tree = BriefWriter.tree(trial.brief());
+        ((ObjectNode) tree.get("frame")).put(field, value);
+        Brief brief = BriefReader.read(tree).accepted().orElseThrow();
+        Optional<Layout> layout = TrainPlacing.layout(brief, trial.rating().train(), () -> false);
 
-        assertThat(record(Handover.unplaced(placed.brief(), placed.rating(), "1"))
+        assertThat(record(new Handover(brief, trial.rating(), layout, "1"))
                         .get("placement")
                         .textValue())
-                .isEqualTo("no-place");
-        assertThat(record(Handover.unplaced(unplaced, placed.rating(), "1"))
-                        .get("placement")
-                        .textValue())
-                .isEqualTo("left-unplaced");
+                .isEqualTo(placement);
     }
 
     @Test
