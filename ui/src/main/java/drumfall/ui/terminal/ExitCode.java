@@ -16,7 +16,7 @@ public enum ExitCode {
     INTERNAL_FAULT(5),
     /** It is proved that no train meets the brief. */
     NO_TRAIN(10),
-    /** The rated train misses a demand. */
+    /** The rated train misses a demand, or its arbors have no sound places. */
     DEMAND_MISSED(11);
 
     private final int number;

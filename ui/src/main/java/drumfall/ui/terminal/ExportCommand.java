@@ -29,7 +29,7 @@ import picocli.CommandLine.Parameters;
 final class ExportCommand implements Callable<Integer> {
     private final TerminalPlace place;
 
-    @ArgGroup(multiplicity = "1")
+    @ArgGroup
     private Exporters exporters;
 
     @Option(names = "--to", required = true, paramLabel = "FOLDER", descriptionKey = "option.to")
@@ -65,6 +65,9 @@ final class ExportCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        if (exporters == null) {
+            throw RefusedInput.of("no-exporter");
+        }
         if (trainFile != null && option != null) {
             throw RefusedInput.of("train-and-option", trainFile, option);
         }

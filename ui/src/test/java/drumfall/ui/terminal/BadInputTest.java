@@ -131,7 +131,8 @@ class BadInputTest {
             display moon --resolution 1mm;                the unit "mm" is not known
             display moon --meshes 1;                      (708.734) must lie from 2.00000 to 12.0000, the reach of the counts
             display moon --meshes 4 --followers 8-500;    The range of followers (8 to 500) must leave at most 15000000 choices
-            export @small.json;                           Missing: --with ID, --to FOLDER.
+            export @small.json --with record;             Missing: --to FOLDER.
+            export @small.json --to out;                  Give --with ID for one exporter or --all for every one
             export --with record --to out @small.json @no-mesh.json --option 1; leave one of them out.
             export --with record --to out @small.json @no-mesh.json;            no-mesh.json: At /meshesAbove
             export --with record --to out @small.json --option 400;             There is no option 400: the front has

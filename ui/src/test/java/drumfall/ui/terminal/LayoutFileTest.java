@@ -7,7 +7,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.core.JsonPointer;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import drumfall.solver.brief.TrainReader;
+import drumfall.solver.layout.LayoutNeed;
+import drumfall.solver.layout.written.LayoutReader;
+import drumfall.solver.quantity.UnitSystem;
+import drumfall.solver.rating.TrainRater;
+import drumfall.solver.rating.placing.TrainPlacing;
+import drumfall.solver.train.Train;
 import drumfall.ui.terminal.TerminalBench.Run;
+import drumfall.ui.wording.FigureWording;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -96,11 +104,17 @@ class LayoutFileTest {
             /planes/depth;             150 mm;  need 150 mm of depth and the frame has 101.6
             """)
     void a_layout_in_conflict_names_the_parts_and_the_amount(String pointer, String length, String sentence) {
-        bench.write("moved.json", edited(pointer, length));
-        Run run = rate("@small.json", "--layout", "@moved.json");
+        Train train =
+                TrainReader.read(RateCommandTest.SOUND).accepted().orElseThrow().train();
+        LayoutNeed need = new TrainPlacing(new TrainRater(TerminalBench.small())).need(train);
+        TrainPlaces places = TrainPlaces.read(LayoutReader.read(edited(pointer, length), need)
+                .accepted()
+                .orElseThrow()
+                .layout(need));
 
-        assertThat(run.code()).isEqualTo(ExitCode.DEMAND_MISSED.number());
-        assertThat(section(run)).anyMatch(line -> line.contains(sentence));
+        assertThat(places.code()).isEqualTo(ExitCode.DEMAND_MISSED);
+        assertThat(new PlacesReport(FigureWording.in(UnitSystem.METRIC), train).lines(places))
+                .anyMatch(line -> line.contains(sentence));
     }
 
     private static String edited(String pointer, String length) {
@@ -113,8 +127,10 @@ class LayoutFileTest {
     @Test
     void the_json_keeps_every_conflict() {
         bench.write("moved.json", edited("/pallets/x", "-2 mm"));
-        JsonNode json = rate("@small.json", "--layout", "@moved.json", "--json").json();
+        Run run = rate("@small.json", "--layout", "@moved.json", "--json");
+        JsonNode json = run.json();
 
+        assertThat(run.code()).isEqualTo(ExitCode.DEMAND_MISSED.number());
         assertThat(json.get("placement").textValue()).isEqualTo("unsound");
         assertThat(json.at("/conflicts/0/rule").textValue()).isEqualTo("pallet-place");
         assertThat(json.at("/conflicts/0/second").textValue()).isEqualTo("pallets of arbor 5");
