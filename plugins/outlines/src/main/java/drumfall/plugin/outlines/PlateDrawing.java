@@ -24,7 +24,7 @@ final class PlateDrawing {
     private static final double OFF = 10;
     private static final double BEYOND = 2;
     private static final List<String> HEAD =
-            List.of("Hole", "for", "x", "y", "x left", "y low", "Ø", "drill", "seat Ø", "deep");
+            List.of("Hole", "for", "x", "y", "x left", "y low", "Ø", "drill", "seat Ø", "deep", "use");
 
     private final PlateHoles plate;
     private final Box frame;

@@ -132,14 +132,13 @@ record PlateHoles(String plate, Layout layout, List<Hole> holes) {
                         + "depth of seat (mm),drill of seat,use\r\n");
         for (Hole hole : holes) {
             List<String> fields = new ArrayList<>(fields(hole));
-            fields.add(hole.seat().map(Seat::drill).orElse(""));
-            fields.add(hole.use());
+            fields.add(fields.size() - 1, hole.seat().map(Seat::drill).orElse(""));
             text.append(String.join(",", fields)).append("\r\n");
         }
         return text.toString();
     }
 
-    /** Number, what it is for, places, diameter, drill, diameter and depth of the seat. */
+    /** Number, what it is for, places, diameter, drill, diameter and depth of the seat, use. */
     List<String> fields(Hole hole) {
         Place corner = hole.fromCorner(layout);
         return List.of(
@@ -152,6 +151,7 @@ record PlateHoles(String plate, Layout layout, List<Hole> holes) {
                 Numbers.micrometres(hole.drawn()),
                 hole.drill(),
                 hole.seat().map(seat -> Numbers.micrometres(seat.drawn())).orElse(""),
-                hole.seat().map(seat -> Numbers.micrometres(seat.depth())).orElse(""));
+                hole.seat().map(seat -> Numbers.micrometres(seat.depth())).orElse(""),
+                hole.use());
     }
 }

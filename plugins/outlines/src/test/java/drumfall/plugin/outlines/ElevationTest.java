@@ -6,6 +6,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import drumfall.plugin.outlines.SvgFile.Circle;
+import drumfall.solver.brief.BriefReader;
+import drumfall.solver.brief.BundledBriefs;
+import drumfall.solver.fitting.FittedMovement;
+import drumfall.solver.layout.Layout;
+import drumfall.solver.making.MakingSizes;
+import drumfall.solver.rating.TrainRater;
 import drumfall.solver.teeth.outline.Point;
 import java.util.ArrayList;
 import java.util.List;
@@ -105,6 +111,7 @@ class ElevationTest {
             for (String field : List.of(fields).subList(0, 10)) {
                 assertThat(field.isEmpty() || table.contains(field)).as(field).isTrue();
             }
+            assertThat(table).contains(fields[11]);
         }
     }
 
@@ -124,6 +131,25 @@ class ElevationTest {
     void holes_have_the_diameters_of_the_brief(String start, String end) {
         assertThat(Exports.FILES.text("back-plate-holes.csv").lines())
                 .anyMatch(line -> line.startsWith(start) && line.endsWith(end));
+    }
+
+    @Test
+    void where_the_brief_has_no_size_of_a_bearing_the_hole_for_the_rod_is_given_and_said_to_be_that() {
+        String text = BundledBriefs.text(BundledBriefs.WEEKLY_WALL_CLOCK)
+                .orElseThrow()
+                .replaceFirst(",\\s*\"bearing\": \\{\\s*\"outer\"[^}]*}", "");
+        TrainRater rater = new TrainRater(BriefReader.read(text).accepted().orElseThrow());
+        Layout layout = Exports.PLACED.layout().orElseThrow();
+        FittedMovement fitted = FittedMovement.of(
+                rater,
+                Exports.PLACED.rating().train(),
+                layout,
+                MakingSizes.customary().beyond());
+        PlateHoles.Hole hole =
+                PlateHoles.of(rater.brief(), layout, fitted).get(0).holes().get(0);
+        assertThat(hole.drawn()).isEqualTo(4_050_000);
+        assertThat(hole.seat()).isEmpty();
+        assertThat(hole.use()).contains("its size is not in the brief", "only the rod's hole");
     }
 
     /** Both plates share their numbers; the minute stud is in the front plate alone. */
