@@ -82,14 +82,11 @@ public record MakingSizes(
      * Weight shell and pulley.
      *
      * @param shotDensity bulk density of the shot, kg/m&sup3;
-     * @param diameter least outer diameter of the shell
-     * @param slender most height of its chamber over its diameter; a heavier weight has a wider shell
      * @param wall of the shell
      * @param rod through the shell
      * @param pulleyBore bore or bearing seat of the pulley
      */
-    public record Weight(
-            double shotDensity, double diameter, double slender, double wall, double rod, double pulleyBore) {}
+    public record Weight(double shotDensity, double wall, double rod, double pulleyBore) {}
 
     /**
      * Bob, nut and rod head.
@@ -162,7 +159,7 @@ public record MakingSizes(
                 new Escapement(0.22, Math.toRadians(10), 0.55, 1.5, 0.003, 1.25),
                 new Winding(24, 0.0025, 0.005, 0.003, 0.003, 0.012, 0.08),
                 // Steel shot poured: 0.6 of steel's 7750 kg/m3 (Beckett 1903, p. 53), loose packing from memory.
-                new Weight(0.6 * 7750, 0.07, 2.5, 0.0024, 0.006, 0.01),
+                new Weight(0.6 * 7750, 0.0024, 0.006, 0.01),
                 new Pendulum(0.006, 0.1, 0.02, 0.03, 0.006, 0.008, 0.01, 0.003),
                 new Hands(0.1, 0.07, 0.003, 0.0024, 0.0012, 0.012, 0.006, 0.0001),
                 new Frame(0.0042, 0.003, new Joint(0.008, 0.008, 0.012, 0.06)));

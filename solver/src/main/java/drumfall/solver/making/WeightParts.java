@@ -10,9 +10,6 @@ import java.util.List;
 
 /** The weight's shell and its pulley. */
 final class WeightParts {
-    /** Shells are a millimetre apart in diameter. */
-    private static final double STEP = 1e-3;
-
     private final Workshop shop;
     private final double weight;
 
@@ -26,13 +23,10 @@ final class WeightParts {
         this.weight = weight;
     }
 
-    /** The shell whose chamber, below the lid's spigot, holds the shot; widened until it is no longer too tall. */
+    /** The shell, as wide as the layout leaves room for, whose chamber below the lid's spigot holds the shot. */
     private WeightShell shell() {
         MakingSizes.Weight sizes = shop.sizes().weight();
-        double diameter = sizes.diameter();
-        while (height(diameter) > sizes.slender() * diameter) {
-            diameter += STEP;
-        }
+        double diameter = shop.brief().weight().width().si();
         double layers = Math.ceil(height(diameter) / shop.print().layer() - 1e-9);
         return new WeightShell(diameter, layers * shop.print().layer(), sizes.wall(), sizes.rod(), shop.print());
     }

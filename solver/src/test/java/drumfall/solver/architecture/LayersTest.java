@@ -44,6 +44,7 @@ class LayersTest {
             "rating",
             "fitting",
             "making",
+            "kit",
             "halves",
             "rules",
             "search",

@@ -30,7 +30,6 @@ final class ApiOnlyLoader extends ClassLoader {
             "drumfall.solver.fit.bore",
             "drumfall.solver.fit.shake",
             "drumfall.solver.fit.cutting",
-            "drumfall.solver.fitting",
             "drumfall.solver.power",
             "drumfall.solver.power.answers",
             "drumfall.solver.power.books",
@@ -40,7 +39,9 @@ final class ApiOnlyLoader extends ClassLoader {
             "drumfall.solver.rating",
             "drumfall.solver.rating.answers",
             "drumfall.solver.rating.placing",
+            "drumfall.solver.fitting",
             "drumfall.solver.making",
+            "drumfall.solver.kit",
             "drumfall.solver.making.part",
             "drumfall.solver.making.solid",
             "org.apache.commons.numbers.fraction");

@@ -8,9 +8,7 @@ import static org.assertj.core.api.Assertions.within;
 import drumfall.plugin.outlines.SvgFile.Circle;
 import drumfall.solver.brief.BriefReader;
 import drumfall.solver.brief.BundledBriefs;
-import drumfall.solver.fitting.FittedMovement;
-import drumfall.solver.layout.Layout;
-import drumfall.solver.making.MakingSizes;
+import drumfall.solver.kit.Kit;
 import drumfall.solver.rating.TrainRater;
 import drumfall.solver.teeth.outline.Point;
 import java.util.ArrayList;
@@ -122,11 +120,11 @@ class ElevationTest {
      */
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-            1,arbor 1,0,-71.25,110,      | ,4.05,4.1 mm,12.95,5,13 mm,seat of bearing 4 mm × 13 mm × 5 mm
+            1,arbor 1,0,-71.25,110,      | ,4.05,4.1 mm,12.95,5,13 mm,a bearing sits in the seat
             2,arbor 2,0,0,110,           | ,3.05,3.1 mm,,,,the rod turns in it
             3,arbor 3,0,47.5,110,        | ,1.95,2 mm,,,,it holds the rod
-            8,pillar 1,-98,              | ,12,12,4.2,,14.3,3,,screw; the pillar stands in the seat
-            11,pillar 4,98,              | ,208,308,4.2,,14.3,3,,screw; the pillar stands in the seat
+            P1,pillar 1,-98,              | ,12,12,4.2,,14.3,3,,screw; the pillar stands in the seat
+            P4,pillar 4,98,              | ,208,308,4.2,,14.3,3,,screw; the pillar stands in the seat
             """)
     void holes_have_the_diameters_of_the_brief(String start, String end) {
         assertThat(Exports.FILES.text("back-plate-holes.csv").lines())
@@ -139,14 +137,8 @@ class ElevationTest {
                 .orElseThrow()
                 .replaceFirst(",\\s*\"bearing\": \\{\\s*\"outer\"[^}]*}", "");
         TrainRater rater = new TrainRater(BriefReader.read(text).accepted().orElseThrow());
-        Layout layout = Exports.PLACED.layout().orElseThrow();
-        FittedMovement fitted = FittedMovement.of(
-                rater,
-                Exports.PLACED.rating().train(),
-                layout,
-                MakingSizes.customary().beyond());
-        PlateHoles.Hole hole =
-                PlateHoles.of(rater.brief(), layout, fitted).get(0).holes().get(0);
+        Kit kit = Kit.of(rater, Exports.PLACED.rating(), Exports.PLACED.layout());
+        PlateHoles.Hole hole = PlateHoles.of(kit).get(0).holes().get(0);
         assertThat(hole.drawn()).isEqualTo(4_050_000);
         assertThat(hole.seat()).isEmpty();
         assertThat(hole.use()).contains("its size is not in the brief", "only the rod's hole");

@@ -136,7 +136,7 @@ final class TrialBrief {
         return new Brief.Frame(
                 q(LENGTH, "220 mm"),
                 q(LENGTH, "320 mm"),
-                q(LENGTH, "70 mm"),
+                q(LENGTH, "100 mm"),
                 q(LENGTH, "6 mm"),
                 Optional.of(new FramePillars(q(LENGTH, "14 mm"), q(LENGTH, "12 mm"), q(LENGTH, "12 mm"))),
                 Optional.empty(),

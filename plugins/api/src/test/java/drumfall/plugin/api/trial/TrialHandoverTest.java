@@ -14,6 +14,11 @@ import org.junit.jupiter.api.Test;
 
 class TrialHandoverTest {
     @Test
+    void the_eight_day_clock_has_a_place_for_every_arbor() {
+        assertThat(TrialHandover.eightDays().layout()).isPresent();
+    }
+
+    @Test
     void the_eight_day_clock_meets_every_demand() {
         Handover handover = TrialHandover.eightDays();
         assertThat(handover.rating().missed()).isEmpty();

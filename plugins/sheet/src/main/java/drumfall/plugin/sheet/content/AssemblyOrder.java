@@ -3,8 +3,11 @@
 package drumfall.plugin.sheet.content;
 
 import drumfall.solver.brief.Brief;
+import drumfall.solver.fitting.FittedArbor;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** Which part goes in when. */
 final class AssemblyOrder {
@@ -15,9 +18,7 @@ final class AssemblyOrder {
         steps.add("Drill every bore and deburr it. Try each rod in its bores by itself: it must drop through by its own"
                 + " weight.");
         steps.add("Lay the back plate down, dial side up, and stand the pillars on it.");
-        for (int arbor = 0; arbor < clock.arbors(); arbor++) {
-            steps.add(place(clock, arbor));
-        }
+        steps.addAll(fromTheBack(clock));
         steps.add(
                 "Lay the front plate on, lead each arbor into its bore, and tighten the pillars crosswise. Every arbor"
                         + " must still turn and shift.");
@@ -25,6 +26,28 @@ final class AssemblyOrder {
                 + " stop without a jerk.");
         steps.add("Put in the pallets and the crutch, hang the pendulum, and only then the weight.");
         return new Section("Order of assembly", List.of(new Block.Listing(true, steps)));
+    }
+
+    /** What stands nearest to the back plate goes in first; from the drum where places are not known. */
+    private static List<String> fromTheBack(Clock clock) {
+        return IntStream.range(0, clock.arbors())
+                .boxed()
+                .sorted(Comparator.comparingLong(arbor -> clock.standing(arbor)
+                        .map(FittedArbor.Standing::backSpacer)
+                        .orElse((long) arbor)))
+                .map(arbor -> place(clock, arbor) + spacers(clock, arbor))
+                .toList();
+    }
+
+    private static String spacers(Clock clock, int arbor) {
+        return clock.standing(arbor)
+                .map(standing -> " Spacers: " + spacer(standing.backSpacer()) + " behind, "
+                        + spacer(standing.frontSpacer()) + " before.")
+                .orElse("");
+    }
+
+    private static String spacer(long height) {
+        return height == 0 ? "none" : Words.length(height);
     }
 
     private static String place(Clock clock, int arbor) {

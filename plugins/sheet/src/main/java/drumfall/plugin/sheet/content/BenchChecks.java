@@ -78,7 +78,7 @@ final class BenchChecks {
 
     private Block shake() {
         return new Block.Paragraph("End shake: push the arbor to and fro between the plates, "
-                + Words.millimetres(clock.brief().frame().depth().si(), 2) + " apart. Wanted are "
+                + Words.length(clock.depth()) + " apart. Wanted are "
                 + Words.millimetres(clock.brief().fit().endShake().low().si(), 2) + " to "
                 + Words.millimetres(clock.brief().fit().endShake().high().si(), 2)
                 + "; the table shows the least and the most that parts off by "

@@ -107,8 +107,9 @@ public sealed interface Block {
      * Drawings side by side.
      *
      * @param drawings the drawings, each shrunk to its place
+     * @param inARow how many stand side by side, at least 1
      */
-    record Figures(List<Drawing> drawings) implements Block {
+    record Figures(List<Drawing> drawings, int inARow) implements Block {
         /** Copies the drawings. */
         public Figures {
             drawings = List.copyOf(drawings);

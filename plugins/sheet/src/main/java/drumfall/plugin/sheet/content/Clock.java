@@ -4,6 +4,9 @@ package drumfall.plugin.sheet.content;
 
 import drumfall.plugin.api.Handover;
 import drumfall.solver.brief.Brief;
+import drumfall.solver.fitting.FittedArbor;
+import drumfall.solver.fitting.FittedMovement;
+import drumfall.solver.kit.Kit;
 import drumfall.solver.power.ArborRole;
 import drumfall.solver.power.WeightWalk;
 import drumfall.solver.power.books.LoadedClock;
@@ -21,15 +24,42 @@ import java.util.Optional;
  * @param rater rates against the brief
  * @param loaded the train under its friction
  * @param answers about the clock on its recommended weight; empty if no weight drives it
+ * @param kit what it is built from; empty if its arbors have no places, or a part or a hole cannot be made
  */
-record Clock(Handover handover, TrainRater rater, LoadedClock loaded, Optional<PowerAnswers> answers) {
+record Clock(
+        Handover handover, TrainRater rater, LoadedClock loaded, Optional<PowerAnswers> answers, Optional<Kit> kit) {
     static Clock of(Handover handover) {
         TrainRater rater = new TrainRater(handover.brief());
         Rating rating = handover.rating();
         Optional<PowerAnswers> answers = Double.isFinite(rating.recommendedWeight())
                 ? Optional.of(new PowerAnswers(rater, rating.train(), rating.recommendedWeight()))
                 : Optional.empty();
-        return new Clock(handover, rater, rater.loaded(rating.train()), answers);
+        return new Clock(handover, rater, rater.loaded(rating.train()), answers, kit(handover, rater));
+    }
+
+    /** What cannot be made is told where the parts are drawn. */
+    private static Optional<Kit> kit(Handover handover, TrainRater rater) {
+        if (handover.layout().isEmpty()) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(Kit.of(rater, handover.rating(), handover.layout()));
+        } catch (IllegalArgumentException refused) {
+            return Optional.empty();
+        }
+    }
+
+    /** What stands on an arbor between the plates, in whole layers, if that is known. */
+    Optional<FittedArbor.Standing> standing(int arbor) {
+        return kit.flatMap(Kit::fitted)
+                .flatMap(movement -> movement.arbors().get(arbor).standing());
+    }
+
+    /** Distance of the plates, nm. */
+    long depth() {
+        return kit.flatMap(Kit::fitted)
+                .map(FittedMovement::depth)
+                .orElseGet(() -> Words.nanometres(brief().frame().depth()));
     }
 
     Brief brief() {

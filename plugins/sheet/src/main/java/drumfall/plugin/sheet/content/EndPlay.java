@@ -14,12 +14,13 @@ import drumfall.solver.fit.shake.ErrorShape;
 import drumfall.solver.fit.shake.Sampling;
 import drumfall.solver.fit.shake.ShakeBand;
 import drumfall.solver.fit.shake.Temperatures;
+import drumfall.solver.fitting.FittedArbor;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 /**
- * The end shake of each arbor with two spacers, one before and one behind its parts, that bring it to the middle of the
+ * The end shake of each arbor as the kit has it; where no layout is known, with two spacers, one before and one behind its parts, that bring it to the middle of the
  * wanted band as near as whole layers allow.
  */
 final class EndPlay {
@@ -40,6 +41,12 @@ final class EndPlay {
 
     /** Height of both spacers together, nm; 0 if the parts leave no room for two. */
     long spacers(int arbor) {
+        return clock.standing(arbor)
+                .map(standing -> standing.backSpacer() + standing.frontSpacer())
+                .orElseGet(() -> reckoned(arbor));
+    }
+
+    private long reckoned(int arbor) {
         return heights(arbor).stream().mapToLong(Long::longValue).sum();
     }
 
@@ -65,6 +72,10 @@ final class EndPlay {
 
     /** What that gives. */
     EndShake shake(int arbor) {
+        return clock.standing(arbor).map(FittedArbor.Standing::shake).orElseGet(() -> reckonedShake(arbor));
+    }
+
+    private EndShake reckonedShake(int arbor) {
         List<Contribution> stack = new ArrayList<>();
         stack.add(part("frame", Direction.OPENS, Words.nanometres(brief.frame().depth()), 1));
         stack.addAll(parts(arbor));

@@ -22,7 +22,7 @@ final class PartDrawings {
                     .toList();
             return List.of(
                     new Block.Paragraph("Seen from above as they lie on the printer's bed, all to one scale."),
-                    new Block.Figures(drawings));
+                    new Block.Figures(drawings, 3));
         } catch (IllegalArgumentException refused) {
             return List.of(new Block.Paragraph("The parts cannot be drawn. " + refused.getMessage()));
         }

@@ -4,6 +4,7 @@ package drumfall.plugin.sheet.content;
 
 import drumfall.plugin.api.Handover;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * The builder's sheet of one train, on no particular kind of page.
@@ -30,14 +31,17 @@ public record Sheet(String title, String subtitle, String version, List<Section>
                 Words.printable(handover.brief().name()),
                 KeyFigures.line(clock),
                 Words.printable(handover.programVersion()),
-                List.of(
-                        Cautions.section(),
-                        KeyFigures.section(clock),
-                        PartDrawings.section(clock),
-                        ArborTable.section(clock),
-                        AssemblyOrder.section(clock),
-                        BenchChecks.section(clock),
-                        FirstRun.section(clock),
-                        FaultTable.section(clock)));
+                Stream.of(
+                                Stream.of(Cautions.section(), KeyFigures.section(clock)),
+                                Places.section(clock).stream(),
+                                Stream.of(
+                                        PartDrawings.section(clock),
+                                        ArborTable.section(clock),
+                                        AssemblyOrder.section(clock),
+                                        BenchChecks.section(clock),
+                                        FirstRun.section(clock),
+                                        FaultTable.section(clock)))
+                        .flatMap(sections -> sections)
+                        .toList());
     }
 }

@@ -16,14 +16,27 @@ import java.util.Set;
  * @param name of what is drawn, words joined by hyphens
  * @param box smallest box around the lines
  * @param strokes the lines
+ * @param labels short texts
  */
-public record Drawing(String name, Box box, List<Stroke> strokes) {
+public record Drawing(String name, Box box, List<Stroke> strokes, List<Label> labels) {
     /** Chords keep within this distance of an arc, mm; a sixth of the thinnest line a printer lays on paper. */
     private static final double CHORD_ERROR = 0.015;
 
     /** Copies the lines. */
     public Drawing {
         strokes = List.copyOf(strokes);
+        labels = List.copyOf(labels);
+    }
+
+    /**
+     * Lines without texts.
+     *
+     * @param name of what is drawn
+     * @param box smallest box around the lines
+     * @param strokes the lines
+     */
+    public Drawing(String name, Box box, List<Stroke> strokes) {
+        this(name, box, strokes, List.of());
     }
 
     /**

@@ -3,6 +3,7 @@
 package drumfall.plugin.sheet.html;
 
 import drumfall.plugin.sheet.draw.Drawing;
+import drumfall.plugin.sheet.draw.Label;
 import drumfall.plugin.sheet.draw.Stroke;
 import drumfall.solver.making.solid.Box;
 import drumfall.solver.teeth.outline.Point;
@@ -14,6 +15,9 @@ import javax.xml.stream.XMLStreamWriter;
 /** Writes a drawing into a page. */
 final class DrawingElement {
     private static final double PERCENT = 100;
+
+    /** So many lines of letters would fill a drawing. */
+    private static final double LETTERS = 28;
 
     private final XMLStreamWriter out;
 
@@ -35,6 +39,14 @@ final class DrawingElement {
                         + number(box.depth() + 2));
         out.writeEmptyElement("path");
         out.writeAttribute("d", path(drawing));
+        for (Label label : drawing.labels()) {
+            out.writeStartElement("text");
+            out.writeAttribute("x", number(label.x()));
+            out.writeAttribute("y", number(-label.y()));
+            out.writeAttribute("font-size", number(box.depth() / LETTERS));
+            out.writeCharacters(label.text());
+            out.writeEndElement();
+        }
         out.writeEndElement();
     }
 

@@ -162,7 +162,7 @@ public final class SheetPage implements Block.Writer<XMLStreamException> {
                 .max()
                 .orElse(1);
         start("div");
-        out.writeAttribute("class", "figures");
+        out.writeAttribute("class", figures.inARow() < 3 ? "figures pair" : "figures");
         for (Drawing drawing : figures.drawings()) {
             start("figure");
             new DrawingElement(out).write(drawing, largest);

@@ -3,25 +3,27 @@
 package drumfall.plugin.sheet.pdf;
 
 import drumfall.plugin.sheet.draw.Drawing;
+import drumfall.plugin.sheet.draw.Label;
 import java.io.IOException;
 import java.util.List;
 
-/** Sets drawings three to a row, all shrunk alike. */
+/** Sets drawings in rows, all shrunk alike. */
 final class FigureSetter {
-    private static final int IN_A_ROW = 3;
     private static final double SPACE = 12;
 
     private final Column column;
     private final Style caption;
+    private final int inARow;
 
-    FigureSetter(Column column, Style caption) {
+    FigureSetter(Column column, Style caption, int inARow) {
         this.column = column;
         this.caption = caption;
+        this.inARow = inARow;
     }
 
     /** Height of the first row with its captions, points. */
     double firstRow(List<Drawing> drawings) {
-        List<Drawing> first = drawings.subList(0, Math.min(IN_A_ROW, drawings.size()));
+        List<Drawing> first = drawings.subList(0, Math.min(inARow, drawings.size()));
         return height(first, scale(drawings));
     }
 
@@ -34,7 +36,7 @@ final class FigureSetter {
     }
 
     private double cell() {
-        return (column.width() - (IN_A_ROW - 1) * SPACE) / IN_A_ROW;
+        return (column.width() - (inARow - 1) * SPACE) / inARow;
     }
 
     private double scale(List<Drawing> drawings) {
@@ -48,8 +50,8 @@ final class FigureSetter {
 
     void set(List<Drawing> drawings) throws IOException {
         double scale = scale(drawings);
-        for (int first = 0; first < drawings.size(); first += IN_A_ROW) {
-            row(drawings.subList(first, Math.min(first + IN_A_ROW, drawings.size())), scale);
+        for (int first = 0; first < drawings.size(); first += inARow) {
+            row(drawings.subList(first, Math.min(first + inARow, drawings.size())), scale);
         }
         column.down(4);
     }
@@ -67,6 +69,9 @@ final class FigureSetter {
                     + tallest / 2
                     - scale * (drawing.box().bottom() + drawing.box().top()) / 2;
             column.ink().drawing(drawing, x, y, scale, 0.4);
+            for (Label label : drawing.labels()) {
+                column.ink().text(label.text(), caption, Ink.BLACK, x + scale * label.x(), y + scale * label.y());
+            }
             double width = caption.face().width(drawing.title(), caption.size());
             column.ink().text(drawing.title(), caption, Ink.GREY, middle - width / 2, bottom - caption.leading());
         }

@@ -81,7 +81,7 @@ public final class SheetPages implements Block.Writer<IOException> {
                 .filter(Block.Figures.class::isInstance)
                 .map(Block.Figures.class::cast)
                 .findFirst()
-                .map(figures -> new FigureSetter(column, small).firstRow(figures.drawings()))
+                .map(figures -> new FigureSetter(column, small, figures.inARow()).firstRow(figures.drawings()))
                 .orElse(0.0);
     }
 
@@ -138,6 +138,6 @@ public final class SheetPages implements Block.Writer<IOException> {
     @Override
     public void figures(Block.Figures figures) throws IOException {
         column.skip(GAP);
-        new FigureSetter(column, small).set(figures.drawings());
+        new FigureSetter(column, small, figures.inARow()).set(figures.drawings());
     }
 }

@@ -1,0 +1,200 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.plugin.lists;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import drumfall.plugin.api.ExportProgress;
+import drumfall.plugin.api.Handover;
+import drumfall.plugin.api.trial.TrialFolder;
+import drumfall.plugin.api.trial.TrialHandover;
+import drumfall.solver.fit.cutting.ArborPiece;
+import drumfall.solver.fit.cutting.CuttingPlan;
+import drumfall.solver.fit.cutting.RodCut;
+import drumfall.solver.fit.cutting.RodPlan;
+import drumfall.solver.kit.Kit;
+import drumfall.solver.making.MovementPart;
+import drumfall.solver.rating.TrainRater;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import javax.xml.parsers.DocumentBuilder;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.w3c.dom.Document;
+
+/** The lists of the trial clock. */
+class ListsExporterTest {
+    private static final Handover HANDOVER = TrialHandover.eightDays();
+    private static final Kit KIT = Kit.of(new TrainRater(HANDOVER.brief()), HANDOVER.rating(), HANDOVER.layout());
+
+    private static final ExportProgress SILENT = new ExportProgress() {
+        @Override
+        public void at(double share, String doing) {}
+
+        @Override
+        public boolean cancelled() {
+            return false;
+        }
+    };
+
+    private static TrialFolder export(Handover handover) throws IOException {
+        TrialFolder folder = new TrialFolder();
+        new ListsExporter().export(handover, folder, SILENT);
+        return folder;
+    }
+
+    private static List<String> lines(TrialFolder folder, String name) {
+        return folder.text(name).lines().toList();
+    }
+
+    /** A cell of a row without quoted cells. */
+    private static String cell(String row, int column) {
+        return List.of(row.split(",", -1)).get(column);
+    }
+
+    @Test
+    void a_placed_train_has_every_list_and_the_page() throws IOException {
+        assertThat(export(HANDOVER).names())
+                .containsExactlyInAnyOrder(
+                        "parts.csv",
+                        "shopping.csv",
+                        "arbors.csv",
+                        "cutting.csv",
+                        "holes.csv",
+                        "end-shake.csv",
+                        "lists.html");
+    }
+
+    @Test
+    void a_train_without_places_has_no_holes_and_no_rods() throws IOException {
+        Handover unplaced = Handover.unplaced(HANDOVER.brief(), HANDOVER.rating(), "0.0.0-trial");
+
+        assertThat(export(unplaced).names()).containsExactlyInAnyOrder("parts.csv", "shopping.csv", "lists.html");
+    }
+
+    @Test
+    void the_same_train_gives_the_same_bytes() throws IOException {
+        TrialFolder one = export(HANDOVER);
+        TrialFolder other = export(HANDOVER);
+        for (String name : one.names()) {
+            assertThat(one.bytes(name)).as(name).isEqualTo(other.bytes(name));
+        }
+    }
+
+    @Test
+    void every_printed_part_is_listed_once_with_its_count_and_mass() throws IOException {
+        List<String> rows = lines(export(HANDOVER), "parts.csv");
+
+        assertThat(rows).hasSize(1 + KIT.parts().size());
+        for (int i = 0; i < KIT.parts().size(); i++) {
+            MovementPart part = KIT.parts().get(i);
+            assertThat(rows.get(i + 1)).startsWith(part.name() + "," + part.count() + "," + part.material() + ",");
+        }
+        double listed = rows.stream()
+                .skip(1)
+                .mapToDouble(row -> Double.parseDouble(cell(row, 1)) * Double.parseDouble(cell(row, 3)))
+                .sum();
+        // Each mass is rounded to a tenth of a gram.
+        assertThat(listed).isCloseTo(1e3 * KIT.printedMass(), org.assertj.core.api.Assertions.within(0.05 * 60));
+    }
+
+    // What a rod gives: pieces, one saw cut after each, and what is left; a rod used up has no last cut.
+    @Test
+    void pieces_cuts_and_what_is_left_make_up_every_rod() {
+        CuttingPlan plan = KIT.cutting().orElseThrow();
+        Map<String, ArborPiece> pieces =
+                KIT.pieces().stream().collect(Collectors.toMap(ArborPiece::name, Function.identity()));
+        int cut = 0;
+        for (RodPlan rod : plan.rods()) {
+            for (RodCut one : rod.cuts()) {
+                long used = one.pieces().entrySet().stream()
+                        .mapToLong(piece ->
+                                piece.getValue() * (pieces.get(piece.getKey()).length() + plan.kerf()))
+                        .sum();
+                assertThat(used + one.offcut())
+                        .isIn(rod.stock().length(), rod.stock().length() + plan.kerf());
+                cut += one.rods()
+                        * one.pieces().values().stream()
+                                .mapToInt(Integer::intValue)
+                                .sum();
+            }
+        }
+        assertThat(cut).isEqualTo(KIT.pieces().size() * HANDOVER.brief().fit().kits());
+    }
+
+    @Test
+    void every_arbor_has_its_holes_where_the_layout_puts_it() throws IOException {
+        List<String> rows = lines(export(HANDOVER), "holes.csv");
+        var layout = HANDOVER.layout().orElseThrow();
+        // Four arbors of the train and the pallets' in both plates, the minute stud in the front plate alone.
+        int arbors = layout.need().parts().arbors().size() + 1;
+        int stud = layout.minutePlace().isPresent() ? 1 : 0;
+
+        assertThat(rows).hasSize(1 + 2 * arbors + stud);
+        for (int arbor = 0; arbor < arbors - 1; arbor++) {
+            String x = KitTables.millimetres(layout.place(arbor).x());
+            String y = KitTables.millimetres(layout.place(arbor).y());
+            assertThat(rows.get(1 + arbor)).startsWith("front," + (arbor + 1) + ",arbor " + (arbor + 1) + ",");
+            assertThat(rows.get(1 + arbor)).contains("," + x + "," + y + ",");
+        }
+    }
+
+    // Seen from the dial both plates have the same places; the back plate lacks the stud only.
+    @Test
+    void holes_of_both_plates_lie_in_line() {
+        Map<String, List<Long>> front = KIT.holes().stream()
+                .filter(row -> row.plate() == drumfall.solver.kit.HoleRow.Plate.FRONT)
+                .collect(Collectors.toMap(row -> row.name(), row -> List.of(row.fromLeft(), row.fromBottom())));
+        KIT.holes().stream()
+                .filter(row -> row.plate() == drumfall.solver.kit.HoleRow.Plate.BACK)
+                .forEach(row -> assertThat(front.get(row.name())).containsExactly(row.fromLeft(), row.fromBottom()));
+    }
+
+    @Test
+    void weight_and_line_to_buy_are_those_of_the_rating_rounded_up() throws IOException {
+        List<String> rows = lines(export(HANDOVER), "shopping.csv");
+        String shot = rows.stream()
+                .filter(row -> row.startsWith("steel shot,"))
+                .findFirst()
+                .orElseThrow();
+        double kilograms = Double.parseDouble(cell(shot, 2).replace(" kg", ""));
+        double asked = HANDOVER.rating().recommendedWeight();
+
+        assertThat(kilograms).isBetween(asked, asked + 0.01);
+        assertThat(rows).anyMatch(row -> row.startsWith("line,"));
+        assertThat(rows).anyMatch(row -> row.startsWith("filament,"));
+        assertThat(rows).filteredOn(row -> row.startsWith("ball bearing,")).isNotEmpty();
+    }
+
+    @Test
+    void the_page_is_well_formed_and_holds_every_row_and_the_cautions() throws Exception {
+        TrialFolder folder = export(HANDOVER);
+        DocumentBuilder builder = DocumentBuilderFactory.newInstance().newDocumentBuilder();
+        Document page = builder.parse(new ByteArrayInputStream(folder.bytes("lists.html")));
+        int rows = folder.names().stream()
+                .filter(name -> name.endsWith(".csv"))
+                .mapToInt(name -> lines(folder, name).size())
+                .sum();
+
+        assertThat(page.getElementsByTagName("tr").getLength()).isEqualTo(rows);
+        assertThat(folder.text("lists.html")).contains("A hanging weight can fall", "eye protection", "steel shot");
+        assertThat(Optional.of(page.getDocumentElement().getAttribute("lang"))).contains("en");
+    }
+
+    // IETF, RFC 4180, section 2, rules 5 to 7: quotes around cells with commas, quotes or line breaks, quotes doubled.
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = ';',
+            quoteCharacter = '\'',
+            value = {"aaa; aaa", "b,bb; \"b,bb\"", "b\"bb; \"b\"\"bb\""})
+    void cells_are_quoted_as_the_standard_says(String cell, String written) {
+        assertThat(Csv.quoted(cell)).isEqualTo(written);
+    }
+}

@@ -1,0 +1,72 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.plugin.sheet.content;
+
+import drumfall.plugin.sheet.draw.PlacedDrawings;
+import drumfall.solver.kit.HoleRow;
+import drumfall.solver.kit.Kit;
+import drumfall.solver.layout.Layout;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Where the arbors stand, and the holes of both plates. */
+final class Places {
+    private Places() {}
+
+    /** The section; empty if the arbors have no places. */
+    static Optional<Section> section(Clock clock) {
+        return clock.handover().layout().map(layout -> new Section("Where everything stands", blocks(clock, layout)));
+    }
+
+    private static List<Block> blocks(Clock clock, Layout layout) {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Block.Figures(List.of(PlacedDrawings.elevation(layout), PlacedDrawings.section(layout)), 2));
+        String minute = layout.minutePlace().isPresent() ? ", then the minute wheel's stud" : "";
+        blocks.add(new Block.Paragraph("Arbors are numbered from the drum, then the pallet arbor" + minute
+                + ". The plates stand " + Words.length(clock.depth()) + " apart."));
+        clock.kit().ifPresent(kit -> {
+            blocks.add(holes("Holes of the front plate, seen from the dial", HoleRow.Plate.FRONT, kit));
+            blocks.add(holes("Holes of the back plate, seen from the dial", HoleRow.Plate.BACK, kit));
+        });
+        return blocks;
+    }
+
+    private static Block holes(String caption, HoleRow.Plate plate, Kit kit) {
+        return new Block.Table(
+                caption,
+                List.of(
+                        new Block.Column("For", 2.6, false),
+                        new Block.Column("Right of the dial centre", 2.2, true),
+                        new Block.Column("Above it", 2, true),
+                        new Block.Column("From the left edge", 2, true),
+                        new Block.Column("From below", 2, true),
+                        new Block.Column("Drill", 1.8, true),
+                        new Block.Column("Bearing seat", 2.8, true)),
+                kit.holes().stream()
+                        .filter(row -> row.plate() == plate)
+                        .map(Places::row)
+                        .toList());
+    }
+
+    private static List<String> row(HoleRow row) {
+        return List.of(
+                row.name(),
+                Words.length(row.fromDial()),
+                Words.length(row.aboveDial()),
+                Words.length(row.fromLeft()),
+                Words.length(row.fromBottom()),
+                row.drill(),
+                seat(row));
+    }
+
+    private static String seat(HoleRow row) {
+        if (row.seat().isPresent()) {
+            return row.seatDrill() + ", " + Words.length(row.seatDepth()) + " deep";
+        }
+        return switch (row.use()) {
+            case UNKNOWN_SEAT -> "measure the bearing";
+            case RUNNING, HOLDING, SEAT -> "none";
+        };
+    }
+}
