@@ -30,7 +30,6 @@ final class ApiOnlyLoader extends ClassLoader {
             "drumfall.solver.fit.bore",
             "drumfall.solver.fit.shake",
             "drumfall.solver.fit.cutting",
-            "drumfall.solver.fitting",
             "drumfall.solver.power",
             "drumfall.solver.power.answers",
             "drumfall.solver.power.books",

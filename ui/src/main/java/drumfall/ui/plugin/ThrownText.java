@@ -49,11 +49,14 @@ record ThrownText(boolean linkage, String summary, String detail) {
                 || thrown instanceof ServiceConfigurationError;
     }
 
+    /** Ends without a full stop, since it stands within a sentence. */
     private static String summary(Throwable thrown) {
-        String type = thrown.getClass().getName().replaceFirst("^java\\.([a-z]+\\.)+", "");
+        String type = thrown.getClass().getName().replaceFirst("^(java|drumfall)\\.([a-z]+\\.)+", "");
         try {
             String message = thrown.getMessage();
-            return message == null || message.isBlank() ? type : type + ", " + FaultText.oneLine(message);
+            return message == null || message.isBlank()
+                    ? type
+                    : type + ", " + FaultText.oneLine(message).replaceFirst("\\.$", "");
         } catch (Throwable inMessage) {
             return type;
         }

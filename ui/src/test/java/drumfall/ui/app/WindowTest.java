@@ -282,7 +282,10 @@ class WindowTest {
         Files.createDirectories(home.resolve("plugins"));
         PluginJars.in(home)
                 .exporter("Line", "line", "write(folder, \"train.txt\", handover.rating().train().toString());")
-                .exporter("Broken", "broken", "throw new IllegalStateException(\"on purpose\");")
+                .exporter("Broken", "broken", """
+                        write(folder, "half.txt", "half");
+                        if (!Boolean.getBoolean("drumfall.test.mended")) { throw new IllegalStateException("on purpose"); }
+                        """)
                 .jar(home.resolve("plugins").resolve("stranger.jar"));
         try (OpenWindow window = opened()) {
             window.until("plugins are loaded", shown -> shown.exports().loaded());
@@ -301,6 +304,26 @@ class WindowTest {
                     .contains("stranger.jar");
             assertThat(window.<Design>state(workspace -> workspace.design())).isEqualTo(before);
             assertThat(home.resolve("exports/line/train.txt")).exists();
+            exportAll(window);
         }
+    }
+
+    /** Nothing of it while one is broken, all of it once that is mended. */
+    private void exportAll(OpenWindow window) {
+        window.command("exportall.all");
+        window.until(
+                "the fault is told again", shown -> shown.workspace().news().trouble());
+        assertThat(home.resolve("exports/all_exports")).doesNotExist();
+        window.answering(home.resolve("clock.zip"));
+        try {
+            System.setProperty("drumfall.test.mended", "true");
+            window.command("exportall.zip");
+            window.until(
+                    "all is written",
+                    shown -> shown.workspace().news().text().contains("All exporters together wrote 2 files"));
+        } finally {
+            System.clearProperty("drumfall.test.mended");
+        }
+        assertThat(home.resolve("clock.zip")).isRegularFile();
     }
 }

@@ -3,10 +3,9 @@
 package drumfall.ui.plugin;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assumptions.assumeThat;
 
 import drumfall.plugin.api.ExportProgress;
-import drumfall.plugin.api.Handover;
-import drumfall.plugin.api.trial.TrialHandover;
 import drumfall.ui.plugin.PluginFolder.Origin;
 import java.io.IOException;
 import java.io.InputStream;
@@ -37,8 +36,6 @@ class ExportAllTest {
 
     /** The file that it does it to. */
     private static final String VICTIM = "drumfall.test.victim";
-
-    private static final Handover HANDOVER = TrialHandover.eightDays();
 
     /** Worked example of FIPS 180-4 (its example SHA256.pdf, one block message): the hash of "abc". */
     private static final String ABC = "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad";
@@ -96,7 +93,7 @@ class ExportAllTest {
     }
 
     private static ExportOutcome export(Path target) {
-        return host.exportAll(HANDOVER, target, ExportProgress.unwatched());
+        return host.exportAll(HostBench.HANDOVER, target, ExportProgress.unwatched());
     }
 
     private static Map<String, String> zipped(Path file) throws IOException {
@@ -121,6 +118,20 @@ class ExportAllTest {
         assertThat(HostBench.tree(folder))
                 .containsOnlyKeys("all_exports/files.sha256", "all_exports/one/a.txt", "all_exports/two/sub/b.txt")
                 .containsEntry("all_exports/files.sha256", ABC + "  one/a.txt\n" + ABC + "  two/sub/b.txt\n");
+    }
+
+    /** The list is one that {@code sha256sum} reads (GNU coreutils). */
+    @Test
+    void sha256sum_finds_every_file_as_the_list_has_it() throws IOException, InterruptedException {
+        assumeThat(Path.of("/usr/bin/sha256sum")).as("sha256sum is installed").exists();
+        export(folder);
+        Process process = new ProcessBuilder("/usr/bin/sha256sum", "--check", "--strict", "files.sha256")
+                .directory(folder.resolve("all_exports").toFile())
+                .redirectErrorStream(true)
+                .start();
+        String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        assertThat(process.waitFor()).as(said).isZero();
+        assertThat(said).contains("one/a.txt: OK", "two/sub/b.txt: OK");
     }
 
     @ParameterizedTest
@@ -197,14 +208,14 @@ class ExportAllTest {
     void cancelling_leaves_nothing_behind() {
         Path target = folder.resolve("new/deep");
         ExportProgress progress = HostBench.cancelledWhen(() -> true);
-        assertThat(host.exportAll(HANDOVER, target, progress)).isEqualTo(new ExportOutcome.Cancelled());
+        assertThat(host.exportAll(HostBench.HANDOVER, target, progress)).isEqualTo(new ExportOutcome.Cancelled());
         assertThat(folder.resolve("new")).doesNotExist();
     }
 
     @Test
     void progress_goes_through_all_exporters() {
         List<String> said = new ArrayList<>();
-        host.exportAll(HANDOVER, folder, new ExportProgress() {
+        host.exportAll(HostBench.HANDOVER, folder, new ExportProgress() {
             @Override
             public void at(double share, String doing) {
                 said.add(share + " " + doing);
@@ -255,7 +266,7 @@ class ExportAllTest {
     @Test
     void without_exporters_there_is_nothing_to_export_with() {
         try (PluginHost none = PluginHost.load(List.of())) {
-            PluginFault fault = HostBench.fault(none.exportAll(HANDOVER, folder, ExportProgress.unwatched()));
+            PluginFault fault = HostBench.fault(none.exportAll(HostBench.HANDOVER, folder, ExportProgress.unwatched()));
             assertThat(fault.kind()).isEqualTo(FaultKind.NONE_LOADED);
         }
     }

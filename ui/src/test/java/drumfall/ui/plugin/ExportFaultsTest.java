@@ -5,7 +5,6 @@ package drumfall.ui.plugin;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import drumfall.plugin.api.ExportProgress;
-import drumfall.plugin.api.trial.TrialHandover;
 import java.io.FilterOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -50,6 +49,7 @@ class ExportFaultsTest {
             throw new IllegalStateException("by design");      | by design
             throw new java.io.IOException("by design");        | by design
             throw new Error("by design");                      | by design
+            throw new IllegalStateException("A sentence.");    | IllegalStateException, A sentence. The earlier
             throw new ThreadDeath();                           | ThreadDeath
             deeper(0);                                         | StackOverflowError
             long[] all = new long[Integer.MAX_VALUE]; all[0]++; long[] more = new long[Integer.MAX_VALUE]; more[0]++; | OutOfMemoryError
@@ -136,7 +136,7 @@ class ExportFaultsTest {
                 .jar(bench.plugins.resolve("odd.jar"));
         try (PluginHost host = bench.load()) {
             ExportProgress cancelled = HostBench.cancelledWhen(() -> true);
-            assertThat(host.export("odd", TrialHandover.eightDays(), bench.target, cancelled))
+            assertThat(host.export("odd", HostBench.HANDOVER, bench.target, cancelled))
                     .isEqualTo(new ExportOutcome.Cancelled());
         }
     }
@@ -246,7 +246,7 @@ class ExportFaultsTest {
         try (PluginHost host = bench.load()) {
             PluginFault fault = HostBench.fault(host.export(
                     "odd",
-                    TrialHandover.eightDays(),
+                    HostBench.HANDOVER,
                     bench.target,
                     HostBench.LONG.exporting(),
                     ExportProgress.unwatched(),

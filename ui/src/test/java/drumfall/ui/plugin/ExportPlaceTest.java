@@ -5,7 +5,6 @@ package drumfall.ui.plugin;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import drumfall.plugin.api.ExportProgress;
-import drumfall.plugin.api.trial.TrialHandover;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -34,7 +33,7 @@ class ExportPlaceTest {
 
     private ExportOutcome export(Path target) {
         try (PluginHost host = bench.load()) {
-            return host.export("odd", TrialHandover.eightDays(), target, ExportProgress.unwatched());
+            return host.export("odd", HostBench.HANDOVER, target, ExportProgress.unwatched());
         }
     }
 

@@ -5,6 +5,7 @@ package drumfall.ui.plugin;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import drumfall.plugin.api.ExportProgress;
+import drumfall.plugin.api.Handover;
 import drumfall.plugin.api.trial.TrialHandover;
 import drumfall.ui.plugin.PluginFolder.Origin;
 import java.io.IOException;
@@ -27,6 +28,8 @@ final class HostBench {
 
     /** Long enough never to matter on a busy machine. */
     static final PluginLimits LONG = new PluginLimits(Duration.ofMinutes(2), Duration.ofMinutes(2));
+
+    static final Handover HANDOVER = TrialHandover.eightDays();
 
     final Path work;
     final Path plugins;
@@ -52,7 +55,7 @@ final class HostBench {
 
     /** Exports with the only plugin of the folder. */
     ExportOutcome export(PluginHost host, String id) {
-        return host.export(id, TrialHandover.eightDays(), target, ExportProgress.unwatched());
+        return host.export(id, HANDOVER, target, ExportProgress.unwatched());
     }
 
     /** Makes a jar whose exporter "odd" has that body, exports once with an honest one of the same id, then with it. */

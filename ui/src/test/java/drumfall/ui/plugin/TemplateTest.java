@@ -76,22 +76,24 @@ class TemplateTest {
         Path outlines = PLUGINS.resolve("outlines/target/plugin");
         Path solids = PLUGINS.resolve("solids/target/plugin");
         Path sheet = PLUGINS.resolve("sheet/target/plugin");
-        assumeThat(Stream.of(record, outlines, solids, sheet).allMatch(Files::isDirectory))
+        Path lists = PLUGINS.resolve("lists/target/plugin");
+        assumeThat(Stream.of(record, outlines, solids, sheet, lists).allMatch(Files::isDirectory))
                 .as("the exporters are packaged")
                 .isTrue();
         List<PluginFolder> folders = List.of(
                 new PluginFolder(Origin.PROPERTY, record),
                 new PluginFolder(Origin.PROPERTY, outlines),
                 new PluginFolder(Origin.PROPERTY, solids),
-                new PluginFolder(Origin.PROPERTY, sheet));
+                new PluginFolder(Origin.PROPERTY, sheet),
+                new PluginFolder(Origin.PROPERTY, lists));
         try (PluginHost host = PluginHost.load(folders, HostBench.LONG)) {
-            assertThat(host.report()).hasSize(4).allSatisfy(plugin -> {
+            assertThat(host.report()).hasSize(5).allSatisfy(plugin -> {
                 assertThat(plugin.faults()).isEmpty();
                 assertThat(plugin.version()).isNotEmpty();
             });
             assertThat(host.exporters())
                     .extracting(ExporterEntry::id)
-                    .containsExactly("train-record", "outlines", "solids", "sheet", "templates");
+                    .containsExactly("train-record", "outlines", "solids", "sheet", "templates", "lists");
             assertThat(host.exportAll(TrialHandover.eightDays(), folder, ExportProgress.unwatched()))
                     .isInstanceOf(ExportOutcome.Written.class);
         }

@@ -1,12 +1,12 @@
 /**
  * The plugin api: how a train leaves the program as files, for plugins that the program has never seen.
  *
- * <p>A plugin is one jar in a plugin folder. It holds an {@link drumfall.plugin.api.Exporter} named in
- * {@code META-INF/services}, whatever libraries the exporter needs, and a manifest with {@code Drumfall-Api: 1.0}. It
- * sees this package, the records of the solver that {@link drumfall.plugin.api.Handover} leads to (packages quantity,
- * sheet, ratio, train, teeth, parts, power, brief, rating and making), the exact fractions they are made of, and the JDK;
- * nothing else of the program or its libraries, and nothing of other plugins. {@code plugins/template} is a project to
- * start from.
+ * <p>A plugin is one jar in a plugin folder. It holds an {@link drumfall.plugin.api.Exporter} named in {@code
+ * META-INF/services}, whatever libraries the exporter needs, and a manifest with {@code Drumfall-Api: 1.0}. It sees this
+ * package, the records of the solver that {@link drumfall.plugin.api.Handover} leads to (packages quantity, sheet,
+ * ratio, train, teeth, parts, layout, fit, fitting, power, brief, rating and making), the exact fractions they are made
+ * of, and the JDK; nothing else of the program or its libraries, and nothing of other plugins. {@code plugins/template}
+ * is a project to start from.
  *
  * <p><b>Version check.</b> The api asked for stands in the manifest, where it can be read before any code of the plugin
  * runs. Rejected: a method {@code apiVersion()}, because to ask it is to run the plugin, and a plugin built against a newer

@@ -4,11 +4,8 @@ package drumfall.plugin.outlines;
 
 import drumfall.plugin.api.Handover;
 import drumfall.plugin.outlines.draw.Drawing;
-import drumfall.solver.fitting.FittedMovement;
-import drumfall.solver.layout.Layout;
-import drumfall.solver.making.MakingSizes;
+import drumfall.solver.kit.Kit;
 import drumfall.solver.making.MovementPart;
-import drumfall.solver.making.MovementParts;
 import drumfall.solver.rating.TrainRater;
 import java.util.ArrayList;
 import java.util.List;
@@ -31,21 +28,13 @@ record MovementDrawings(List<MovementPart> parts, List<PlateHoles> plates, Optio
 
     static MovementDrawings of(Handover handover) {
         TrainRater rater = new TrainRater(handover.brief());
-        Optional<Layout> layout = handover.layout();
+        Kit kit = Kit.of(rater, handover.rating(), handover.layout());
         return new MovementDrawings(
-                MovementParts.of(rater, handover.rating(), layout).parts(),
-                layout.map(placed -> plates(handover, rater, placed)).orElse(List.of()),
-                layout.map(placed -> () ->
-                        ElevationDrawing.of(placed, rater, handover.rating().train())));
-    }
-
-    private static List<PlateHoles> plates(Handover handover, TrainRater rater, Layout layout) {
-        FittedMovement fitted = FittedMovement.of(
-                rater,
-                handover.rating().train(),
-                layout,
-                MakingSizes.customary().beyond());
-        return PlateHoles.of(handover.brief(), layout, fitted);
+                kit.parts(),
+                PlateHoles.of(kit),
+                handover.layout()
+                        .map(placed -> () -> ElevationDrawing.of(
+                                placed, rater, handover.rating().train())));
     }
 
     /** All sheets: the parts from the drum downwards, the plates' holes, the elevation. */

@@ -7,10 +7,12 @@ import drumfall.plugin.outlines.draw.Drawing;
 import drumfall.plugin.outlines.draw.Layer;
 import drumfall.plugin.outlines.draw.LineKind;
 import drumfall.plugin.outlines.draw.Shape;
+import drumfall.solver.kit.HoleRow.Plate;
 import drumfall.solver.layout.Box;
 import drumfall.solver.teeth.outline.Point;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /** A whole plate seen from the dial, its holes numbered, their table beside it; seats in the front plate are hidden. */
 final class PlateDrawing {
@@ -24,7 +26,7 @@ final class PlateDrawing {
     private static final double OFF = 10;
     private static final double BEYOND = 2;
     private static final List<String> HEAD =
-            List.of("Hole", "for", "x", "y", "x left", "y low", "Ø", "drill", "seat Ø", "deep");
+            List.of("Hole", "for", "x", "y", "x left", "y low", "Ø", "drill", "seat Ø", "deep", "use");
 
     private final PlateHoles plate;
     private final Box frame;
@@ -38,7 +40,7 @@ final class PlateDrawing {
     }
 
     private boolean hidden() {
-        return plate.plate().equals(PlateHoles.FRONT);
+        return plate.plate() == Plate.FRONT;
     }
 
     static Drawing of(PlateHoles plate) {
@@ -51,11 +53,15 @@ final class PlateDrawing {
 
     /** File name without its ending, of the table too. */
     static String name(PlateHoles plate) {
-        return plate.plate() + "-plate-holes";
+        return side(plate) + "-plate-holes";
+    }
+
+    private static String side(PlateHoles plate) {
+        return plate.plate().name().toLowerCase(Locale.ROOT);
     }
 
     private String title() {
-        return "Holes of the " + plate.plate() + " plate, seen from the dial on its " + (hidden() ? "outer" : "inner")
+        return "Holes of the " + side(plate) + " plate, seen from the dial on its " + (hidden() ? "outer" : "inner")
                 + " side, full size";
     }
 
@@ -72,7 +78,7 @@ final class PlateDrawing {
         shapes.add(new Shape.Line(
                 CENTRES, new Point(centre.x(), centre.y() - arm), new Point(centre.x(), centre.y() + arm)));
         Point at = new Point(centre.x() + widest + BEYOND / 2, centre.y() + BEYOND / 2);
-        shapes.add(Shape.Text.level(NUMBERS, at, Integer.toString(hole.number()), LETTERS));
+        shapes.add(Shape.Text.level(NUMBERS, at, hole.number(), LETTERS));
     }
 
     /** Right of the plate, level with its upper edge. */

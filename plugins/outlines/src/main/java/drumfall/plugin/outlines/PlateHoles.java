@@ -3,11 +3,10 @@
 package drumfall.plugin.outlines;
 
 import drumfall.plugin.outlines.draw.Numbers;
-import drumfall.solver.brief.Brief;
-import drumfall.solver.fit.bore.FinishedHole;
-import drumfall.solver.fitting.FittedArbor;
-import drumfall.solver.fitting.FittedMovement;
-import drumfall.solver.fitting.PlateHole;
+import drumfall.solver.brief.FramePillars;
+import drumfall.solver.kit.HoleRow;
+import drumfall.solver.kit.HoleRow.Plate;
+import drumfall.solver.kit.Kit;
 import drumfall.solver.layout.Layout;
 import drumfall.solver.layout.Place;
 import drumfall.solver.layout.size.Nanometres;
@@ -15,19 +14,16 @@ import drumfall.solver.making.MakingSizes;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
- * The holes of one plate. A hole for an arbor or pillar has the same number in both plates.
+ * The holes of one plate: those of the kit with their numbers, then those of the pillars.
  *
- * @param plate {@code front} or {@code back}
+ * @param plate which plate
  * @param layout where everything stands
- * @param holes by number
+ * @param holes the holes
  */
-record PlateHoles(String plate, Layout layout, List<Hole> holes) {
-    static final String FRONT = "front";
-    static final String BACK = "back";
-
+record PlateHoles(Plate plate, Layout layout, List<Hole> holes) {
     /** Copies the list. */
     PlateHoles {
         holes = List.copyOf(holes);
@@ -36,7 +32,7 @@ record PlateHoles(String plate, Layout layout, List<Hole> holes) {
     /**
      * One hole, nm.
      *
-     * @param number from 1
+     * @param number as the kit numbers it, from 1; pillars from P1
      * @param what goes through it
      * @param place its axis, from the dial centre
      * @param drawn its diameter as drawn
@@ -44,7 +40,7 @@ record PlateHoles(String plate, Layout layout, List<Hole> holes) {
      * @param seat the wider hole from the plate's inner side, if there is one
      * @param use what it does
      */
-    record Hole(int number, String what, Place place, long drawn, String drill, Optional<Seat> seat, String use) {
+    record Hole(String number, String what, Place place, long drawn, String drill, Optional<Seat> seat, String use) {
         /** The axis from the lower left corner of the plate, seen from the dial. */
         Place fromCorner(Layout layout) {
             return place.minus(layout.frameCorner());
@@ -60,63 +56,56 @@ record PlateHoles(String plate, Layout layout, List<Hole> holes) {
      */
     record Seat(long drawn, long depth, String drill) {}
 
-    /** Both plates, the front one first. */
-    static List<PlateHoles> of(Brief brief, Layout layout, FittedMovement fitted) {
-        return List.of(
-                of(FRONT, FittedArbor::front, brief, layout, fitted),
-                of(BACK, FittedArbor::back, brief, layout, fitted));
+    /** Both plates, the front one first; none without places. */
+    static List<PlateHoles> of(Kit kit) {
+        return kit.layout()
+                .map(layout -> Stream.of(Plate.FRONT, Plate.BACK)
+                        .map(plate -> of(plate, kit, layout))
+                        .toList())
+                .orElse(List.of());
     }
 
-    private static PlateHoles of(
-            String plate,
-            Function<FittedArbor, Optional<PlateHole>> in,
-            Brief brief,
-            Layout layout,
-            FittedMovement fitted) {
+    private static PlateHoles of(Plate plate, Kit kit, Layout layout) {
         List<Hole> holes = new ArrayList<>();
-        List<FittedArbor> arbors = fitted.arbors();
-        for (int i = 0; i < arbors.size(); i++) {
-            FittedArbor arbor = arbors.get(i);
-            int number = i + 1;
-            in.apply(arbor).ifPresent(hole -> holes.add(arborHole(number, arbor, hole)));
-        }
-        brief.frame().pillars().ifPresent(pillars -> {
-            long diameter = Nanometres.of(pillars.diameter().si());
-            for (Place place : layout.pillarPlaces()) {
-                holes.add(pillar(arbors.size(), holes, place, diameter));
+        kit.holes().stream().filter(row -> row.plate() == plate).forEach(row -> holes.add(arborHole(row)));
+        kit.brief().frame().pillars().ifPresent(pillars -> {
+            List<Place> places = layout.pillarPlaces();
+            for (int i = 0; i < places.size(); i++) {
+                holes.add(pillar(i + 1, places.get(i), pillars));
             }
         });
         return new PlateHoles(plate, layout, holes);
     }
 
-    private static Hole arborHole(int number, FittedArbor arbor, PlateHole hole) {
-        Optional<Seat> seat = hole.seat()
-                .map(rolling -> new Seat(rolling.hole().drawn(), rolling.depth().height(), drill(rolling.hole())));
-        String use = switch (hole.use()) {
+    private static Hole arborHole(HoleRow row) {
+        Optional<Seat> seat = row.seat().isPresent()
+                ? Optional.of(new Seat(row.seat().getAsLong(), row.seatDepth(), row.seatDrill()))
+                : Optional.empty();
+        String use = switch (row.use()) {
             case RUNNING -> "the rod turns in it";
             case HOLDING -> "it holds the rod";
-            case SEAT ->
-                "seat of bearing " + hole.seat().orElseThrow().bearing().name();
+            case SEAT -> "a bearing sits in the seat";
             case UNKNOWN_SEAT -> "for a bearing; its size is not in the brief; only the rod's hole is given";
         };
-        return new Hole(number, arbor.name(), arbor.place(), hole.through().drawn(), drill(hole.through()), seat, use);
+        return new Hole(
+                Integer.toString(row.number()),
+                row.name(),
+                new Place(row.fromDial(), row.aboveDial()),
+                row.drawn(),
+                row.drill(),
+                seat,
+                use);
     }
 
-    private static String drill(FinishedHole hole) {
-        return hole.drill().label();
-    }
-
-    /** Pillars are numbered on from the arbors, also where an arbor has no hole. */
-    private static Hole pillar(int arbors, List<Hole> before, Place place, long diameter) {
+    private static Hole pillar(int number, Place place, FramePillars pillars) {
         MakingSizes sizes = MakingSizes.customary();
-        int count = (int) before.stream().filter(hole -> hole.number() > arbors).count() + 1;
         Seat pocket = new Seat(
-                diameter + 2 * Nanometres.of(sizes.fit()),
+                Nanometres.of(pillars.diameter().si()) + 2 * Nanometres.of(sizes.fit()),
                 Nanometres.of(sizes.frame().pocket()),
                 "");
         return new Hole(
-                arbors + count,
-                "pillar " + count,
+                "P" + number,
+                "pillar " + number,
                 place,
                 Nanometres.of(sizes.frame().screw()),
                 "",
@@ -132,18 +121,17 @@ record PlateHoles(String plate, Layout layout, List<Hole> holes) {
                         + "depth of seat (mm),drill of seat,use\r\n");
         for (Hole hole : holes) {
             List<String> fields = new ArrayList<>(fields(hole));
-            fields.add(hole.seat().map(Seat::drill).orElse(""));
-            fields.add(hole.use());
+            fields.add(fields.size() - 1, hole.seat().map(Seat::drill).orElse(""));
             text.append(String.join(",", fields)).append("\r\n");
         }
         return text.toString();
     }
 
-    /** Number, what it is for, places, diameter, drill, diameter and depth of the seat. */
+    /** Number, what it is for, places, diameter, drill, diameter and depth of the seat, use. */
     List<String> fields(Hole hole) {
         Place corner = hole.fromCorner(layout);
         return List.of(
-                Integer.toString(hole.number()),
+                hole.number(),
                 hole.what(),
                 Numbers.micrometres(hole.place().x()),
                 Numbers.micrometres(hole.place().y()),
@@ -152,6 +140,7 @@ record PlateHoles(String plate, Layout layout, List<Hole> holes) {
                 Numbers.micrometres(hole.drawn()),
                 hole.drill(),
                 hole.seat().map(seat -> Numbers.micrometres(seat.drawn())).orElse(""),
-                hole.seat().map(seat -> Numbers.micrometres(seat.depth())).orElse(""));
+                hole.seat().map(seat -> Numbers.micrometres(seat.depth())).orElse(""),
+                hole.use());
     }
 }

@@ -24,6 +24,7 @@ import java.util.stream.Collectors;
  */
 record Section(String name, String words, Region region) {
     private static final String PLAIN = "SECTION";
+    private static final String PINION = "PINION";
     private static final Point ORIGIN = new Point(0, 0);
 
     /** Chords keep this close to a ring, mm, while teeth are counted; far below the height of any tooth. */
@@ -52,17 +53,19 @@ record Section(String name, String words, Region region) {
         String kind = teeth.map(toothing -> kind(part, toothing)).orElse(plain(part, number));
         boolean taken = below.stream().anyMatch(section -> section.name().equals(kind));
         String name = taken || kind.equals(PLAIN) ? kind + "-" + number : kind;
-        return new Section(name, words + teeth.map(Section::words).orElse(""), region);
+        return new Section(
+                name, words + teeth.map(toothing -> words(part, toothing)).orElse(""), region);
     }
 
-    private static String words(MovementPart.Toothing teeth) {
-        return ", " + teeth.count() + " teeth, module " + teeth.module() + " mm";
+    private static String words(MovementPart part, MovementPart.Toothing teeth) {
+        String what = kind(part, teeth).equals(PINION) ? " leaves" : " teeth";
+        return ", " + teeth.count() + what + ", module " + teeth.module() + " mm";
     }
 
     /** A part's pinion stands on its wheel; its name ends with what it has on top. */
     private static String kind(MovementPart part, MovementPart.Toothing teeth) {
         boolean top = teeth.equals(part.teeth().get(part.teeth().size() - 1));
-        return top && part.name().endsWith("pinion") ? "PINION" : "WHEEL";
+        return top && part.name().endsWith("pinion") ? PINION : "WHEEL";
     }
 
     /** Radius of the pitch circle, mm: half of {@code m z} (ISO 54). */

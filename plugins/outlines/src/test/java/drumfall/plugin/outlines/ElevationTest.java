@@ -6,6 +6,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import drumfall.plugin.outlines.SvgFile.Circle;
+import drumfall.solver.brief.BriefReader;
+import drumfall.solver.brief.BundledBriefs;
+import drumfall.solver.kit.Kit;
+import drumfall.solver.rating.TrainRater;
 import drumfall.solver.teeth.outline.Point;
 import java.util.ArrayList;
 import java.util.List;
@@ -105,6 +109,7 @@ class ElevationTest {
             for (String field : List.of(fields).subList(0, 10)) {
                 assertThat(field.isEmpty() || table.contains(field)).as(field).isTrue();
             }
+            assertThat(table).contains(fields[11]);
         }
     }
 
@@ -115,15 +120,28 @@ class ElevationTest {
      */
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-            1,arbor 1,0,-71.25,110,      | ,4.05,4.1 mm,12.95,5,13 mm,seat of bearing 4 mm × 13 mm × 5 mm
+            1,arbor 1,0,-71.25,110,      | ,4.05,4.1 mm,12.95,5,13 mm,a bearing sits in the seat
             2,arbor 2,0,0,110,           | ,3.05,3.1 mm,,,,the rod turns in it
             3,arbor 3,0,47.5,110,        | ,1.95,2 mm,,,,it holds the rod
-            8,pillar 1,-98,              | ,12,12,4.2,,14.3,3,,screw; the pillar stands in the seat
-            11,pillar 4,98,              | ,208,308,4.2,,14.3,3,,screw; the pillar stands in the seat
+            P1,pillar 1,-98,              | ,12,12,4.2,,14.3,3,,screw; the pillar stands in the seat
+            P4,pillar 4,98,              | ,208,308,4.2,,14.3,3,,screw; the pillar stands in the seat
             """)
     void holes_have_the_diameters_of_the_brief(String start, String end) {
         assertThat(Exports.FILES.text("back-plate-holes.csv").lines())
                 .anyMatch(line -> line.startsWith(start) && line.endsWith(end));
+    }
+
+    @Test
+    void where_the_brief_has_no_size_of_a_bearing_the_hole_for_the_rod_is_given_and_said_to_be_that() {
+        String text = BundledBriefs.text(BundledBriefs.WEEKLY_WALL_CLOCK)
+                .orElseThrow()
+                .replaceFirst(",\\s*\"bearing\": \\{\\s*\"outer\"[^}]*}", "");
+        TrainRater rater = new TrainRater(BriefReader.read(text).accepted().orElseThrow());
+        Kit kit = Kit.of(rater, Exports.PLACED.rating(), Exports.PLACED.layout());
+        PlateHoles.Hole hole = PlateHoles.of(kit).get(0).holes().get(0);
+        assertThat(hole.drawn()).isEqualTo(4_050_000);
+        assertThat(hole.seat()).isEmpty();
+        assertThat(hole.use()).contains("its size is not in the brief", "only the rod's hole");
     }
 
     /** Both plates share their numbers; the minute stud is in the front plate alone. */

@@ -105,7 +105,7 @@ record SvgFile(Element root) {
         return points;
     }
 
-    /** Area enclosed by a layer's outlines and circles, outlines run clockwise and circles named as holes taken out. */
+    /** Area of a layer's outlines, those run clockwise taken out; its circles are left out. */
     double area(String layer) {
         return outlines(layer).stream().mapToDouble(OutlineMeasure::area).sum();
     }
