@@ -34,6 +34,10 @@ final class RatingJson {
         document.put("teeth", rater.movement().teeth().label());
         meshes(document.putArray("meshes"), rating);
         arbors(document.putArray("arbors"), rating);
+        JsonOutput.put(
+                document,
+                "leastWeightPlaced_kg",
+                places.leastWeight(rater, rating.train()).orElse(Double.POSITIVE_INFINITY));
         power(document, rating);
         weight.ifPresent(hung -> PowerJson.put(document, rater, rating.train(), hung));
         CardJson.put(document.putArray("figures"), WhereFromBook.of(rater, rating));

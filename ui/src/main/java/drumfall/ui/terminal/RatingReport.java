@@ -44,11 +44,19 @@ final class RatingReport {
         section(lines, "rate.meshes", arbors.meshes(rating).lines());
         lines.add(Phrases.phrase("rate.teeth", rater.movement().teeth().label()));
         section(lines, "rate.arbors", arbors.turning(rating.train()).lines());
-        section(lines, "rate.places", new PlacesReport(figures, rating.train()).lines(places));
+        section(lines, "rate.places", places(rating.train(), places));
         section(lines, "rate.torques", arbors.torques(rating).lines());
         weight.ifPresent(hung -> power(lines, new PowerReport(rater, rating.train(), hung, figures)));
         lines.add("");
         lines.addAll(Paragraph.lines(Cautions.ofTheHangingWeight()));
+        return lines;
+    }
+
+    /** Where the arbors stand, and what weight is enough there. */
+    private List<String> places(Train train, TrainPlaces places) {
+        List<String> lines = new ArrayList<>(new PlacesReport(figures, train).lines(places));
+        places.leastWeight(rater, train)
+                .ifPresent(least -> lines.add(Phrases.phrase("rate.weight.placed", figures.weight(least))));
         return lines;
     }
 

@@ -9,11 +9,13 @@ import drumfall.solver.layout.LayoutOutcome.Scope;
 import drumfall.solver.layout.Shortfall;
 import drumfall.solver.layout.check.LayoutCheck;
 import drumfall.solver.rating.TrainRater;
+import drumfall.solver.rating.placing.PlacedPower;
 import drumfall.solver.rating.placing.Placement;
 import drumfall.solver.rating.placing.TrainPlacing;
 import drumfall.solver.train.Train;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.BooleanSupplier;
 
 /**
@@ -52,6 +54,13 @@ record TrainPlaces(
     /** Copies the list. */
     TrainPlaces {
         conflicts = List.copyOf(conflicts);
+    }
+
+    /** Least running weight of the train where it stands, kg; empty without sound places. */
+    OptionalDouble leastWeight(TrainRater rater, Train train) {
+        return layout.isEmpty() || standing == Standing.UNSOUND
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(PlacedPower.walk(rater, train, layout.get()).leastWeight());
     }
 
     /** Looks for places as the brief wishes. */

@@ -128,7 +128,8 @@ public record FigureWording(QuantityFormat format) {
         return figure(Dimension.MASS, rating.filamentMass());
     }
 
-    private String weight(double kilograms) {
+    /** A weight that must be reached, rounded up; says so if none does. */
+    public String weight(double kilograms) {
         return Double.isInfinite(kilograms)
                 ? Words.BOOK.phrase("weight.none")
                 : format(format.roundingUp(), Dimension.MASS, kilograms);

@@ -113,6 +113,20 @@ class RateCommandTest {
         assertThat(run.out()).contains(label, "A hanging weight can fall.");
     }
 
+    // Least favourable directions are the worst of all directions.
+    @Test
+    void the_least_weight_of_the_placed_train_stands_beside_the_unplaced_one() {
+        JsonNode json =
+                bench.run("rate", "@small.json", "@sound.json", "--json").json();
+        double placed = json.path("leastWeightPlaced_kg").doubleValue();
+
+        assertThat(placed)
+                .isPositive()
+                .isLessThanOrEqualTo(json.path("leastWeight_kg").doubleValue());
+        assertThat(bench.run("rate", "@small.json", "@sound.json").out())
+                .contains("So placed, with every force where it is and as it points, the least running weight is ");
+    }
+
     @Test
     void the_json_holds_every_figure_of_the_rating() {
         JsonNode json =
