@@ -38,7 +38,7 @@ final class DialParts {
     }
 
     private double cannonPipe() {
-        return centreBore() + 2 * sizes().pipeWall();
+        return centreBore() + 2 * shop.brief().parts().hubWall().si();
     }
 
     private double hourBore() {

@@ -20,7 +20,7 @@ import java.util.Optional;
 
 /**
  * The motion work of a brief: of all that give exactly twelve on one centre distance, with the brief's fewest leaves,
- * its modules and teeth that print, the one of the smallest centre distance. The most leaves and the wheels of the brief
+ * its modules, teeth that print and a wall around the centre arbor, the one of the smallest centre distance. The most leaves and the wheels of the brief
  * are choices for the going train: eight leaves alone give no two pairs on one centre distance.
  */
 public final class MotionChoice {
@@ -48,12 +48,24 @@ public final class MotionChoice {
                         new CountRange(fewest, most),
                         new CountRange(fewest, LARGEST_STEP * most),
                         new BriefChoices(brief).modules())
-                .all().stream().filter(work -> prints(work, movement)).findFirst();
+                .all().stream()
+                        .filter(work -> prints(work, movement) && bears(work, brief, movement))
+                        .findFirst();
     }
 
     private static boolean prints(SizedMotionWork work, Movement movement) {
         return movement.teeth(first(work)).isPresent()
                 && movement.teeth(second(work)).isPresent();
+    }
+
+    /** The cannon pinion has the brief's wall around the centre arbor, or its pipe would break through the leaves' roots. */
+    private static boolean bears(SizedMotionWork work, Brief brief, Movement movement) {
+        double root = pair(first(work), movement).driver().flank().rootRadius()
+                * work.cannonModule().metres();
+        double bore = (brief.arbors().centre().diameter().si()
+                        + brief.fit().clearance().si())
+                / 2;
+        return root >= bore + brief.parts().hubWall().si();
     }
 
     /** The mesh of minute wheel and cannon pinion. */
