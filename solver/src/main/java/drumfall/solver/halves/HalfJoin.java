@@ -18,6 +18,7 @@ public final class HalfJoin {
     private static final double ROUNDING = 1e-12;
 
     private final HalfRules rules;
+    private final Overlaps overlaps;
     private final Objective[] asked;
 
     /**
@@ -27,6 +28,7 @@ public final class HalfJoin {
      */
     public HalfJoin(TrainRater rater) {
         this.rules = new HalfRules(rater);
+        this.overlaps = new Overlaps(rules);
         this.asked = rater.objectives().asked().toArray(Objective[]::new);
     }
 
@@ -51,6 +53,16 @@ public final class HalfJoin {
      */
     public boolean clears(UpperHalf upper, LowerHalf lower) {
         return rules.limits.clears(upper.lastMesh().mesh, role(upper, upper.meshes.size() - 1), lower.centreWheelTip());
+    }
+
+    /**
+     * Whether the frame may be deep enough for the planes of the joined train; if not, it has no place.
+     *
+     * @param upper from the drum to the centre
+     * @param lower from the centre to the escape wheel
+     */
+    public boolean deepEnough(UpperHalf upper, LowerHalf lower) {
+        return overlaps.keptApart(upper.reach, upper.meshes.size(), lower.reach, lower.meshes.size());
     }
 
     /**

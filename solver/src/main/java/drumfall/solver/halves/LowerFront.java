@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.BooleanSupplier;
+import java.util.function.Supplier;
 
 /** The lower halves that no other one replaces so far. */
 final class LowerFront {
@@ -31,11 +32,21 @@ final class LowerFront {
 
     /**
      * Whether a half that needs at least so much and remembers at most so long is surely not wanted: too much for any
-     * weight, or replaced.
+     * weight, or replaced. The reach, which few entries ask for, must serve for that of the half.
      */
-    boolean unwanted(double runningLoad, double bindingLoad, double memory, double tip, double borne, PartSums sums) {
+    boolean unwanted(
+            double runningLoad,
+            double bindingLoad,
+            double memory,
+            double tip,
+            double borne,
+            PartSums sums,
+            Supplier<LowerReach> reach) {
         return runningLoad > outlook.mostTorque()
-                || tree.covers(asked(runningLoad, bindingLoad, memory, tip, borne, sums), LowerFront::surelyLess);
+                || tree.covers(
+                        asked(runningLoad, bindingLoad, memory, tip, borne, sums),
+                        (at, entry, asked) -> surelyLess(at, asked)
+                                && (entry.reach.servesForAll() || entry.reach.servesFor(reach.get())));
     }
 
     /** Takes a half in unless another one replaces it or it is in already; a distrusted half replaces none. */
@@ -69,7 +80,10 @@ final class LowerFront {
 
     private boolean replaced(LowerHalf half) {
         double[] point = asked(half);
-        return tree.covers(point, (at, entry, asked) -> surelyLess(at, entry, asked) || entry.compareTo(half) < 0);
+        return tree.covers(
+                point,
+                (at, entry, asked) ->
+                        entry.reach.servesFor(half.reach) && (surelyLess(at, asked) || entry.compareTo(half) < 0));
     }
 
     private double[] asked(LowerHalf half) {
@@ -89,7 +103,7 @@ final class LowerFront {
         return point;
     }
 
-    private static boolean surelyLess(double[] point, LowerHalf entry, double[] asked) {
+    private static boolean surelyLess(double[] point, double[] asked) {
         return HalfRules.surelyLess(point[0], asked[0])
                 && HalfRules.surelyLess(point[1], asked[1])
                 && HalfRules.surelyLess(point[2], asked[2]);

@@ -21,6 +21,9 @@ public final class LowerHalf implements Comparable<LowerHalf> {
     /** Whether it is part of a train without a place for its arbors, see {@link drumfall.solver.rating.Refused}. */
     final boolean distrusted;
 
+    /** What it brings to overlaps. */
+    final LowerReach reach;
+
     private final long[] key;
 
     LowerHalf(
@@ -31,7 +34,8 @@ public final class LowerHalf implements Comparable<LowerHalf> {
             double bindingLoad,
             double borne,
             PartSums sums,
-            boolean distrusted) {
+            boolean distrusted,
+            LowerReach reach) {
         this.meshes = List.copyOf(meshes);
         this.escapeTeeth = escapeTeeth;
         this.need = need;
@@ -40,6 +44,7 @@ public final class LowerHalf implements Comparable<LowerHalf> {
         this.borne = borne;
         this.sums = sums;
         this.distrusted = distrusted;
+        this.reach = reach;
         this.key = LongStream.concat(
                         meshes.stream()
                                 .flatMapToLong(choice -> LongStream.of(

@@ -82,12 +82,13 @@ public final class LowerHalves {
 
     private List<LowerHalf> listed(List<EscapeSide> sides, CentreOutlook outlook) {
         List<LowerHalf> halves = new ArrayList<>();
+        LowerReaches reaches = new LowerReaches(rules, choices);
         // Each piece of work has a front of its own, whichever thread takes it: the pieces and the order in which they
         // are put together are always the same.
         sides.stream()
                 .flatMap(side -> IntStream.range(0, LowerListing.PARTS)
-                        .mapToObj(part ->
-                                new LowerListing(rules, choices, side, part, thin, frontOf(known, outlook), cancelled)))
+                        .mapToObj(part -> new LowerListing(
+                                rules, choices, side, reaches, part, thin, frontOf(known, outlook), cancelled)))
                 .toList()
                 .parallelStream()
                 .map(LowerListing::list)

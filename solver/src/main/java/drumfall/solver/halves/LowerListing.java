@@ -24,6 +24,7 @@ final class LowerListing {
     private final List<List<MeshChoice>> choices;
     private final int count;
     private final EscapeSide escape;
+    private final LowerReaches reaches;
     private final int part;
     private final boolean thin;
     private final LowerFront front;
@@ -39,6 +40,7 @@ final class LowerListing {
      * @param rules what both halves share
      * @param choices what may stand at each place below the centre
      * @param escape the escape wheel
+     * @param reaches what halves bring to overlaps
      * @param part which of the {@link #PARTS} parts of the first mesh's choices to go through, from 0
      * @param thin whether to leave out what the front replaces
      * @param front halves known, added to while thinning
@@ -48,6 +50,7 @@ final class LowerListing {
             HalfRules rules,
             List<List<MeshChoice>> choices,
             EscapeSide escape,
+            LowerReaches reaches,
             int part,
             boolean thin,
             LowerFront front,
@@ -56,6 +59,7 @@ final class LowerListing {
         this.choices = choices;
         this.count = choices.size();
         this.escape = escape;
+        this.reaches = reaches;
         this.part = part;
         this.thin = thin;
         this.front = front;
@@ -147,7 +151,8 @@ final class LowerListing {
                 escape.longestMemory,
                 meshes.get(0).tipRadius,
                 borne(meshes),
-                sums.with(tail.sums()));
+                sums.with(tail.sums()),
+                () -> reaches.of(meshes));
     }
 
     /** Torque at the centre if every mesh passed on the most it can, a bound from below. */
@@ -190,7 +195,8 @@ final class LowerListing {
                 need.memory(),
                 meshes.get(0).tipRadius,
                 borne(meshes),
-                sums);
+                sums,
+                () -> reaches.of(meshes));
     }
 
     private void add(List<MeshChoice> meshes, EscapeNeed need, PartSums sums, long leaves, long teeth) {
@@ -199,8 +205,20 @@ final class LowerListing {
         if (Double.isInfinite(running) || Double.isInfinite(binding)) {
             return;
         }
+        LowerReach reach = reaches.of(meshes);
+        if (!reaches.mayFit(reach)) {
+            return;
+        }
         LowerHalf half = new LowerHalf(
-                meshes, escape.teeth, need, running, binding, borne(meshes), sums, rules.distrusts(meshes));
+                meshes,
+                escape.teeth,
+                need,
+                running,
+                binding,
+                borne(meshes),
+                sums,
+                rules.distrusts(meshes),
+                reaches.of(meshes));
         if (thin) {
             front.offer(half);
         } else {

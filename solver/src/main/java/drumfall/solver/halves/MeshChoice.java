@@ -21,6 +21,7 @@ public final class MeshChoice {
     final long wheelMass;
     final long pinionMass;
     final double tipRadius;
+    final double pinionTip;
     final long centreDistance;
     final int moduleNumber;
     final EfficiencyCurve felt;
@@ -44,6 +45,7 @@ public final class MeshChoice {
         this.wheelMass = movement.parts().wheelMass(module * teeth / 2);
         this.pinionMass = movement.parts().pinionMass(module * leaves / 2);
         this.tipRadius = movement.wheelTipRadius(mesh);
+        this.pinionTip = movement.pinionTipRadius(mesh);
         this.centreDistance = Objectives.centreDistance(mesh);
         this.borne = rater.limits().teeth().borne(mesh, 1);
         this.felt = walk.efficiencies().curve(Criterion.RUNNING, mesh);

@@ -31,6 +31,9 @@ public final class UpperHalf implements Comparable<UpperHalf> {
     /** Whether it is part of a train without a place for its arbors, see {@link drumfall.solver.rating.Refused}. */
     final boolean distrusted;
 
+    /** What it brings to overlaps. */
+    final UpperReach reach;
+
     private long[] key;
 
     UpperHalf(
@@ -40,12 +43,14 @@ public final class UpperHalf implements Comparable<UpperHalf> {
             double durationError,
             double[] lines,
             ToothLimits teeth,
-            boolean distrusted) {
+            boolean distrusted,
+            UpperReach reach) {
         this.meshes = List.copyOf(meshes);
         this.drumDiameter = drum.diameter();
         this.reeving = drum.run().reeving();
         this.sums = sums;
         this.distrusted = distrusted;
+        this.reach = reach;
         this.durationError = durationError;
         this.lineArm = drum.lineArm();
         this.drumMass = drum.mass();

@@ -25,6 +25,7 @@ public final class UpperHalves {
     private final boolean thin;
     private final BooleanSupplier cancelled;
     private final UpperLines lines;
+    private final UpperReaches reaches;
     private final boolean durationAsked;
     private final boolean lowerMayBreak;
     private final double heaviest;
@@ -61,6 +62,7 @@ public final class UpperHalves {
         this.thin = thin;
         this.cancelled = cancelled;
         this.lines = new UpperLines(rules, lower);
+        this.reaches = new UpperReaches(rules, count, lower);
         this.lowerMayBreak = lower.stream().anyMatch(half -> half.borne < rules.mostCentreTorque);
         this.heaviest = rules.limits.heaviestRecommendedWeight();
         this.durationAsked = rules.asked.contains(ObjectiveFigure.DURATION_ERROR);
@@ -180,6 +182,10 @@ public final class UpperHalves {
         }
     }
 
+    private UpperReach reach(List<MeshChoice> meshes, DrumChoice drum) {
+        return reaches.of(meshes, drum.flangeRadius());
+    }
+
     private UpperHalf half(
             List<MeshChoice> meshes, double hours, PartSums sums, DrumChoice drum, double[] atDrumArbor) {
         return new UpperHalf(
@@ -189,7 +195,8 @@ public final class UpperHalves {
                 durationAsked ? rules.rater.objectives().durationError(hours, drum.run()) : 0,
                 lines.atLine(atDrumArbor, drum),
                 rules.limits.teeth(),
-                rules.distrusts(meshes, drum));
+                rules.distrusts(meshes, drum),
+                reach(meshes, drum));
     }
 
     /** Whether each reeving's best drum, as quick and light and wide as any of them, would be replaced. */
@@ -209,12 +216,17 @@ public final class UpperHalves {
     private boolean bestReplaced(
             List<MeshChoice> meshes, double hours, PartSums sums, List<DrumChoice> same, double[] least) {
         double[] point = null;
+        UpperReach best = null;
         for (DrumChoice drum : same) {
-            double[] one = point(half(meshes, hours, sums, drum, least), false);
+            UpperHalf half = half(meshes, hours, sums, drum, least);
+            double[] one = point(half, false);
             point = point == null ? one : smaller(point, one);
+            best = best == null ? half.reach : best.best(half.reach);
         }
+        UpperReach reach = best;
         return UpperLines.leastOf(point) > rules.limits.heaviestLeastWeight() * (1 + 1e-9)
-                || tree.covers(point, (at, entry, asked) -> UpperLines.surelyLess(at, asked));
+                || tree.covers(
+                        point, (at, entry, asked) -> entry.reach.servesFor(reach) && UpperLines.surelyLess(at, asked));
     }
 
     private static double[] smaller(double[] first, double[] second) {
@@ -245,6 +257,7 @@ public final class UpperHalves {
     private void offer(UpperHalf half) {
         if (!lines.finite(half.lines)
                 || lines.leastWeight(half.lines) > rules.limits.heaviestLeastWeight() * (1 + 1e-9)
+                || !reaches.mayFit(half.reach)
                 || (thin && replaced(half, true))) {
             return;
         }
@@ -260,9 +273,10 @@ public final class UpperHalves {
     private boolean replaced(UpperHalf half, boolean byItself) {
         return tree.covers(
                 point(half, false),
-                (point, entry, asked) -> UpperLines.surelyLess(point, asked)
-                        || entry.compareTo(half) < 0
-                        || (byItself && entry.compareTo(half) == 0));
+                (point, entry, asked) -> entry.reach.servesFor(half.reach)
+                        && (UpperLines.surelyLess(point, asked)
+                                || entry.compareTo(half) < 0
+                                || (byItself && entry.compareTo(half) == 0)));
     }
 
     private int attributes() {

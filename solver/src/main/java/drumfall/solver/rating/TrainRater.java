@@ -26,6 +26,7 @@ public final class TrainRater {
     private final Objectives objectives;
     private final DemandSheet demands;
     private final Refused refused;
+    private final PlaneLimits planes;
 
     /**
      * A rater for one brief.
@@ -62,9 +63,10 @@ public final class TrainRater {
         this.objectives = new Objectives(brief, movement(), limits);
         this.demands = new DemandSheet(brief, limits);
         this.refused = Refused.NONE;
+        this.planes = PlaneLimits.NONE;
     }
 
-    private TrainRater(TrainRater other, Refused refused) {
+    private TrainRater(TrainRater other, Refused refused, PlaneLimits planes) {
         this.brief = other.brief;
         this.middle = other.middle;
         this.smoothest = other.smoothest;
@@ -73,6 +75,7 @@ public final class TrainRater {
         this.objectives = other.objectives;
         this.demands = other.demands;
         this.refused = refused;
+        this.planes = planes;
     }
 
     /**
@@ -81,12 +84,26 @@ public final class TrainRater {
      * @param trains what is known
      */
     public TrainRater knowing(Refused trains) {
-        return new TrainRater(this, trains);
+        return new TrainRater(this, trains, planes);
+    }
+
+    /**
+     * The same rater for a search that leaves out what the frame is too shallow for.
+     *
+     * @param limits on the planes
+     */
+    public TrainRater within(PlaneLimits limits) {
+        return new TrainRater(this, refused, limits);
     }
 
     /** Trains known to have no place for their arbors; the rating does not speak of them, the search leaves them out. */
     public Refused refused() {
         return refused;
+    }
+
+    /** What the frame's depth leaves out of a search; the rating does not speak of it. */
+    public PlaneLimits planes() {
+        return planes;
     }
 
     /** The brief rated against. */

@@ -19,7 +19,7 @@ import org.chocosolver.util.ESat;
 /**
  * Keeps only lower halves that can still change the front, once the upper half is fixed.
  *
- * <p>A lower half goes if the join is too heavy or misses a clearance, if the front already has a train as good, or if
+ * <p>A lower half goes if the join is too heavy, misses a clearance or is too deep for the frame, if the front already has a train as good, or if
  * another lower half left beside the same upper half is as good. Bounds come first; the exact figures, equal to the
  * rating's, decide.
  */
@@ -71,7 +71,10 @@ final class FrontRule extends Propagator<IntVar> {
 
     private boolean mayImprove(UpperHalf fixed, LowerHalf half, CellFront beside) {
         double least = join.leastRecommendedWeight(fixed, half);
-        if (!join.clears(fixed, half) || !join.weightKept(fixed, least) || !join.teethBear(fixed, half, least)) {
+        if (!join.clears(fixed, half)
+                || !join.deepEnough(fixed, half)
+                || !join.weightKept(fixed, least)
+                || !join.teethBear(fixed, half, least)) {
             return false;
         }
         join.values(fixed, half, least, values);

@@ -7,8 +7,9 @@ package drumfall.solver.search;
  *
  * @param listHalves whether half trains are listed before the model joins them
  * @param thinHalves whether halves that another one replaces are left out of the lists
+ * @param packPlanes whether halves and joins too deep for the frame are left out before anything is placed
  */
-public record SearchSettings(boolean listHalves, boolean thinHalves) {
+public record SearchSettings(boolean listHalves, boolean thinHalves, boolean packPlanes) {
     /** Every shortcut. */
-    public static final SearchSettings USUAL = new SearchSettings(true, true);
+    public static final SearchSettings USUAL = new SearchSettings(true, true, true);
 }

@@ -8,6 +8,7 @@ import drumfall.solver.halves.LowerHalves;
 import drumfall.solver.halves.UpperHalf;
 import drumfall.solver.halves.UpperHalves;
 import drumfall.solver.rating.CellFront;
+import drumfall.solver.rating.PlaneLimits;
 import drumfall.solver.rating.Refused;
 import drumfall.solver.rating.TrainRater;
 import drumfall.solver.rating.placing.TrainPlacing;
@@ -82,7 +83,8 @@ public final class TrainSearch {
     private static TrainSearch of(
             TrainRater rater, SearchListener listener, BooleanSupplier cancelled, SearchSettings settings) {
         TrainPlacing placing = new TrainPlacing(rater);
-        return new TrainSearch(rater, listener, cancelled, settings, train -> placing.placeable(train, cancelled));
+        TrainRater packing = settings.packPlanes() ? rater.within(PlaneLimits.of(rater, cancelled)) : rater;
+        return new TrainSearch(packing, listener, cancelled, settings, train -> placing.placeable(train, cancelled));
     }
 
     /**
@@ -94,8 +96,12 @@ public final class TrainSearch {
      * @param cancelled asked all the time; once true the search ends within a tenth of a second
      */
     public static SearchOutcome unexplained(Brief brief, SearchListener listener, BooleanSupplier cancelled) {
-        return of(new TrainRater(brief), listener, cancelled, SearchSettings.USUAL)
-                .found();
+        return unexplained(brief, listener, cancelled, SearchSettings.USUAL);
+    }
+
+    static SearchOutcome unexplained(
+            Brief brief, SearchListener listener, BooleanSupplier cancelled, SearchSettings settings) {
+        return of(new TrainRater(brief), listener, cancelled, settings).found();
     }
 
     SearchOutcome outcome() {
@@ -118,7 +124,8 @@ public final class TrainSearch {
      */
     static Existence existence(TrainRater rater, BooleanSupplier cancelled) {
         TrainPlacing placing = new TrainPlacing(rater);
-        return existence(rater, cancelled, train -> placing.placeable(train, cancelled));
+        TrainRater packing = rater.within(PlaneLimits.of(rater, cancelled));
+        return existence(packing, cancelled, train -> placing.placeable(train, cancelled));
     }
 
     /**

@@ -50,7 +50,7 @@ class AwkwardBriefsTest {
 
         assertThat(expected).isNotEmpty();
         assertThat(front(brief, SearchSettings.USUAL)).isEqualTo(trains(expected));
-        assertThat(front(brief, new SearchSettings(false, false))).isEqualTo(trains(expected));
+        assertThat(front(brief, new SearchSettings(false, false, true))).isEqualTo(trains(expected));
     }
 
     @Test

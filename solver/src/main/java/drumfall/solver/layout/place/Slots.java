@@ -2,6 +2,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.solver.layout.place;
 
+import drumfall.solver.layout.Planes;
+import drumfall.solver.layout.Span;
+
 /**
  * Ranges along the arbors by number: 0 the drum, then one for each mesh and one for the escape wheel, then one for each
  * hub. Where those lie depends on the order of the planes; what never moves has a negative number.
@@ -40,6 +43,19 @@ final class Slots {
 
     int hub(int arbor) {
         return 1 + meshCount + arbor;
+    }
+
+    /** Where every slot lies in an order of the planes, by its number. */
+    Span[] spans(Planes planes) {
+        Span[] spans = new Span[count()];
+        spans[DRUM] = planes.drum();
+        for (int mesh = 0; mesh < planes.gears().size(); mesh++) {
+            spans[plane(mesh)] = planes.gears().get(mesh);
+        }
+        for (int arbor = 1; arbor < planes.gears().size(); arbor++) {
+            spans[hub(arbor)] = planes.ofHub(arbor);
+        }
+        return spans;
     }
 
     int pairCount() {

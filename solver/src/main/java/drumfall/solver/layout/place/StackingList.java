@@ -42,7 +42,7 @@ final class StackingList {
     }
 
     List<Stacking> build() {
-        PlaneOrders.each(need.parts().meshes().size() + 1, this::addOrder);
+        packing.each(this::add, this::isStopped);
         List<Stacking> sorted = new ArrayList<>(byMeetings.values());
         sorted.sort(
                 Comparator.<Stacking>comparingLong(stacking -> stacking.planes().depth())
@@ -88,25 +88,6 @@ final class StackingList {
                 : part;
     }
 
-    private void addOrder(List<Integer> levels) {
-        if (isStopped()) {
-            return;
-        }
-        int great = 0;
-        while ((levels.get(great) & 1) == 0) {
-            great++;
-        }
-        int before = levels.size() - great - 1;
-        Planes allBeside = packing.pack(levels, before);
-        add(allBeside);
-        for (int beside = 0; beside < before; beside++) {
-            Planes planes = packing.pack(levels, beside);
-            if (!planes.equals(allBeside)) {
-                add(planes);
-            }
-        }
-    }
-
     private void add(Planes planes) {
         leastDepth = Math.min(leastDepth, planes.depth());
         boolean fits = planes.depth() <= need.envelope().depth();
@@ -128,14 +109,7 @@ final class StackingList {
     }
 
     private BitSet meetings(Planes planes) {
-        Span[] spans = new Span[slots.count()];
-        spans[Slots.DRUM] = planes.drum();
-        for (int mesh = 0; mesh < planes.gears().size(); mesh++) {
-            spans[slots.plane(mesh)] = planes.gears().get(mesh);
-        }
-        for (int arbor = 1; arbor < planes.gears().size(); arbor++) {
-            spans[slots.hub(arbor)] = planes.ofHub(arbor);
-        }
+        Span[] spans = slots.spans(planes);
         BitSet meets = new BitSet(slots.pairCount());
         for (int pair : claims.open()) {
             Span first = spans[pair / slots.count()];
