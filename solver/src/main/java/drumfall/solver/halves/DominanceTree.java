@@ -57,6 +57,8 @@ final class DominanceTree<T> {
 
     private final Box<T> root;
     private int size;
+    /** Neighbours tend to be covered by the same entry, so the last that did is asked first. */
+    private Entry<T> recent;
 
     DominanceTree(int dimensions) {
         this.root = new Box<>(dimensions);
@@ -83,7 +85,7 @@ final class DominanceTree<T> {
 
     /** Whether some entry is nowhere larger than the point asked about and may replace it. */
     boolean covers(double[] asked, Precedence<T> precedence) {
-        return size > 0 && covers(root, asked, precedence);
+        return size > 0 && ((recent != null && covers(recent, asked, precedence)) || covers(root, asked, precedence));
     }
 
     private boolean covers(Box<T> box, double[] asked, Precedence<T> precedence) {
@@ -94,11 +96,16 @@ final class DominanceTree<T> {
             return covers(box.left, asked, precedence) || covers(box.right, asked, precedence);
         }
         for (Entry<T> entry : box.entries) {
-            if (nowhereLarger(entry.point, asked) && precedence.mayReplace(entry.point, entry.content, asked)) {
+            if (covers(entry, asked, precedence)) {
+                recent = entry;
                 return true;
             }
         }
         return false;
+    }
+
+    private boolean covers(Entry<T> entry, double[] asked, Precedence<T> precedence) {
+        return nowhereLarger(entry.point, asked) && precedence.mayReplace(entry.point, entry.content, asked);
     }
 
     private void split(Box<T> box) {

@@ -15,6 +15,8 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param lineArm arm of the line about the axis, m
  * @param flangeRadius m
  * @param mass µg
+ * @param line weight by the torque on the drum arbor
+ * @param turns turns in a full fall
  */
 record DrumChoice(
         BigFraction diameter,
@@ -23,12 +25,15 @@ record DrumChoice(
         double mostHours,
         double lineArm,
         double flangeRadius,
-        long mass) {
+        long mass,
+        DrumLine line,
+        double turns) {
     /** Closer than this to a limit only exact arithmetic decides; rounding is below a thousandth of it. */
     private static final double DOUBTFUL = 1e-12;
 
-    boolean mayRun(double hours) {
-        return hours >= fewestHours * (1 - DOUBTFUL) && hours <= mostHours * (1 + DOUBTFUL);
+    /** Whether some number of hours within bounds may do. */
+    boolean mayRun(double least, double most) {
+        return most >= fewestHours * (1 - DOUBTFUL) && least <= mostHours * (1 + DOUBTFUL);
     }
 
     boolean surelyRuns(double hours) {

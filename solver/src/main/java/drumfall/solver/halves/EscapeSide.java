@@ -30,7 +30,8 @@ final class EscapeSide {
     private final double torquePerSquare;
     private final HalfRules rules;
     private final List<TailBounds> tails = new ArrayList<>();
-    private final List<TailBounds> lastTails = new ArrayList<>();
+    private final List<TailOutlook> outlooks = new ArrayList<>();
+    private final List<TailOutlook> lastOutlooks = new ArrayList<>();
 
     /** What may stand last, the choices of each module apart: together their least figures would belong to no mesh. */
     final List<List<MeshChoice>> lastMeshes = new ArrayList<>();
@@ -61,12 +62,13 @@ final class EscapeSide {
                 running, load(Criterion.RUNNING, 1) - running, binding, load(Criterion.BINDING, 1) - binding));
         for (List<MeshChoice> sameModule : byModule(choices.get(choices.size() - 1))) {
             lastMeshes.add(sameModule);
-            lastTails.add(tails.get(0).withInFront(rules, sameModule, true, cancelled));
+            lastOutlooks.add(new TailOutlook(tails.get(0).withInFront(rules, sameModule, true, cancelled), this));
         }
         for (int length = 1; length < choices.size(); length++) {
             tails.add(tails.get(length - 1)
                     .withInFront(rules, choices.get(choices.size() - length), length == 1, cancelled));
         }
+        tails.forEach(bounds -> outlooks.add(new TailOutlook(bounds, this)));
     }
 
     /** Torque on the escape arbor if the escape wheel needs a torque, N m. */
@@ -98,7 +100,7 @@ final class EscapeSide {
      * @param ratio of the meshes before it
      */
     TailBounds.Least tail(int length, double ratio) {
-        return tails.get(length).between(fewestTurns / ratio, mostTurns / ratio, this, ratio);
+        return outlooks.get(length).behind(ratio);
     }
 
     /**
@@ -108,7 +110,7 @@ final class EscapeSide {
      * @param ratio of the meshes before it
      */
     TailBounds.Least lastTail(int group, double ratio) {
-        return lastTails.get(group).between(fewestTurns / ratio, mostTurns / ratio, this, ratio);
+        return lastOutlooks.get(group).behind(ratio);
     }
 
     private static Collection<List<MeshChoice>> byModule(List<MeshChoice> place) {

@@ -6,8 +6,7 @@ import drumfall.solver.power.ArborRole;
 import drumfall.solver.power.Criterion;
 import drumfall.solver.power.WeightWalk;
 import drumfall.solver.power.escape.EscapeNeed;
-import drumfall.solver.ratio.WheelAndPinion;
-import drumfall.solver.train.Mesh;
+import drumfall.solver.rating.TrainLimits;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BooleanSupplier;
@@ -27,6 +26,7 @@ final class LowerListing {
     private final LowerReaches reaches;
     private final int part;
     private final boolean thin;
+    private final boolean secondsAsked;
     private final LowerFront front;
     private final BooleanSupplier cancelled;
     private final List<LowerHalf> all = new ArrayList<>();
@@ -62,6 +62,7 @@ final class LowerListing {
         this.reaches = reaches;
         this.part = part;
         this.thin = thin;
+        this.secondsAsked = rules.limits.asksSecondsHand();
         this.front = front;
         this.cancelled = cancelled;
         this.mostFelt = new double[count];
@@ -124,7 +125,23 @@ final class LowerListing {
     /** A seconds hand needs a product of 60 behind an even number of meshes; is one there or still to come? */
     private boolean mayServeSeconds(List<MeshChoice> meshes) {
         boolean toCome = meshes.size() / 2 < count / 2;
-        return toCome || !rules.limits.asksSecondsHand() || rules.limits.secondsHandServed(counts(meshes));
+        return toCome || secondsServed(meshes);
+    }
+
+    private boolean secondsServed(List<MeshChoice> meshes) {
+        if (!secondsAsked) {
+            return true;
+        }
+        long leaves = 1;
+        long teeth = 1;
+        for (int i = 0; i < meshes.size(); i++) {
+            leaves *= meshes.get(i).leaves;
+            teeth *= meshes.get(i).teeth;
+            if (i % 2 == 1 && TrainLimits.turnsOnceAMinute(teeth, leaves)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private boolean clearsArborBefore(List<MeshChoice> meshes, MeshChoice choice) {
@@ -183,7 +200,7 @@ final class LowerListing {
         if (thin && unwantedAtBest(meshes, need, sums)) {
             return;
         }
-        if (rules.limits.secondsHandServed(counts(meshes))) {
+        if (secondsServed(meshes)) {
             add(meshes, need, sums, leaves, teeth);
         }
     }
@@ -254,10 +271,6 @@ final class LowerListing {
             teeth *= choice.teeth;
         }
         return least;
-    }
-
-    private static List<WheelAndPinion> counts(List<MeshChoice> meshes) {
-        return meshes.stream().map(choice -> choice.mesh).map(Mesh::counts).toList();
     }
 
     private static int firstAtLeast(List<MeshChoice> sorted, double ratio) {

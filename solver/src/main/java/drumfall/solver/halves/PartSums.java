@@ -32,4 +32,13 @@ record PartSums(long filament, double largestTip, long centreDistances, long mod
     PartSums withMass(long micrograms) {
         return new PartSums(filament + micrograms, largestTip, centreDistances, moduleBits);
     }
+
+    /** The least of these and others, each on its own; only modules of both count. */
+    PartSums least(PartSums other) {
+        return new PartSums(
+                Math.min(filament, other.filament),
+                Math.min(largestTip, other.largestTip),
+                Math.min(centreDistances, other.centreDistances),
+                moduleBits & other.moduleBits);
+    }
 }

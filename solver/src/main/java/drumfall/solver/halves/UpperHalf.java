@@ -72,6 +72,11 @@ public final class UpperHalf implements Comparable<UpperHalf> {
         return hours;
     }
 
+    /** Torque on the centre arbor that the teeth of meshes from the drum bear, N m. */
+    static double borne(List<MeshChoice> meshes) {
+        return borne(meshes, hours(meshes));
+    }
+
     private static double borne(List<MeshChoice> meshes, double[] hours) {
         double least = Double.POSITIVE_INFINITY;
         for (int i = 0; i < hours.length; i++) {

@@ -5,6 +5,7 @@ package drumfall.solver.halves;
 import drumfall.solver.power.ArborFriction;
 import drumfall.solver.power.ArborRole;
 import drumfall.solver.power.Criterion;
+import drumfall.solver.train.Reeving;
 import java.util.List;
 
 /**
@@ -102,13 +103,30 @@ final class UpperLines {
      * @return like {@link #atDrumArbor}
      */
     double[] leastAtDrumArbor(List<MeshChoice> meshes, double[] mostFelt) {
+        return least(meshes, mostFelt, meshes.size(), 0, 1);
+    }
+
+    /**
+     * Lines that no memory undercuts, of meshes before a last one that is known by its least step only.
+     *
+     * @param meshes the meshes from the drum less the last one
+     * @param mostFelt what each lets through at most when running
+     * @param constant torque on the arbor before the centre if the centre needed none, or less, N m
+     * @param slope torque on that arbor for each unit at the centre, or less
+     * @return like {@link #atDrumArbor}
+     */
+    double[] leastAtDrumArbor(List<MeshChoice> meshes, double[] mostFelt, double constant, double slope) {
+        return least(meshes, mostFelt, meshes.size() + 1, constant, slope);
+    }
+
+    private double[] least(List<MeshChoice> meshes, double[] mostFelt, int count, double constant0, double slope0) {
         double[] lines = new double[2 * (BANDS + 2)];
-        double constant = 0;
-        double slope = 1;
+        double constant = constant0;
+        double slope = slope0;
         for (int index = meshes.size() - 1; index >= 0; index--) {
             MeshChoice choice = meshes.get(index);
-            ArborRole below = HalfJoin.role(index + 1, meshes.size());
-            ArborRole above = HalfJoin.role(index, meshes.size());
+            ArborRole below = HalfJoin.role(index + 1, count);
+            ArborRole above = HalfJoin.role(index, count);
             double empty = rules.step(Criterion.RUNNING, 0, below, choice, mostFelt[index], above);
             double one = rules.step(Criterion.RUNNING, 1, below, choice, mostFelt[index], above);
             constant = empty + (one - empty) * constant;
@@ -125,25 +143,40 @@ final class UpperLines {
      * The weight lines of a drum behind the meshes.
      *
      * @param atDrumArbor lines of the torque on the drum arbor
-     * @param drum the drum
+     * @param drum the drum's line
      * @return constant and slope for each memory, then for binding, kg and kg/(N m)
      */
-    double[] atLine(double[] atDrumArbor, DrumChoice drum) {
+    static double[] atLine(double[] atDrumArbor, DrumLine drum) {
         double[] lines = new double[atDrumArbor.length];
         for (int i = 0; i <= BANDS + 1; i++) {
-            Criterion criterion = i <= BANDS ? Criterion.RUNNING : Criterion.BINDING;
-            ArborFriction friction = rules.movement.regime(criterion).arbor(ArborRole.DRUM);
-            double empty = weight(friction, 0, drum);
-            double perTorque = weight(friction, 1, drum) - empty;
-            lines[2 * i] = empty + perTorque * atDrumArbor[2 * i];
-            lines[2 * i + 1] = perTorque * atDrumArbor[2 * i + 1];
+            boolean running = i <= BANDS;
+            double slope = running ? drum.runningSlope() : drum.bindingSlope();
+            lines[2 * i] = (running ? drum.running() : drum.binding()) + slope * atDrumArbor[2 * i];
+            lines[2 * i + 1] = slope * atDrumArbor[2 * i + 1];
         }
         return lines;
     }
 
-    private double weight(ArborFriction friction, double load, DrumChoice drum) {
-        return rules.movement.weightFor(
-                friction.tension(load, drum.lineArm(), drum.mass()), drum.run().reeving());
+    /**
+     * The line of a drum.
+     *
+     * @param lineArm arm of the line about the axis, m
+     * @param mass µg
+     * @param reeving how the line carries the weight
+     */
+    DrumLine drumLine(double lineArm, long mass, Reeving reeving) {
+        double running = weight(Criterion.RUNNING, 0, lineArm, mass, reeving);
+        double binding = weight(Criterion.BINDING, 0, lineArm, mass, reeving);
+        return new DrumLine(
+                running,
+                weight(Criterion.RUNNING, 1, lineArm, mass, reeving) - running,
+                binding,
+                weight(Criterion.BINDING, 1, lineArm, mass, reeving) - binding);
+    }
+
+    private double weight(Criterion criterion, double load, double lineArm, long mass, Reeving reeving) {
+        ArborFriction friction = rules.movement.regime(criterion).arbor(ArborRole.DRUM);
+        return rules.movement.weightFor(friction.tension(load, lineArm, mass), reeving);
     }
 
     /** Whether no lower half makes these lines infinite. */

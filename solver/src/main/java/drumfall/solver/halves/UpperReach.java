@@ -22,6 +22,11 @@ record UpperReach(long apart, double drivenRoom, double hubRoom, double pinion, 
     /** Nothing matters. */
     static final UpperReach NONE = new UpperReach(0, FREE, FREE, POINT, POINT);
 
+    /** Whether this reach serves for every one. */
+    boolean servesForAll() {
+        return apart == 0 && drivenRoom == FREE && hubRoom == FREE && pinion == POINT && hub == POINT;
+    }
+
     /**
      * Whether lower halves that go beside another half go beside this one. What does not matter for this half serves for
      * everything; what does not matter for the other one alone serves for nothing, which loses only a comparison.

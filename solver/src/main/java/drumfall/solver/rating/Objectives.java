@@ -91,7 +91,17 @@ public final class Objectives {
      * @return s, at least 0
      */
     public double durationError(double hoursPerDrumTurn, DrumRun drum) {
-        return Math.abs(hoursPerDrumTurn * drum.turns() * SECONDS_PER_HOUR
+        return durationError(hoursPerDrumTurn, drum.turns());
+    }
+
+    /**
+     * Distance of the duration from the one wanted, s.
+     *
+     * @param hoursPerDrumTurn hours for a turn of the drum
+     * @param drumTurns turns of the drum in a full fall
+     */
+    public double durationError(double hoursPerDrumTurn, double drumTurns) {
+        return Math.abs(hoursPerDrumTurn * drumTurns * SECONDS_PER_HOUR
                 - brief.run().wanted().si());
     }
 

@@ -13,6 +13,8 @@ import drumfall.solver.train.DrumRun;
 import drumfall.solver.train.Mesh;
 import drumfall.solver.train.Reeving;
 import drumfall.solver.train.Train;
+import java.util.Collections;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -22,7 +24,8 @@ import org.apache.commons.numbers.fraction.BigFraction;
 /** Each demand of a brief as one claim about counts and sizes. */
 public final class TrainLimits {
     private static final BigFraction SECONDS_PER_HOUR = BigFraction.of(3600);
-    private static final BigFraction ESCAPE_TURNS_PER_MINUTE = BigFraction.of(60);
+    /** Turns an hour of an arbor that turns once a minute. */
+    private static final int ONCE_A_MINUTE = 60;
 
     /**
      * Sizes are summed in floating point, m: a part that just fits must not miss by rounding. Far above the rounding of a few
@@ -50,7 +53,9 @@ public final class TrainLimits {
     public TrainLimits(Brief brief, Movement movement, Set<Demand> waived) {
         this.brief = brief;
         this.movement = movement;
-        this.waived = Set.copyOf(waived);
+        Set<Demand> copy = EnumSet.noneOf(Demand.class);
+        copy.addAll(waived);
+        this.waived = Collections.unmodifiableSet(copy);
         this.choices = new BriefChoices(brief);
         this.roles = BriefMovement.roles(brief);
         this.teeth = new ToothLimits(brief, movement, waived);
@@ -243,6 +248,16 @@ public final class TrainLimits {
     }
 
     /**
+     * Whether an arbor behind meshes below the centre turns once a minute.
+     *
+     * @param wheelTeeth product of their wheels
+     * @param leaves product of their pinions, at most 1e17
+     */
+    public static boolean turnsOnceAMinute(long wheelTeeth, long leaves) {
+        return wheelTeeth == ONCE_A_MINUTE * leaves;
+    }
+
+    /**
      * An arbor below the centre turns once a minute, an even number of meshes from the centre.
      *
      * @param below the meshes below the centre, from the centre
@@ -254,7 +269,7 @@ public final class TrainLimits {
         BigFraction turns = BigFraction.ONE;
         for (int i = 0; i < below.size(); i++) {
             turns = turns.multiply(below.get(i).ratio());
-            if (i % 2 == 1 && turns.compareTo(ESCAPE_TURNS_PER_MINUTE) == 0) {
+            if (i % 2 == 1 && turns.compareTo(BigFraction.of(ONCE_A_MINUTE)) == 0) {
                 return true;
             }
         }

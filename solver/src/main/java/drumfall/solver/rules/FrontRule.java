@@ -15,6 +15,7 @@ import org.chocosolver.solver.constraints.PropagatorPriority;
 import org.chocosolver.solver.exception.ContradictionException;
 import org.chocosolver.solver.variables.IntVar;
 import org.chocosolver.util.ESat;
+import org.chocosolver.util.objects.setDataStructures.iterable.IntIterableBitSet;
 
 /**
  * Keeps only lower halves that can still change the front, once the upper half is fixed.
@@ -61,12 +62,17 @@ final class FrontRule extends Propagator<IntVar> {
         }
         UpperHalf fixed = uppers.get(upper.getValue());
         CellFront beside = new CellFront(rater.objectives().asked());
+        IntIterableBitSet improving = new IntIterableBitSet();
         int last = lower.getUB();
         for (int value = lower.getLB(); value <= last; value = lower.nextValue(value)) {
-            if (!mayImprove(fixed, lowers.get(value), beside)) {
-                lower.removeValue(value, this);
+            if (mayImprove(fixed, lowers.get(value), beside)) {
+                improving.add(value);
             }
         }
+        if (improving.isEmpty()) {
+            fails();
+        }
+        lower.removeAllValuesBut(improving, this);
     }
 
     private boolean mayImprove(UpperHalf fixed, LowerHalf half, CellFront beside) {

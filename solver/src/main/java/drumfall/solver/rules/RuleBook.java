@@ -26,7 +26,6 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.chocosolver.solver.constraints.Constraint;
-import org.chocosolver.solver.constraints.extension.Tuples;
 import org.chocosolver.solver.variables.IntVar;
 
 /** The rules, each one claim of the field; methods return a constraint and post nothing. */
@@ -248,12 +247,10 @@ final class RuleBook {
      * @param index number of the half
      */
     Constraint upperHalfListed(IntVar index, List<UpperHalf> halves) {
-        Tuples tuples = new Tuples(true);
-        for (int i = 0; i < halves.size(); i++) {
-            UpperHalf half = halves.get(i);
-            tuples.add(tuple(i, half.meshes(), drumNumber(half), half.reeving().falls()));
-        }
-        return train.model.table(indexed(index, train.side(0, train.above, train.drum, train.falls)), tuples);
+        List<int[]> rows = halves.stream()
+                .map(half -> row(half.meshes(), drumNumber(half), half.reeving().falls()))
+                .toList();
+        return listed(index, train.side(0, train.above, train.drum, train.falls), rows);
     }
 
     /**
@@ -262,11 +259,10 @@ final class RuleBook {
      * @param index number of the half
      */
     Constraint lowerHalfListed(IntVar index, List<LowerHalf> halves) {
-        Tuples tuples = new Tuples(true);
-        for (int i = 0; i < halves.size(); i++) {
-            tuples.add(tuple(i, halves.get(i).meshes(), halves.get(i).escapeTeeth()));
-        }
-        return train.model.table(indexed(index, train.side(train.above, train.meshes(), train.escape)), tuples);
+        List<int[]> rows = halves.stream()
+                .map(half -> row(half.meshes(), half.escapeTeeth()))
+                .toList();
+        return listed(index, train.side(train.above, train.meshes(), train.escape), rows);
     }
 
     private int drumNumber(UpperHalf half) {
@@ -276,16 +272,16 @@ final class RuleBook {
                 .orElseThrow();
     }
 
-    private static int[] tuple(int index, List<MeshChoice> meshes, int... end) {
+    private static int[] row(List<MeshChoice> meshes, int... end) {
         IntStream counts = meshes.stream()
                 .flatMapToInt(choice ->
                         IntStream.of(choice.mesh().toothCount(), choice.mesh().leafCount(), choice.moduleNumber()));
-        return IntStream.concat(IntStream.concat(IntStream.of(index), counts), Arrays.stream(end))
-                .toArray();
+        return IntStream.concat(counts, Arrays.stream(end)).toArray();
     }
 
-    private static IntVar[] indexed(IntVar index, IntVar[] side) {
-        return Stream.concat(Stream.of(index), Stream.of(side)).toArray(IntVar[]::new);
+    private static Constraint listed(IntVar index, IntVar[] side, List<int[]> rows) {
+        IntVar[] variables = Stream.concat(Stream.of(index), Stream.of(side)).toArray(IntVar[]::new);
+        return new Constraint("", new ListedRule(variables, rows));
     }
 
     private Constraint claim(ClaimRule.Claim claim, IntVar... variables) {

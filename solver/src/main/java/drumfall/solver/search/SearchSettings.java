@@ -2,14 +2,37 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.solver.search;
 
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.Set;
+
 /**
  * Which shortcuts a search takes; none of them changes its front, and tests turn them off to show it.
  *
- * @param listHalves whether half trains are listed before the model joins them
- * @param thinHalves whether halves that another one replaces are left out of the lists
- * @param packPlanes whether halves and joins too deep for the frame are left out before anything is placed
+ * @param taken the shortcuts
  */
-public record SearchSettings(boolean listHalves, boolean thinHalves, boolean packPlanes) {
+public record SearchSettings(Set<Shortcut> taken) {
     /** Every shortcut. */
-    public static final SearchSettings USUAL = new SearchSettings(true, true, true);
+    public static final SearchSettings USUAL = new SearchSettings(EnumSet.allOf(Shortcut.class));
+
+    /** Copies the set. */
+    public SearchSettings {
+        taken = Set.copyOf(taken);
+    }
+
+    /**
+     * These settings less some shortcuts.
+     *
+     * @param shortcuts not taken
+     */
+    public SearchSettings without(Shortcut... shortcuts) {
+        Set<Shortcut> left = EnumSet.noneOf(Shortcut.class);
+        left.addAll(taken);
+        left.removeAll(Arrays.asList(shortcuts));
+        return new SearchSettings(left);
+    }
+
+    boolean take(Shortcut shortcut) {
+        return taken.contains(shortcut);
+    }
 }

@@ -15,8 +15,10 @@ import drumfall.solver.rating.placing.TrainPlacing;
 import drumfall.solver.rules.TrainRules;
 import drumfall.solver.search.SearchProgress.Stage;
 import drumfall.solver.train.Train;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
 import java.util.function.IntPredicate;
@@ -40,6 +42,12 @@ public final class TrainSearch {
     private final Set<Train> newlyRefused = new LinkedHashSet<>();
     private TrainRater rater;
     private final CellFront front;
+    private final Map<Shape, Joined> joined = new HashMap<>();
+
+    private record Shape(int above, int below) {}
+
+    /** Halves that have been joined, each with each: what their trains can bring, the front has. */
+    private record Joined(Set<UpperHalf> uppers, Set<LowerHalf> lowers) {}
 
     TrainSearch(
             TrainRater rater,
@@ -83,7 +91,8 @@ public final class TrainSearch {
     private static TrainSearch of(
             TrainRater rater, SearchListener listener, BooleanSupplier cancelled, SearchSettings settings) {
         TrainPlacing placing = new TrainPlacing(rater);
-        TrainRater packing = settings.packPlanes() ? rater.within(PlaneLimits.of(rater, cancelled)) : rater;
+        TrainRater packing =
+                settings.take(Shortcut.PACK_PLANES) ? rater.within(PlaneLimits.of(rater, cancelled)) : rater;
         return new TrainSearch(packing, listener, cancelled, settings, train -> placing.placeable(train, cancelled));
     }
 
@@ -196,22 +205,23 @@ public final class TrainSearch {
     private boolean throughAllShapes() {
         for (int below : rater.choices().meshesBelowLeft()) {
             tell(Stage.LISTING, 0, below, 0);
-            if (!settings.listHalves()) {
+            if (!settings.take(Shortcut.LIST_HALVES)) {
                 if (!throughShapes(
                         above -> search(new TrainRules(rater, above, below, front, this::hasPlace), above, below))) {
                     return false;
                 }
                 continue;
             }
-            List<LowerHalf> sample =
-                    settings.thinHalves() ? LowerHalves.sample(rater, below, SAMPLE, cancelled) : List.of();
-            if (!throughShapes(above -> join(above, sample, SAMPLE))) {
+            List<LowerHalf> sample = settings.take(Shortcut.THIN_HALVES)
+                    ? LowerHalves.sample(rater, below, SAMPLE, cancelled)
+                    : List.of();
+            if (rater.refused().isEmpty() && !throughShapes(above -> joinSample(above, sample))) {
                 return false;
             }
-            List<LowerHalf> lowers = settings.thinHalves()
+            List<LowerHalf> lowers = settings.take(Shortcut.THIN_HALVES)
                     ? LowerHalves.thinned(rater, below, sample, cancelled)
                     : LowerHalves.all(rater, below, cancelled);
-            if (!throughShapes(above -> join(above, lowers, 1))) {
+            if (!throughShapes(above -> join(above, lowers))) {
                 return false;
             }
         }
@@ -227,19 +237,53 @@ public final class TrainSearch {
         return !cancelled.getAsBoolean();
     }
 
-    private boolean join(int above, List<LowerHalf> lowers, int stride) {
+    private boolean joinSample(int above, List<LowerHalf> lowers) {
+        if (lowers.isEmpty()) {
+            return true;
+        }
+        tell(Stage.LISTING, above, lowers.get(0).meshes().size(), 0);
+        return search(UpperHalves.sample(rater, above, SAMPLE, lowers, cancelled), lowers);
+    }
+
+    /** Joins what has not been joined in an earlier round. */
+    private boolean join(int above, List<LowerHalf> lowers) {
         if (lowers.isEmpty()) {
             return true;
         }
         int below = lowers.get(0).meshes().size();
         tell(Stage.LISTING, above, below, 0);
-        List<UpperHalf> uppers = stride > 1
-                ? UpperHalves.sample(rater, above, stride, lowers, cancelled)
-                : new UpperHalves(rater, above, lowers, settings.thinHalves(), cancelled).list();
+        List<UpperHalf> uppers =
+                new UpperHalves(rater, above, lowers, settings.take(Shortcut.THIN_HALVES), cancelled).list();
+        Shape shape = new Shape(above, below);
+        Joined before = joined.getOrDefault(shape, new Joined(Set.of(), Set.of()));
+        if (!search(less(uppers, before.uppers), lowers)
+                || !search(common(uppers, before.uppers), less(lowers, before.lowers))) {
+            return false;
+        }
+        if (settings.take(Shortcut.JOIN_ONCE)) {
+            joined.put(shape, new Joined(Set.copyOf(uppers), Set.copyOf(lowers)));
+        }
+        return true;
+    }
+
+    private static <T> List<T> less(List<T> halves, Set<T> known) {
+        return halves.stream().filter(half -> !known.contains(half)).toList();
+    }
+
+    private static <T> List<T> common(List<T> halves, Set<T> known) {
+        return halves.stream().filter(known::contains).toList();
+    }
+
+    private boolean search(List<UpperHalf> uppers, List<LowerHalf> lowers) {
         if (cancelled.getAsBoolean()) {
             return false;
         }
-        return uppers.isEmpty() || search(new TrainRules(rater, uppers, lowers, front, this::hasPlace), above, below);
+        return uppers.isEmpty()
+                || lowers.isEmpty()
+                || search(
+                        new TrainRules(rater, uppers, lowers, front, this::hasPlace),
+                        uppers.get(0).meshes().size(),
+                        lowers.get(0).meshes().size());
     }
 
     private boolean search(TrainRules rules, int above, int below) {

@@ -50,7 +50,8 @@ class AwkwardBriefsTest {
 
         assertThat(expected).isNotEmpty();
         assertThat(front(brief, SearchSettings.USUAL)).isEqualTo(trains(expected));
-        assertThat(front(brief, new SearchSettings(false, false, true))).isEqualTo(trains(expected));
+        assertThat(front(brief, SearchSettings.USUAL.without(Shortcut.LIST_HALVES)))
+                .isEqualTo(trains(expected));
     }
 
     @Test

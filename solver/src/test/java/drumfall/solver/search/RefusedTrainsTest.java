@@ -30,7 +30,16 @@ class RefusedTrainsTest {
                 .flatMap(one -> briefs.stream()
                         .map(brief -> DynamicTest.dynamicTest(
                                 "one in " + one + " can be built",
-                                () -> sameFront(brief, train -> lucky(train, one)))));
+                                () -> sameFront(brief, train -> lucky(train, one), SearchSettings.USUAL))));
+    }
+
+    /** Then every round joins all halves anew, which must bring nothing more. */
+    @TestFactory
+    Stream<DynamicTest> the_front_is_the_same_if_each_round_joins_all_halves_again() {
+        SearchSettings again = SearchSettings.USUAL.without(Shortcut.JOIN_ONCE);
+        return SmallBriefs.some(FULL ? 300 : 4, 7500).stream()
+                .map(brief ->
+                        DynamicTest.dynamicTest(brief.name(), () -> sameFront(brief, train -> lucky(train, 3), again)));
     }
 
     @TestFactory
@@ -57,9 +66,9 @@ class RefusedTrainsTest {
         return Math.floorMod((hash * 0x9E3779B9) >>> 8, one) == 0;
     }
 
-    private static void sameFront(Brief brief, Predicate<Train> buildable) {
+    private static void sameFront(Brief brief, Predicate<Train> buildable, SearchSettings settings) {
         SearchOutcome outcome = new TrainSearch(
-                        new TrainRater(brief), SearchListener.SILENT, () -> false, SearchSettings.USUAL, buildable)
+                        new TrainRater(brief), SearchListener.SILENT, () -> false, settings, buildable)
                 .outcome();
         List<Rating> expected = PlainLoops.front(PlainLoops.feasible(brief).stream()
                 .filter(rating -> buildable.test(rating.train()))

@@ -27,17 +27,20 @@ class SearchAgainstPlainLoopsTest {
     }
 
     @TestFactory
-    Stream<DynamicTest> the_front_is_the_same_with_halves_listed_but_not_thinned() {
-        return SmallBriefs.some(FULL ? 100 : 6, 2000).stream()
-                .map(brief -> DynamicTest.dynamicTest(
-                        describe(brief), () -> sameFront(brief, new SearchSettings(true, false, true))));
+    Stream<DynamicTest> the_front_is_the_same_without_each_of_the_shortcuts() {
+        List<Brief> briefs = SmallBriefs.some(FULL ? 100 : 4, 2000);
+        return Stream.of(Shortcut.values())
+                .flatMap(shortcut -> briefs.stream()
+                        .map(brief -> DynamicTest.dynamicTest(
+                                "without " + shortcut + " " + describe(brief),
+                                () -> sameFront(brief, SearchSettings.USUAL.without(shortcut)))));
     }
 
     @TestFactory
     Stream<DynamicTest> the_front_is_the_same_without_any_shortcut() {
         return SmallBriefs.some(FULL ? 50 : 4, 3000).stream()
                 .map(brief -> DynamicTest.dynamicTest(
-                        describe(brief), () -> sameFront(brief, new SearchSettings(false, false, true))));
+                        describe(brief), () -> sameFront(brief, SearchSettings.USUAL.without(Shortcut.values()))));
     }
 
     @Test

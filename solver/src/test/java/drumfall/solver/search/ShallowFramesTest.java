@@ -37,9 +37,9 @@ class ShallowFramesTest {
     void the_front_is_the_same_whether_planes_are_packed_before_or_while_trains_are_placed() {
         int options = 0;
         for (Brief brief : briefs(FULL ? 300 : 14, 9000)) {
-            List<Train> packed = front(brief, new SearchSettings(true, true, true));
+            List<Train> packed = front(brief, SearchSettings.USUAL);
 
-            assertThat(packed).isEqualTo(front(brief, new SearchSettings(true, true, false)));
+            assertThat(packed).isEqualTo(front(brief, SearchSettings.USUAL.without(Shortcut.PACK_PLANES)));
             options += packed.size();
         }
         assertThat(options).isGreaterThan(5);

@@ -6,9 +6,10 @@ import drumfall.solver.layout.Planes;
 import drumfall.solver.layout.Span;
 import drumfall.solver.layout.size.Face;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BooleanSupplier;
 
 /**
@@ -44,9 +45,16 @@ public final class PlaneRoom {
     private static final int PAIRS = 4;
 
     private final long[] meetings;
+    private final long decisive;
+
+    /** Halves by the million ask for the same few; racing threads may both work one out. */
+    private final Map<Left, PlaneRoom> known = new ConcurrentHashMap<>();
+
+    private record Left(long apart, long possible) {}
 
     private PlaneRoom(List<Long> meetings) {
         this.meetings = meetings.stream().mapToLong(set -> set).toArray();
+        this.decisive = meetings.stream().reduce(0L, (one, other) -> one | other);
     }
 
     /**
@@ -159,10 +167,15 @@ public final class PlaneRoom {
      * @param possible bits of the pairs that may be added
      */
     public PlaneRoom left(long apart, long possible) {
+        // What makes no difference tells nothing apart.
+        return known.computeIfAbsent(new Left(apart & decisive, possible & decisive), this::leftAnew);
+    }
+
+    private PlaneRoom leftAnew(Left asked) {
         List<Long> least = new ArrayList<>();
         for (long meeting : meetings) {
-            if ((meeting & apart) == 0) {
-                takeIn(meeting & possible, least);
+            if ((meeting & asked.apart) == 0) {
+                takeIn(meeting & asked.possible, least);
             }
         }
         return new PlaneRoom(least);
@@ -170,6 +183,6 @@ public final class PlaneRoom {
 
     /** The bits of all pairs that make a difference; keeping others apart costs nothing. */
     public long decisive() {
-        return Arrays.stream(meetings).reduce(0, (one, other) -> one | other);
+        return decisive;
     }
 }
