@@ -37,6 +37,9 @@ final class ElevationPainter {
     /** From the frame's edge to the dimensions. */
     static final double DIMENSION_APART = 20;
 
+    /** From the frame's upper edge to the width, above the numbers of the uppermost arbors. */
+    private static final double WIDTH_APART = 34;
+
     private final Graphics2D graphics;
     private final Inks inks;
     private final ElevationPlan plan;
@@ -293,7 +296,7 @@ final class ElevationPainter {
         ruler.across(
                 left,
                 right,
-                scale.y(frame.getMaxY()) - DIMENSION_APART * unit,
+                scale.y(frame.getMaxY()) - WIDTH_APART * unit,
                 scale.y(plan.heightAt(parts.left())),
                 scale.y(plan.heightAt(parts.right())),
                 shown.words().length(parts.width()));
