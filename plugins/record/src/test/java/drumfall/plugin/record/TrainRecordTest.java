@@ -80,7 +80,10 @@ class TrainRecordTest {
         Layout layout = handover.layout().orElseThrow();
         String file = record(handover).get("layout").toString();
 
-        assertThat(LayoutReader.read(file, layout.need()).accepted().orElseThrow().layout(layout.need()))
+        assertThat(LayoutReader.read(file, layout.need())
+                        .accepted()
+                        .orElseThrow()
+                        .layout(layout.need()))
                 .isEqualTo(layout);
     }
 

@@ -36,7 +36,8 @@ final class Refusals {
             }
         }
         return joints.stream()
-                .flatMap(joint -> joints.stream().filter(other -> other.arbor() < joint.arbor())
+                .flatMap(joint -> joints.stream()
+                        .filter(other -> other.arbor() < joint.arbor())
                         .map(other -> kept(joint.arbor(), other.arbor())))
                 .flatMap(Optional::stream)
                 .findFirst();
@@ -105,8 +106,7 @@ final class Refusals {
             return Optional.of(Shortfall.between(Rule.WIDTH, one.part(), other.part(), frame.width(), both.width()));
         }
         return both.height() > frame.height() + PairClaims.SLACK
-                ? Optional.of(
-                        Shortfall.between(Rule.HEIGHT, one.part(), other.part(), frame.height(), both.height()))
+                ? Optional.of(Shortfall.between(Rule.HEIGHT, one.part(), other.part(), frame.height(), both.height()))
                 : Optional.empty();
     }
 

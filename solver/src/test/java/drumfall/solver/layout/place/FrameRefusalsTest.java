@@ -38,7 +38,9 @@ class FrameRefusalsTest {
             LayoutNeed need = drawn.with(frame(drawn, 45 + random.nextInt(110), 45 + random.nextInt(130)));
             boolean found = PlainLayouts.bestScore(need) != null;
             Optional<Shortfall> first = new Refusals(need, new Contacts(need)).first();
-            assertThat(first.isPresent() && found).as("%s refused by %s", need, first).isFalse();
+            assertThat(first.isPresent() && found)
+                    .as("%s refused by %s", need, first)
+                    .isFalse();
             refused += first.isPresent() ? 1 : 0;
             placed += found ? 1 : 0;
         }
@@ -49,12 +51,7 @@ class FrameRefusalsTest {
     private static Envelope frame(LayoutNeed need, long width, long height) {
         Envelope given = need.envelope();
         return new Envelope(
-                width * MM,
-                height * MM,
-                given.depth(),
-                given.plateThickness(),
-                Optional.empty(),
-                DialPlace.ANYWHERE);
+                width * MM, height * MM, given.depth(), given.plateThickness(), Optional.empty(), DialPlace.ANYWHERE);
     }
 
     // The eight-day movement: escape wheel 25 mm, pallets 24 mm, 35 mm over it: 84 mm high, 50 mm wide.
@@ -95,8 +92,7 @@ class FrameRefusalsTest {
     @CsvSource({"0, WIDTH", "90, HEIGHT"})
     void a_held_direction_counts_across_or_up(double degrees, Rule rule) {
         LayoutNeed need = alone(Movements.need(Movements.eightDay(), Movements.frame(89, 89, 130), 24))
-                .with(new Locks(
-                        java.util.List.of(), java.util.List.of(new DirectionLock(0, Math.toRadians(degrees)))));
+                .with(new Locks(java.util.List.of(), java.util.List.of(new DirectionLock(0, Math.toRadians(degrees)))));
 
         LayoutOutcome outcome = Placer.place(need, () -> false);
 
