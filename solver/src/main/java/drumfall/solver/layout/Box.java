@@ -39,6 +39,16 @@ public record Box(long left, long bottom, long right, long top) {
         return width() * 1e-9 * height() * 1e-9;
     }
 
+    /**
+     * The smallest box around a circle.
+     *
+     * @param middle its middle
+     * @param radius nm, not negative
+     */
+    public static Box around(Place middle, long radius) {
+        return new Box(middle.x() - radius, middle.y() - radius, middle.x() + radius, middle.y() + radius);
+    }
+
     /** The smallest box around this one and another. */
     public Box around(Box other) {
         return new Box(

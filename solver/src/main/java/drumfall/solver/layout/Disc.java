@@ -13,6 +13,6 @@ package drumfall.solver.layout;
 public record Disc(Part part, Place place, long radius, Span span) {
     /** The smallest box around the disc. */
     public Box box() {
-        return new Box(place.x() - radius, place.y() - radius, place.x() + radius, place.y() + radius);
+        return Box.around(place, radius);
     }
 }

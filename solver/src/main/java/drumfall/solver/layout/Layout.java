@@ -128,9 +128,9 @@ public record Layout(LayoutNeed need, List<Place> places, Place frameCorner, Pla
                 .reduce(discs, Box::around);
     }
 
-    /** The area of the smallest upright plate that covers the parts, m&sup2;. */
-    public double plateArea() {
-        return extent().area();
+    /** The room that the movement takes as it stands. */
+    public MovementSize size() {
+        return MovementSize.of(this);
     }
 
     /** The depth over plates and motion work, nm. */

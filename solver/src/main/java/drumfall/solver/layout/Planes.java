@@ -13,7 +13,8 @@ import java.util.List;
  * @param drum the drum over its flanges
  * @param motion first and second plane of the motion work, the first nearer to the front plate; empty without it
  * @param innerDepth from plate to plate, nm
- * @param depth over plates and motion work, nm
+ * @param depth over plates and motion work, nm; the placer gives what they take, a layout that was written by hand may give
+ *     more
  */
 public record Planes(List<Span> gears, Span drum, List<Span> motion, long innerDepth, long depth) {
     /**

@@ -16,6 +16,8 @@ public enum Rule {
     HEIGHT,
     /** Planes, plates and motion work fit the frame's depth: depth there is, depth needed. */
     DEPTH,
+    /** The depth stated holds planes, plates and motion work: depth stated, depth needed. More may be stated than needed. */
+    STATED_DEPTH,
     /** A part lies within the frame's edge: 0, and the gap to the edge, negative by what stands out. */
     FRAME_EDGE,
     /** Dial centre: distance from the frame's edge asked, distance found. */

@@ -8,6 +8,8 @@ import java.util.List;
 public enum Dimension {
     /** Lengths, counted in metres. */
     LENGTH("a length", "m", true),
+    /** Areas, counted in square metres. */
+    AREA("an area", "m2", false),
     /** Masses, counted in kilograms. */
     MASS("a mass", "kg", true),
     /** Times, counted in seconds. */

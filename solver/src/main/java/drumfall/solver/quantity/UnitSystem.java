@@ -25,6 +25,7 @@ public enum UnitSystem {
         boolean metric = this == METRIC;
         return switch (dimension) {
             case LENGTH -> metric ? steps(dimension, "m:1", "mm:0.1", "µm:0") : steps(dimension, "ft:3", "in:0");
+            case AREA -> metric ? steps(dimension, "cm2:0") : steps(dimension, "in2:0");
             case MASS -> metric ? steps(dimension, "kg:1", "g:0") : steps(dimension, "lb:1", "oz:0");
             // Clockmakers speak of a 30-hour clock, and of days from two days up: common practice, no source.
             case TIME -> steps(dimension, "d:2", "h:1", "min:1", "s:0");

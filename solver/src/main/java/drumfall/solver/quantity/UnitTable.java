@@ -3,6 +3,7 @@
 package drumfall.solver.quantity;
 
 import static drumfall.solver.quantity.Dimension.ANGLE;
+import static drumfall.solver.quantity.Dimension.AREA;
 import static drumfall.solver.quantity.Dimension.DENSITY;
 import static drumfall.solver.quantity.Dimension.FORCE;
 import static drumfall.solver.quantity.Dimension.LENGTH;
@@ -35,7 +36,16 @@ final class UnitTable {
     private static final BigFraction ONE = BigFraction.ONE;
 
     private static final Map<Dimension, List<Unit>> UNITS = Stream.of(
-                    lengths(), masses(), times(), angles(), forces(), torques(), densities(), stresses(), numbers())
+                    lengths(),
+                    areas(),
+                    masses(),
+                    times(),
+                    angles(),
+                    forces(),
+                    torques(),
+                    densities(),
+                    stresses(),
+                    numbers())
             .flatMap(List::stream)
             .sorted(Comparator.comparing(Unit::factor))
             .collect(Collectors.groupingBy(
@@ -64,6 +74,14 @@ final class UnitTable {
                 exactly(LENGTH, ONE, "m"),
                 exactly(LENGTH, INCH, "in", "\"", "inch", "inches"),
                 exactly(LENGTH, INCH.multiply(12), "ft", "'", "foot", "feet"));
+    }
+
+    private static List<Unit> areas() {
+        return List.of(
+                exactly(AREA, decimal("1e-6"), "mm2", "mm²"),
+                exactly(AREA, decimal("1e-4"), "cm2", "cm²"),
+                exactly(AREA, INCH.pow(2), "in2", "in²"),
+                exactly(AREA, ONE, "m2", "m²"));
     }
 
     private static List<Unit> masses() {

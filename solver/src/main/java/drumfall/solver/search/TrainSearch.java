@@ -121,7 +121,7 @@ public final class TrainSearch {
         return new SearchOutcome.NoTrain(ClashFinder.smallestClash(all.brief(), listener, cancelled));
     }
 
-    private SearchOutcome found() {
+    SearchOutcome found() {
         return inRounds() ? new SearchOutcome.Proved(front.ratings()) : new SearchOutcome.Stopped(front.ratings());
     }
 

@@ -24,6 +24,7 @@ class UnitFactorsTest {
     @CsvSource({
         "LENGTH, in, 0.0254",
         "LENGTH, ft, 0.3048",
+        "AREA, in2, 0.00064516",
         "MASS, lb, 0.45359237",
         "FORCE, kgf, 9.80665",
         "FORCE, gf, 0.00980665",
@@ -38,6 +39,8 @@ class UnitFactorsTest {
         "LENGTH, µm, 0.000001",
         "LENGTH, mm, 0.001",
         "LENGTH, cm, 0.01",
+        "AREA, mm2, 0.000001",
+        "AREA, cm2, 0.0001",
         "MASS, g, 0.001",
         "TORQUE, N mm, 0.001",
         "STRESS, kPa, 1000",

@@ -15,6 +15,7 @@ import drumfall.ui.plugin.PluginFolder;
 import drumfall.ui.plugin.PluginFolders;
 import drumfall.ui.presenter.Exports;
 import drumfall.ui.presenter.FileDesk;
+import drumfall.ui.presenter.FrontSizes;
 import drumfall.ui.presenter.MeshSheet;
 import drumfall.ui.presenter.PlacedSheet;
 import drumfall.ui.presenter.PowerSheet;
@@ -114,9 +115,11 @@ public record WindowProgram(
         PowerSheet power = new PowerSheet(workspace, dials, findings);
         LatestDesk layouts = new LatestDesk(SwingUtilities::invokeLater, "layout");
         PlacedSheet placed = new PlacedSheet(workspace, WindowProgram::need, layouts);
+        LatestDesk sizing = new LatestDesk(SwingUtilities::invokeLater, "sizes");
+        FrontSizes sizes = new FrontSizes(workspace, WindowProgram::need, sizing);
         Runnable close = () -> {
             desk.close();
-            List.of(tracing, dials, findings, layouts).forEach(LatestDesk::close);
+            List.of(tracing, dials, findings, layouts, sizing).forEach(LatestDesk::close);
             files.close();
             exports.close();
             disk.shutdown();
@@ -126,6 +129,7 @@ public record WindowProgram(
                 workspace,
                 files,
                 new DrawingSheets(placed, mesh, power),
+                sizes,
                 exports,
                 settings,
                 ProgramVersion.text(),

@@ -4,6 +4,7 @@ package drumfall.ui.presenter;
 
 import drumfall.solver.brief.Brief;
 import drumfall.solver.brief.ObjectiveFigure;
+import drumfall.solver.layout.MovementSize;
 import drumfall.solver.quantity.Dimension;
 import drumfall.solver.quantity.UnitSystem;
 import drumfall.solver.rating.Rating;
@@ -11,6 +12,7 @@ import drumfall.solver.rating.TrainRater;
 import drumfall.ui.presenter.ShownFigure.Rounding;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 
 /** A column of the front's table; those with figures can also be an axis of the scatter. */
@@ -51,7 +53,15 @@ public enum FrontColumn {
     /** Falls of line. */
     FALLS(Dimension.NUMBER, Rounding.NEAREST, rating -> rating.train().reeving().falls()),
     /** Teeth of the escape wheel. */
-    ESCAPE_TEETH(Dimension.NUMBER, Rounding.NEAREST, rating -> rating.train().escapeTeeth());
+    ESCAPE_TEETH(Dimension.NUMBER, Rounding.NEAREST, rating -> rating.train().escapeTeeth()),
+    /** Height of the parts where they stand. */
+    MOVEMENT_HEIGHT(PlacedSize.Figure.HEIGHT),
+    /** Width of the parts where they stand. */
+    MOVEMENT_WIDTH(PlacedSize.Figure.WIDTH),
+    /** Depth over plates and motion work. */
+    MOVEMENT_DEPTH(PlacedSize.Figure.DEPTH),
+    /** Area of the smallest upright plate. */
+    PLATE_AREA(PlacedSize.Figure.PLATE);
 
     private final Dimension dimension;
     private final Rounding rounding;
@@ -59,21 +69,37 @@ public enum FrontColumn {
     @SuppressWarnings("ImmutableEnumChecker") // a pure function
     private final Figure figure;
 
+    private final boolean placed;
+
     private interface Figure {
-        double of(Rating rating, TrainRater rater);
+        double of(Rating rating, TrainRater rater, Optional<MovementSize> size);
     }
 
     FrontColumn(Dimension dimension, Rounding rounding, ToDoubleFunction<Rating> figure) {
         this.dimension = dimension;
         this.rounding = rounding;
-        this.figure = (rating, rater) -> figure.applyAsDouble(rating);
+        this.figure = (rating, rater, size) -> figure.applyAsDouble(rating);
+        this.placed = false;
     }
 
     FrontColumn(Dimension dimension, Rounding rounding, ObjectiveFigure objective) {
         this.dimension = dimension;
         this.rounding = rounding;
-        this.figure =
-                (rating, rater) -> rater.objectives().value(objective, rating.train(), rating.recommendedWeight());
+        this.figure = (rating, rater, size) ->
+                rater.objectives().value(objective, rating.train(), rating.recommendedWeight());
+        this.placed = false;
+    }
+
+    FrontColumn(PlacedSize.Figure size) {
+        this.dimension = size.dimension();
+        this.rounding = Rounding.NEAREST;
+        this.figure = (rating, rater, placed) -> placed.map(size::of).orElse(Double.NaN);
+        this.placed = true;
+    }
+
+    /** Whether its figures are known of placed trains alone. */
+    public boolean isOfPlaces() {
+        return placed;
     }
 
     /** What it is called. */
@@ -86,9 +112,15 @@ public enum FrontColumn {
         return dimension;
     }
 
-    /** Its figure of a train, SI units. */
-    public double value(Rating rating, TrainRater rater) {
-        return figure.of(rating, rater);
+    /**
+     * Its figure of a train, SI units; not a number while it is not known.
+     *
+     * @param rating the train, rated
+     * @param rater what rated it
+     * @param size the room that the train takes where its arbors stand, if it is known
+     */
+    public double value(Rating rating, TrainRater rater, Optional<MovementSize> size) {
+        return figure.of(rating, rater, size);
     }
 
     /** A figure of this column as it is shown. */

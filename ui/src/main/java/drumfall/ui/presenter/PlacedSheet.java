@@ -153,8 +153,12 @@ public final class PlacedSheet {
         LayoutNeed need = drawn(asked.get(), question.locks());
         LayoutOutcome outcome = Placer.place(need, stop::get);
         if (outcome instanceof LayoutOutcome.Placed placed) {
-            PlacedLeast least = PlacedLeast.of(new TrainRater(question.brief()), question.train(), placed.layout());
-            return new PlacedState.Placed(new Seen(placed.layout(), question.train()), placed.merit(), least);
+            TrainRater rater = new TrainRater(question.brief());
+            return new PlacedState.Placed(
+                    new Seen(placed.layout(), question.train()),
+                    placed.merit(),
+                    PlacedLeast.of(rater, question.train(), placed.layout()),
+                    new PlacedSize(rater, question.train(), placed.layout()));
         }
         String words = outcome instanceof NoLayout none
                 ? new PlacedWords(need.parts(), units).none(none)
@@ -180,6 +184,11 @@ public final class PlacedSheet {
     /** Least weight of the train so placed; empty while it is being placed or has no place. */
     public Optional<PlacedLeast> least() {
         return state instanceof PlacedState.Placed placed ? Optional.of(placed.least()) : Optional.empty();
+    }
+
+    /** The room that the train takes so placed; empty while it is being placed or has no place. */
+    public Optional<PlacedSize> size() {
+        return state instanceof PlacedState.Placed placed ? Optional.of(placed.size()) : Optional.empty();
     }
 
     /** The units that figures are shown in. */

@@ -87,8 +87,9 @@ public sealed interface PlacedState {
      * @param layout the layout
      * @param merit what is known of it
      * @param least the weight that drives the train so placed
+     * @param size the room that it takes
      */
-    record Placed(Seen layout, Merit merit, PlacedLeast least) implements PlacedState {
+    record Placed(Seen layout, Merit merit, PlacedLeast least, PlacedSize size) implements PlacedState {
         @Override
         public String key() {
             return "placed";

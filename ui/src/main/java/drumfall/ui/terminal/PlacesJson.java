@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import drumfall.solver.layout.Disc;
 import drumfall.solver.layout.Layout;
+import drumfall.solver.layout.MovementSize;
 import drumfall.solver.layout.Shortfall;
 import drumfall.solver.layout.size.MovementParts;
 import drumfall.solver.power.WeightWalk;
@@ -32,6 +33,10 @@ final class PlacesJson {
         length(group, "width_mm", layout.extent().width());
         length(group, "height_mm", layout.extent().height());
         length(group, "depth_mm", layout.depth());
+        MovementSize size = layout.size();
+        length(group, "plateWidth_mm", size.plate().width());
+        length(group, "plateHeight_mm", size.plate().height());
+        JsonOutput.put(group, "plateArea_m2", size.plateArea());
         length(group, "frontPlate_mm", layout.planes().innerDepth());
         length(group, "frameLeft_mm", layout.frame().left());
         length(group, "frameBottom_mm", layout.frame().bottom());

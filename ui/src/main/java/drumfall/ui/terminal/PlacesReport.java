@@ -4,6 +4,7 @@ package drumfall.ui.terminal;
 
 import drumfall.solver.layout.AngleGrid;
 import drumfall.solver.layout.Layout;
+import drumfall.solver.layout.LayoutOutcome.Merit;
 import drumfall.solver.layout.size.MovementParts;
 import drumfall.solver.power.WeightWalk;
 import drumfall.solver.train.Train;
@@ -44,9 +45,7 @@ final class PlacesReport {
         });
         switch (places.standing()) {
             case PLACED ->
-                lines.add(Phrases.phrase(
-                        "places." + places.merit().orElseThrow().name(),
-                        step(places.layout().orElseThrow().need().grid())));
+                lines.addAll(merit(places.layout().orElseThrow(), places.merit().orElseThrow()));
             case NO_PLACE -> lines.add(wording.none(places));
             case UNSOUND -> {
                 lines.add(Phrases.phrase("places.UNSOUND", places.conflicts().size()));
@@ -55,6 +54,18 @@ final class PlacesReport {
             default -> lines.add(Phrases.phrase("places." + places.standing().name()));
         }
         return lines;
+    }
+
+    /** What is known of a layout that was looked for, and of what its size is the size. */
+    private static List<String> merit(Layout layout, Merit merit) {
+        String known =
+                Phrases.phrase("places." + merit.name(), step(layout.need().grid()));
+        return layout.need().preference().wishes().stream()
+                .filter(wish -> merit == Merit.BEST_ON_GRID)
+                .map(wish -> List.of(
+                        known, Phrases.phrase("places.preferred." + wish.wish().name())))
+                .findFirst()
+                .orElse(List.of(known));
     }
 
     private TextTable table(Layout layout) {
@@ -112,7 +123,7 @@ final class PlacesReport {
 
     private List<String> frame(Layout layout) {
         return List.of(
-                Phrases.phrase("places.movement", wording.size(layout)),
+                Phrases.phrase("places.movement", wording.size(layout), wording.plate(layout)),
                 Phrases.phrase(
                         "places.frame",
                         wording.length(-layout.frameCorner().x()),

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.ui.terminal;
 
+import drumfall.solver.layout.Box;
 import drumfall.solver.layout.Disc;
 import drumfall.solver.layout.Layout;
 import drumfall.solver.layout.LayoutOutcome.Scope;
@@ -51,6 +52,12 @@ final class PlacesWording {
                 figure(layout.extent().width()),
                 figure(layout.extent().height()),
                 figure(layout.depth()));
+    }
+
+    /** Width and height of the smallest upright plate. */
+    String plate(Layout layout) {
+        Box plate = layout.size().plate();
+        return Phrases.phrase("places.plate.size", figure(plate.width()), figure(plate.height()));
     }
 
     private String figure(long nanometres) {

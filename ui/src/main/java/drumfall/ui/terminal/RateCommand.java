@@ -69,7 +69,8 @@ final class RateCommand implements Callable<Integer> {
         if (why == null) {
             return new RatingReport(rater, units.system()).lines(name, rating, places, weight);
         }
-        CardReport cards = new CardReport(WhereFromBook.of(rater, rating), FigureWording.in(units.system()));
+        CardReport cards =
+                new CardReport(WhereFromBook.of(rater, rating, places.layout()), FigureWording.in(units.system()));
         return why.isEmpty() ? cards.contents() : cards.chain(why);
     }
 }

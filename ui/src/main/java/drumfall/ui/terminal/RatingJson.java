@@ -40,7 +40,7 @@ final class RatingJson {
                 places.leastWeight(rater, rating.train()).orElse(Double.POSITIVE_INFINITY));
         power(document, rating);
         weight.ifPresent(hung -> PowerJson.put(document, rater, rating.train(), hung));
-        CardJson.put(document.putArray("figures"), WhereFromBook.of(rater, rating));
+        CardJson.put(document.putArray("figures"), WhereFromBook.of(rater, rating, places.layout()));
         return document;
     }
 

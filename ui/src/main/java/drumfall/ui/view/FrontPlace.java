@@ -5,6 +5,7 @@ package drumfall.ui.view;
 import drumfall.solver.rating.Rating;
 import drumfall.ui.presenter.Aspect;
 import drumfall.ui.presenter.FrontColumn;
+import drumfall.ui.presenter.FrontSizes;
 import drumfall.ui.presenter.FrontView;
 import drumfall.ui.presenter.Texts;
 import drumfall.ui.presenter.Workspace;
@@ -32,7 +33,8 @@ final class FrontPlace implements Place {
     private static final String STATE = "state";
 
     private final Workspace workspace;
-    private final FrontRows rows = new FrontRows();
+    private final FrontSizes sizes;
+    private final FrontRows rows;
     private final FrontTable table;
     private final FrontScatter scatter;
     private final StatePane state;
@@ -50,10 +52,13 @@ final class FrontPlace implements Place {
      * The place.
      *
      * @param workspace the shared state
+     * @param sizes the room that the trains take
      * @param toBrief goes to a place of the brief
      */
-    FrontPlace(Workspace workspace, Consumer<String> toBrief) {
+    FrontPlace(Workspace workspace, FrontSizes sizes, Consumer<String> toBrief) {
         this.workspace = workspace;
+        this.sizes = sizes;
+        this.rows = new FrontRows(sizes);
         List<FrontColumn> usual = FrontColumn.usual(workspace.brief());
         rows.show(usual);
         table = new FrontTable(workspace, rows);
@@ -64,6 +69,7 @@ final class FrontPlace implements Place {
         place.setName("front");
         build();
         workspace.listen(this::changed);
+        sizes.listen(scatter::repaint);
         refresh();
         table.structure(() -> {}, workspace.chosen().map(Rating::train));
     }
@@ -123,6 +129,13 @@ final class FrontPlace implements Place {
 
     private void axesChanged() {
         scatter.axes((FrontColumn) across.getSelectedItem(), (FrontColumn) up.getSelectedItem());
+        wantSizes();
+    }
+
+    /** Trains are placed for the front only while a column or an axis shows what comes of it. */
+    private void wantSizes() {
+        sizes.want(Stream.concat(rows.columns().stream(), Stream.of(scatter.across(), scatter.up()))
+                .anyMatch(FrontColumn::isOfPlaces));
     }
 
     private JPopupMenu columnsMenu() {
@@ -142,6 +155,7 @@ final class FrontPlace implements Place {
             shown.add(column);
         }
         table.structure(() -> rows.show(shown), workspace.chosen().map(Rating::train));
+        wantSizes();
     }
 
     private void changed(Aspect aspect) {

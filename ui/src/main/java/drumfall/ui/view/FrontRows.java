@@ -6,6 +6,7 @@ import drumfall.solver.rating.Rating;
 import drumfall.solver.rating.TrainRater;
 import drumfall.ui.presenter.Front;
 import drumfall.ui.presenter.FrontColumn;
+import drumfall.ui.presenter.FrontSizes;
 import drumfall.ui.presenter.Texts;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,6 +18,19 @@ final class FrontRows extends AbstractTableModel {
     private transient List<Rating> ratings = List.of();
     private transient List<FrontColumn> columns = new ArrayList<>();
     private transient Optional<TrainRater> rater = Optional.empty();
+    private final transient FrontSizes sizes;
+
+    FrontRows(FrontSizes sizes) {
+        this.sizes = sizes;
+        sizes.listen(this::sized);
+    }
+
+    /** A figure is there that the rows had none of. */
+    private void sized() {
+        if (!ratings.isEmpty() && columns.stream().anyMatch(FrontColumn::isOfPlaces)) {
+            fireTableRowsUpdated(0, ratings.size() - 1);
+        }
+    }
 
     void show(Optional<Front> front) {
         List<Rating> next = front.map(Front::ratings).orElse(List.of());
@@ -43,7 +57,7 @@ final class FrontRows extends AbstractTableModel {
     }
 
     double value(Rating rating, FrontColumn column) {
-        return column.value(rating, rater.orElseThrow());
+        return column.value(rating, rater.orElseThrow(), sizes.of(rating.train()));
     }
 
     @Override

@@ -32,6 +32,7 @@ import java.awt.geom.Point2D;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
 import javax.swing.AbstractAction;
@@ -164,9 +165,17 @@ final class FrontScatter extends JComponent {
     }
 
     private Optional<Rating> at(Point point) {
-        return rows.ratings().stream()
-                .filter(rating -> dot(rating).distance(point) <= Look.scaled(REACH))
+        return known().filter(rating -> dot(rating).distance(point) <= Look.scaled(REACH))
                 .min(Comparator.comparingDouble(rating -> dot(rating).distance(point)));
+    }
+
+    /** The trains whose figures on both axes are known. */
+    private Stream<Rating> known() {
+        return rows.ratings().stream().filter(this::isKnown);
+    }
+
+    private boolean isKnown(Rating rating) {
+        return Double.isFinite(rows.value(rating, across)) && Double.isFinite(rows.value(rating, up));
     }
 
     /** Where a train's dot stands. */
@@ -184,7 +193,10 @@ final class FrontScatter extends JComponent {
     }
 
     private List<Double> values(FrontColumn column) {
-        return rows.ratings().stream().map(rating -> rows.value(rating, column)).toList();
+        return rows.ratings().stream()
+                .map(rating -> rows.value(rating, column))
+                .filter(Double::isFinite)
+                .toList();
     }
 
     @Override
@@ -254,6 +266,7 @@ final class FrontScatter extends JComponent {
         return switch (column.dimension()) {
             case MASS -> metric ? (most >= 1 ? 1 : 0.001) : (most >= 0.45359237 ? 0.45359237 : 0.028349523125);
             case LENGTH -> metric ? 0.001 : 0.0254;
+            case AREA -> metric ? 1e-4 : 0.0254 * 0.0254;
             default -> 1;
         };
     }
@@ -265,20 +278,20 @@ final class FrontScatter extends JComponent {
     private void paintDots(Graphics2D pen) {
         Optional<Train> chosen = workspace.chosen().map(Rating::train);
         Optional<Train> pointed = workspace.pointedTrain();
-        for (Rating rating : rows.ratings()) {
+        for (Rating rating : known().toList()) {
             if (!chosen.equals(Optional.of(rating.train()))) {
                 paintDot(pen, rating, pointed.equals(Optional.of(rating.train())));
             }
         }
-        rows.ratings().stream()
-                .filter(rating -> chosen.equals(Optional.of(rating.train())))
+        known().filter(rating -> chosen.equals(Optional.of(rating.train())))
                 .forEach(rating -> paintChosen(pen, rating));
         workspace
                 .chosen()
+                .filter(this::isKnown)
                 .filter(rating ->
                         rows.ratings().stream().noneMatch(shown -> shown.train().equals(rating.train())))
                 .ifPresent(rating -> paintOutside(pen, rating));
-        workspace.trial().ifPresent(rating -> paintTrial(pen, rating));
+        workspace.trial().filter(this::isKnown).ifPresent(rating -> paintTrial(pen, rating));
     }
 
     /** A chosen train that is not on the front shown: its ring alone, drawn only while it lies on the sheet. */

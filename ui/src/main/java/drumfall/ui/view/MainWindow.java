@@ -7,6 +7,7 @@ import drumfall.ui.design.RecoveryFolder.LeftBehind;
 import drumfall.ui.presenter.Aspect;
 import drumfall.ui.presenter.Exports;
 import drumfall.ui.presenter.FileDesk;
+import drumfall.ui.presenter.FrontSizes;
 import drumfall.ui.presenter.MeshSheet;
 import drumfall.ui.presenter.Settings;
 import drumfall.ui.presenter.Texts;
@@ -52,6 +53,7 @@ public final class MainWindow extends JFrame {
      * @param workspace the shared state
      * @param files the design's file
      * @param sheets what the sheets of the drawing show
+     * @param sizes the room that the trains of the front take
      * @param exports plugins and handing over
      * @param settings what is remembered
      * @param version the program's version
@@ -62,6 +64,7 @@ public final class MainWindow extends JFrame {
             Workspace workspace,
             FileDesk files,
             DrawingSheets sheets,
+            FrontSizes sizes,
             Exports exports,
             Settings settings,
             String version,
@@ -77,7 +80,7 @@ public final class MainWindow extends JFrame {
         this.commands = new Commands(workspace, files, choice);
         addWindowCommands();
         BriefPlace brief = new BriefPlace(workspace);
-        FrontPlace front = new FrontPlace(workspace, brief::goTo);
+        FrontPlace front = new FrontPlace(workspace, sizes, brief::goTo);
         DrawingPlace drawing = new DrawingPlace(workspace, sheets, brief::goTo, pages::cautions);
         StripPlace strip = new StripPlace(workspace, drawing::openCard);
         addSheetCommands(drawing, sheets.mesh());

@@ -77,7 +77,10 @@ class LayoutFileTest {
         assertThat(lines.get(4)).startsWith("4|escape wheel|0 mm|83.5 mm|3|41.5 mm|90°|pinion ");
         assertThat(lines.get(5)).startsWith("5|pallets|0 mm|").contains("|90°|pallets ");
         assertThat(lines.get(6)).startsWith("6|minute wheel|").contains("minute wheel ", "minute pinion ");
-        assertThat(lines.get(lines.size() - 2)).endsWith("directions tried every 15 degrees.");
+        assertThat(lines.get(lines.size() - 3)).endsWith("directions tried every 15 degrees.");
+        assertThat(lines.get(lines.size() - 2))
+                .startsWith("Of the layouts on that grid this one has its arbors nearest to one vertical.")
+                .endsWith("not the least possible.");
         assertThat(lines.get(lines.size() - 1)).startsWith("So placed, ");
     }
 

@@ -4,11 +4,15 @@ package drumfall.plugin.record;
 
 import drumfall.plugin.api.Handover;
 import drumfall.solver.brief.Objective;
+import drumfall.solver.layout.Layout;
+import drumfall.solver.layout.MovementSize;
+import drumfall.solver.layout.size.Nanometres;
 import drumfall.solver.quantity.Dimension;
 import drumfall.solver.rating.Rating;
 import drumfall.solver.train.GoingTrain;
 import java.io.IOException;
 import java.util.List;
+import java.util.Optional;
 
 /** The sections {@code figures} and {@code objectives} of the record. */
 final class FigureSection {
@@ -17,11 +21,13 @@ final class FigureSection {
     private final JsonFields fields;
     private final Rating rating;
     private final List<Objective> objectives;
+    private final Optional<MovementSize> size;
 
     FigureSection(JsonFields fields, Handover handover) {
         this.fields = fields;
         this.rating = handover.rating();
         this.objectives = handover.brief().objectives();
+        this.size = handover.layout().map(Layout::size);
     }
 
     void write() throws IOException {
@@ -39,8 +45,18 @@ final class FigureSection {
         fields.figure("escapeTorque", Dimension.TORQUE, rating.weight().need().torque());
         fields.figure("semiArc", Dimension.ANGLE, rating.weight().need().semiArc());
         fields.figure("filamentMass", Dimension.MASS, rating.filamentMass());
+        if (size.isPresent()) {
+            writeSize(size.get());
+        }
         fields.json().writeEndObject();
         writeObjectives();
+    }
+
+    private void writeSize(MovementSize placed) throws IOException {
+        fields.figure("movementWidth", Dimension.LENGTH, Nanometres.toMetres(placed.width()));
+        fields.figure("movementHeight", Dimension.LENGTH, Nanometres.toMetres(placed.height()));
+        fields.figure("movementDepth", Dimension.LENGTH, Nanometres.toMetres(placed.depth()));
+        fields.figure("plateArea", Dimension.AREA, placed.plateArea());
     }
 
     private void writeObjectives() throws IOException {

@@ -66,6 +66,7 @@ final class JsonFields {
     private static String unit(Dimension dimension) {
         return switch (dimension) {
             case LENGTH -> "_m";
+            case AREA -> "_m2";
             case MASS -> "_kg";
             case TIME -> "_s";
             case ANGLE -> "_rad";

@@ -13,6 +13,8 @@ import com.fasterxml.jackson.core.util.Separators;
 import drumfall.plugin.api.Handover;
 import drumfall.solver.brief.Arrangement;
 import drumfall.solver.brief.BriefWriter;
+import drumfall.solver.layout.Layout;
+import drumfall.solver.layout.written.LayoutReader;
 import drumfall.solver.rating.Rating;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -62,11 +64,14 @@ final class TrainRecord {
         fields.text("name", handover.brief().name());
         fields.flag("feasible", rating.feasible());
         fields.text("placement", placement());
-        new TrainSection(fields, rating.train()).write();
+        new TrainSection(fields, rating.train(), handover.layout()).write();
         new FigureSection(fields, handover).write();
         new DemandSection(fields, handover).write();
         writeParts();
         writeBrief();
+        if (handover.layout().isPresent()) {
+            writeLayout(handover.layout().get());
+        }
         fields.json().writeEndObject();
     }
 
@@ -86,8 +91,17 @@ final class TrainRecord {
 
     /** The brief is a file within the file: the program's own reader opens it once it is cut out. */
     private void writeBrief() throws IOException {
-        fields.json().writeFieldName("brief");
-        try (JsonParser text = FACTORY.createParser(BriefWriter.write(handover.brief()))) {
+        copy("brief", BriefWriter.write(handover.brief()));
+    }
+
+    /** So is the layout, which holds every nanometre. */
+    private void writeLayout(Layout layout) throws IOException {
+        copy("layout", LayoutReader.write(handover.brief().name(), layout));
+    }
+
+    private void copy(String name, String file) throws IOException {
+        fields.json().writeFieldName(name);
+        try (JsonParser text = FACTORY.createParser(file)) {
             text.nextToken();
             fields.json().copyCurrentStructure(text);
         }

@@ -3,23 +3,27 @@
 package drumfall.plugin.record;
 
 import drumfall.solver.brief.MeshPlace;
+import drumfall.solver.layout.Layout;
 import drumfall.solver.quantity.Dimension;
 import drumfall.solver.train.GoingTrain;
 import drumfall.solver.train.Mesh;
 import drumfall.solver.train.Train;
 import java.io.IOException;
 import java.math.BigDecimal;
+import java.util.Optional;
 
 /** The section {@code train} of the record: drum, reeving, meshes, escape wheel. */
 final class TrainSection {
     private final JsonFields fields;
     private final Train train;
     private final GoingTrain going;
+    private final Optional<Layout> layout;
 
-    TrainSection(JsonFields fields, Train train) {
+    TrainSection(JsonFields fields, Train train, Optional<Layout> layout) {
         this.fields = fields;
         this.train = train;
         this.going = train.going();
+        this.layout = layout;
     }
 
     void write() throws IOException {
@@ -57,6 +61,9 @@ final class TrainSection {
         fields.fraction("wheelTurn_h", going.hoursPerTurn(index));
         fields.fraction("pinionTurn_h", going.hoursPerTurn(index + 1));
         fields.flag("hunts", mesh.counts().hunts());
+        if (layout.isPresent()) {
+            fields.figure("direction", Dimension.ANGLE, layout.get().direction(index));
+        }
         fields.json().writeEndObject();
     }
 }

@@ -3,6 +3,7 @@
 package drumfall.plugin.record;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -15,6 +16,7 @@ import drumfall.solver.brief.Brief;
 import drumfall.solver.brief.BriefReader;
 import drumfall.solver.brief.BriefWriter;
 import drumfall.solver.layout.Layout;
+import drumfall.solver.layout.written.LayoutReader;
 import drumfall.solver.rating.DemandFigure;
 import drumfall.solver.rating.placing.TrainPlacing;
 import drumfall.solver.train.Mesh;
@@ -60,6 +62,64 @@ class TrainRecordTest {
                         .get("placement")
                         .textValue())
                 .isEqualTo(placement);
+    }
+
+    /** A trial that has a place, and what was placed. */
+    private static Handover placed() throws IOException {
+        Handover trial = TrialHandover.eightDays();
+        ObjectNode tree = BriefWriter.tree(trial.brief());
+        ((ObjectNode) tree.get("frame")).put("depth", "80 mm");
+        Brief brief = BriefReader.read(tree).accepted().orElseThrow();
+        Optional<Layout> layout = TrainPlacing.layout(brief, trial.rating().train(), () -> false);
+        return new Handover(brief, trial.rating(), layout, "1");
+    }
+
+    @Test
+    void the_layout_in_the_record_is_a_layout_file_that_reads_back_to_the_nanometre() throws IOException {
+        Handover handover = placed();
+        Layout layout = handover.layout().orElseThrow();
+        String file = record(handover).get("layout").toString();
+
+        assertThat(LayoutReader.read(file, layout.need())
+                        .accepted()
+                        .orElseThrow()
+                        .layout(layout.need()))
+                .isEqualTo(layout);
+    }
+
+    /** Directions from the places of two arbors, turned back into steps of a millimetre: to 1e-12 mm in floating point. */
+    @Test
+    void directions_and_size_in_the_record_are_those_of_the_layout() throws IOException {
+        Handover handover = placed();
+        Layout layout = handover.layout().orElseThrow();
+        JsonNode record = record(handover);
+
+        JsonNode meshes = record.at("/train/meshes");
+        for (int mesh = 0; mesh < meshes.size(); mesh++) {
+            double direction = meshes.get(mesh).get("direction_rad").doubleValue();
+            double distance = layout.place(mesh).distance(layout.place(mesh + 1));
+            assertThat(distance * Math.cos(direction))
+                    .isCloseTo(layout.place(mesh + 1).x() - layout.place(mesh).x(), within(1e-6));
+            assertThat(distance * Math.sin(direction))
+                    .isCloseTo(layout.place(mesh + 1).y() - layout.place(mesh).y(), within(1e-6));
+        }
+        assertThat(record.at("/figures/movementWidth_m").doubleValue())
+                .isEqualTo(layout.size().width() / 1e9);
+        assertThat(record.at("/figures/movementHeight_m").doubleValue())
+                .isEqualTo(layout.size().height() / 1e9);
+        assertThat(record.at("/figures/movementDepth_m").doubleValue()).isEqualTo(layout.depth() / 1e9);
+        assertThat(record.at("/figures/plateArea_m2").doubleValue())
+                .isEqualTo(layout.size().plateArea());
+    }
+
+    @Test
+    void a_record_without_places_says_nothing_of_layout_directions_and_size() throws IOException {
+        Handover trial = TrialHandover.eightDays();
+        JsonNode record = record(new Handover(trial.brief(), trial.rating(), Optional.empty(), "1"));
+
+        assertThat(record.has("layout")).isFalse();
+        assertThat(record.at("/train/meshes/0").has("direction_rad")).isFalse();
+        assertThat(record.get("figures").has("movementHeight_m")).isFalse();
     }
 
     @Test

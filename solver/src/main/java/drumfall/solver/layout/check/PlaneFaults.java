@@ -73,9 +73,12 @@ final class PlaneFaults {
         long front = parts.motion().isPresent()
                 ? planes.motion().get(1).to() + need.gaps().axial()
                 : planes.innerDepth() + plate;
+        Part deepest = new Part(PartKind.DRUM, 0);
+        if (planes.depth() < front + plate) {
+            faults.add(Shortfall.of(Rule.STATED_DEPTH, deepest, planes.depth(), front + plate));
+        }
         long needed = Math.max(planes.depth(), front + plate);
         if (needed > need.envelope().depth()) {
-            Part deepest = new Part(PartKind.DRUM, 0);
             faults.add(Shortfall.of(Rule.DEPTH, deepest, need.envelope().depth(), needed));
         }
     }

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.solver.rating.why;
 
+import drumfall.solver.layout.Layout;
 import drumfall.solver.rating.Rating;
 import drumfall.solver.rating.TrainRater;
 import java.util.List;
@@ -23,6 +24,17 @@ public final class WhereFromBook {
      * @param rating the rating
      */
     public static WhereFromBook of(TrainRater rater, Rating rating) {
+        return of(rater, rating, Optional.empty());
+    }
+
+    /**
+     * The cards of a rating, and of the room that the movement takes.
+     *
+     * @param rater what rated it
+     * @param rating the rating
+     * @param layout where the train's arbors stand, if they have places
+     */
+    public static WhereFromBook of(TrainRater rater, Rating rating, Optional<Layout> layout) {
         CardShelf shelf = new CardShelf();
         new RunCards(shelf, rater, rating).make();
         new PendulumCards(shelf, rater, rating).make();
@@ -30,6 +42,7 @@ public final class WhereFromBook {
         new PartCards(shelf, rater, rating).make();
         new WeightCards(shelf, rater, rating).make();
         new UseCards(shelf, rater, rating).make();
+        layout.ifPresent(placed -> new SizeCards(shelf, rater.brief(), placed).make());
         return new WhereFromBook(shelf.cards());
     }
 

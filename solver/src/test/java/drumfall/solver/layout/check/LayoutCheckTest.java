@@ -156,6 +156,18 @@ class LayoutCheckTest {
                 .satisfies(fault -> assertThat(fault.found()).isEqualTo(SOUND.depth()));
     }
 
+    /** Spare depth is the maker's own affair as long as the frame holds it; a movement deeper than it says is not. */
+    @ParameterizedTest
+    @CsvSource({"0, false", "1, false", "-1, true"})
+    void a_depth_stated_a_nanometre_too_small_is_named_and_a_larger_one_is_not(long more, boolean fault) {
+        Planes given = SOUND.planes();
+        Planes stated =
+                new Planes(given.gears(), given.drum(), given.motion(), given.innerDepth(), given.depth() + more);
+        List<Shortfall> faults = LayoutCheck.faults(new Layout(NEED, SOUND.places(), SOUND.frameCorner(), stated));
+        assertThat(faults.stream().map(Shortfall::rule).toList())
+                .isEqualTo(fault ? List.of(Rule.STATED_DEPTH) : List.of());
+    }
+
     @ParameterizedTest
     @ValueSource(ints = {0, 1, 2, 3, 4})
     void a_plane_thinner_than_its_parts_is_named(int plane) {

@@ -11,8 +11,10 @@ import com.fasterxml.jackson.core.JsonPointer;
 import drumfall.solver.brief.Brief;
 import drumfall.solver.brief.BriefWriter;
 import drumfall.solver.brief.BundledBriefs;
+import drumfall.solver.layout.Layout;
 import drumfall.solver.rating.Rating;
 import drumfall.solver.rating.TrainRater;
+import drumfall.solver.rating.placing.TrainPlacing;
 import drumfall.solver.samples.Briefs;
 import drumfall.solver.samples.DemoTrain;
 import drumfall.solver.samples.Trains;
@@ -60,6 +62,35 @@ class WhereFromBookTest {
                 }
             }
         }
+    }
+
+    /** With pillars, without them, and without motion work before the front plate. */
+    @ParameterizedTest
+    @ValueSource(strings = {"", "/frame/pillars = remove", "/hands/motionWork = false"})
+    void cards_of_a_placed_movement_reckon_its_size(String edits) {
+        Brief brief = Briefs.demoWith(edits);
+        TrainRater rater = new TrainRater(brief);
+        Train train = Trains.of("85/10 m1.5 | 66/12 m1.5 · 83/12 m1 · 55/12 m1 · E21", "36", 2);
+        Layout layout = TrainPlacing.layout(brief, train, () -> false).orElseThrow();
+
+        WhereFromBook book = WhereFromBook.of(rater, rater.rate(train), Optional.of(layout));
+
+        // Whole nanometres below a metre in floating point: 1e-15 m.
+        assertThat(value(book, "movement-width")).isCloseTo(layout.size().width() * 1e-9, offset(1e-15));
+        assertThat(value(book, "movement-height")).isCloseTo(layout.size().height() * 1e-9, offset(1e-15));
+        assertThat(value(book, "movement-depth")).isCloseTo(layout.size().depth() * 1e-9, offset(1e-15));
+        assertThat(value(book, "plate-area")).isEqualTo(layout.size().plateArea());
+        for (Card card : book.figures()) {
+            assertThat(card.reckonedFromTheEnds())
+                    .as(card.name())
+                    .isCloseTo(card.value(), offset(Math.abs(card.value()) * PERCENT / 100));
+        }
+        assertThat(book.cards()).extracting(Card::name).doesNotHaveDuplicates();
+    }
+
+    @Test
+    void a_rating_alone_says_nothing_of_size() {
+        assertThat(demo().card("movement-height")).isEmpty();
     }
 
     @Test

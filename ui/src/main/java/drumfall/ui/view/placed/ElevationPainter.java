@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.ui.view.placed;
 
+import drumfall.solver.layout.Box;
 import drumfall.solver.layout.Part;
 import drumfall.solver.layout.PartKind;
 import drumfall.solver.layout.Place;
@@ -35,6 +36,9 @@ final class ElevationPainter {
 
     /** From the frame's edge to the dimensions. */
     static final double DIMENSION_APART = 20;
+
+    /** From the frame's upper edge to the width, above the numbers of the uppermost arbors. */
+    private static final double WIDTH_APART = 34;
 
     private final Graphics2D graphics;
     private final Inks inks;
@@ -71,7 +75,7 @@ final class ElevationPainter {
         shown.turn().ifPresent(this::marks);
         shown.faults().forEach(fault -> clash(fault.first(), fault.second()));
         numbers();
-        shown.measured().ifPresent(this::dimensions);
+        shown.measured().ifPresentOrElse(this::dimensions, this::overAll);
     }
 
     /** The arbor whose rings lie over all others, -1 for none. */
@@ -278,6 +282,31 @@ final class ElevationPainter {
         graphics.setColor(chosen ? inks.paper() : inks.line());
         double size = FONT * unit;
         text.draw(graphics, mark, at.getX() - text.width(mark, size) / 2, at.getY() + size * 0.36, size);
+    }
+
+    /** Width and height of the parts, from those that reach furthest. */
+    private void overAll() {
+        Box parts = shown.seen().layout().size().parts();
+        Rectangle2D frame = plan.frame();
+        Ruler ruler = new Ruler(graphics, inks, text, unit);
+        double left = scale.x(ElevationPlan.millimetres(parts.left()));
+        double right = scale.x(ElevationPlan.millimetres(parts.right()));
+        double bottom = scale.y(ElevationPlan.millimetres(parts.bottom()));
+        double top = scale.y(ElevationPlan.millimetres(parts.top()));
+        ruler.across(
+                left,
+                right,
+                scale.y(frame.getMaxY()) - WIDTH_APART * unit,
+                scale.y(plan.heightAt(parts.left())),
+                scale.y(plan.heightAt(parts.right())),
+                shown.words().length(parts.width()));
+        ruler.up(
+                bottom,
+                top,
+                scale.x(frame.getMaxX()) + DIMENSION_APART * unit,
+                scale.x(plan.acrossAt(parts.bottom())),
+                scale.x(plan.acrossAt(parts.top())),
+                shown.words().length(parts.height()));
     }
 
     /** From the dial centre to an arbor: across over the frame, up beside it. */

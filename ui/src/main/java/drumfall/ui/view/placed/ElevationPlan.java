@@ -144,6 +144,28 @@ record ElevationPlan(
         }
     }
 
+    /** The height, mm, of the part that ends at a place across, nm; of the line at the drum if no round part does. */
+    double heightAt(long edge) {
+        double x = millimetres(edge);
+        return rings.stream()
+                .filter(ring -> ring.line() == Line.SOLID && ring.part().kind() != PartKind.PILLAR)
+                .filter(ring -> Math.abs(Math.abs(x - ring.x()) - ring.radius()) < NANOMETRES)
+                .findFirst()
+                .map(Ring::y)
+                .orElse(fallTop);
+    }
+
+    /** The place across, mm, of the part that ends at a height, nm. */
+    double acrossAt(long edge) {
+        double y = millimetres(edge);
+        return rings.stream()
+                .filter(ring -> ring.line() == Line.SOLID && ring.part().kind() != PartKind.PILLAR)
+                .filter(ring -> Math.abs(Math.abs(y - ring.y()) - ring.radius()) < NANOMETRES)
+                .findFirst()
+                .orElseThrow()
+                .x();
+    }
+
     /** A part's outline, if there is one. */
     Optional<Ring> outline(Part part) {
         return rings.stream()

@@ -7,6 +7,7 @@ import drumfall.solver.layout.size.MovementParts;
 import drumfall.ui.presenter.PlacedDrag;
 import drumfall.ui.presenter.PlacedSheet;
 import drumfall.ui.presenter.PlacedSheet.Change;
+import drumfall.ui.presenter.PlacedSize;
 import drumfall.ui.presenter.PlacedState;
 import drumfall.ui.presenter.PlacedWords;
 import drumfall.ui.presenter.Texts;
@@ -18,7 +19,9 @@ import drumfall.ui.view.train.Role;
 import java.awt.CardLayout;
 import java.awt.Graphics;
 import java.awt.event.HierarchyEvent;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiConsumer;
 import javax.swing.JButton;
@@ -34,6 +37,9 @@ public final class PlacedPane extends JPanel {
     private static final int FRAME_MILLISECONDS = 33;
     private static final double NANOSECONDS = 1e9;
     private static final int MOST_FAULTS = 2;
+    private static final List<PlacedSize.Figure> SEEN_FROM_THE_DIAL =
+            List.of(PlacedSize.Figure.WIDTH, PlacedSize.Figure.HEIGHT, PlacedSize.Figure.PLATE);
+    private static final List<PlacedSize.Figure> SEEN_FROM_THE_SIDE = List.of(PlacedSize.Figure.DEPTH);
     private static final String SHEET = "sheet";
     private static final String WORDS = "words";
 
@@ -47,6 +53,7 @@ public final class PlacedPane extends JPanel {
     private final JButton stop = new JButton(Texts.of("placed.stop"));
     private final JButton free = new JButton(Texts.of("placed.free"));
     private final FigureButton least;
+    private final Map<PlacedSize.Figure, FigureButton> sizes = new EnumMap<>(PlacedSize.Figure.class);
     private final CardLayout states = new CardLayout();
     private final JPanel body = new JPanel(states);
     private final transient Timer frames = new Timer(FRAME_MILLISECONDS, event -> frame());
@@ -62,6 +69,9 @@ public final class PlacedPane extends JPanel {
                 Texts.of("placed.least"),
                 1.15f,
                 pressed -> sheet.least().ifPresent(known -> cards.accept(pressed, known.card(sheet.units()))));
+        boolean elevation = canvas instanceof ElevationDrawing;
+        (elevation ? SEEN_FROM_THE_DIAL : SEEN_FROM_THE_SIDE)
+                .forEach(figure -> sizes.put(figure, button(figure, cards)));
         setName(canvas.getName() + ".pane");
         setOpaque(false);
         add(head(), "growx, wmin 0");
@@ -79,6 +89,14 @@ public final class PlacedPane extends JPanel {
             }
         });
         refresh();
+    }
+
+    private FigureButton button(PlacedSize.Figure figure, BiConsumer<JComponent, WhereCard> cards) {
+        return new FigureButton(
+                canvas.getName() + "." + figure.name(),
+                figure.title(),
+                1.15f,
+                pressed -> sheet.size().ifPresent(known -> cards.accept(pressed, known.card(figure, sheet.units()))));
     }
 
     /**
@@ -102,11 +120,12 @@ public final class PlacedPane extends JPanel {
     }
 
     private JPanel head() {
-        JPanel head = new JPanel(new MigLayout("insets 0, gap 6lp, hidemode 3", "[][grow,fill,0:0:][][][][]", "[]"));
+        JPanel head = new JPanel(new MigLayout("insets 0, gap 6lp, hidemode 3", "", "[]"));
         head.setOpaque(false);
         head.add(least);
+        sizes.values().forEach(head::add);
         state.setName(canvas.getName() + ".state");
-        head.add(state, "growx, wmin 0, aligny center");
+        head.add(state, "pushx, growx, wmin 0, aligny center");
         stop.addActionListener(event -> sheet.stop());
         again.addActionListener(event -> sheet.placeAgain());
         free.addActionListener(event -> sheet.release());
@@ -156,6 +175,10 @@ public final class PlacedPane extends JPanel {
         turn.setEnabled(drawn);
         least.setVisible(sheet.least().isPresent());
         sheet.least().ifPresent(known -> least.show(known.value(sheet.units())));
+        sizes.forEach((figure, button) -> {
+            button.setVisible(sheet.size().isPresent());
+            sheet.size().ifPresent(known -> button.show(known.value(figure, sheet.units())));
+        });
         read();
     }
 

@@ -5,6 +5,7 @@ package drumfall.ui.view.placed;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import drumfall.solver.layout.Box;
 import drumfall.solver.layout.Disc;
 import drumfall.solver.layout.Layout;
 import drumfall.solver.layout.Part;
@@ -141,6 +142,26 @@ class PlacedPlanTest {
     @Test
     void the_centre_arbor_turns_clockwise() {
         assertThat(ElevationPainter.turned(SEEN.train(), 2, 2, 0.25)).isCloseTo(0, within(EXACT));
+    }
+
+    /** To the millionth of a millimetre, which is the nanometre that layouts are in. */
+    @Test
+    void width_and_height_are_measured_from_the_parts_that_reach_furthest() {
+        ElevationPlan plan = ElevationPlan.of(PlacedTrains.seen());
+        Box parts = PlacedTrains.layout().size().parts();
+
+        assertThat(plan.rings())
+                .anySatisfy(ring -> ends(ring, ring.x() - ring.radius(), parts.left(), plan.heightAt(parts.left())))
+                .anySatisfy(ring -> ends(ring, ring.x() + ring.radius(), parts.right(), plan.heightAt(parts.right())));
+        assertThat(plan.rings()).anySatisfy(ring -> {
+            assertThat(ring.y() - ring.radius()).isCloseTo(parts.bottom() * 1e-6, within(1e-6));
+            assertThat(ring.x()).isEqualTo(plan.acrossAt(parts.bottom()));
+        });
+    }
+
+    private static void ends(Ring ring, double end, long edge, double height) {
+        assertThat(end).isCloseTo(edge * 1e-6, within(1e-6));
+        assertThat(ring.y()).isEqualTo(height);
     }
 
     @Test
