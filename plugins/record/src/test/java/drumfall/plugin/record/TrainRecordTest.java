@@ -87,7 +87,7 @@ class TrainRecordTest {
                 .isEqualTo(layout);
     }
 
-    /** Directions from the places of two arbors, turned back into steps of a millimetre: to 1e-12 mm in floating point. */
+    /** Directions from the places of two arbors, turned back into steps of a millimetre: to 1e-6 nm in floating point. */
     @Test
     void directions_and_size_in_the_record_are_those_of_the_layout() throws IOException {
         Handover handover = placed();
@@ -99,9 +99,15 @@ class TrainRecordTest {
             double direction = meshes.get(mesh).get("direction_rad").doubleValue();
             double distance = layout.place(mesh).distance(layout.place(mesh + 1));
             assertThat(distance * Math.cos(direction))
-                    .isCloseTo(layout.place(mesh + 1).x() - layout.place(mesh).x(), within(1e-6));
+                    .isCloseTo(
+                            (double) (layout.place(mesh + 1).x()
+                                    - layout.place(mesh).x()),
+                            within(1e-6));
             assertThat(distance * Math.sin(direction))
-                    .isCloseTo(layout.place(mesh + 1).y() - layout.place(mesh).y(), within(1e-6));
+                    .isCloseTo(
+                            (double) (layout.place(mesh + 1).y()
+                                    - layout.place(mesh).y()),
+                            within(1e-6));
         }
         assertThat(record.at("/figures/movementWidth_m").doubleValue())
                 .isEqualTo(layout.size().width() / 1e9);
