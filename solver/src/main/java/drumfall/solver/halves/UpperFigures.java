@@ -16,6 +16,9 @@ final class UpperFigures {
     /** Torque on the centre arbor for each newton of the weight if nothing rubs, m. */
     final double centrePull;
 
+    /** The heaviest weight that ratchet and line carry, kg. */
+    final double carried;
+
     /** As an objective; 0 if it is not asked. */
     final double durationError;
 
@@ -23,11 +26,18 @@ final class UpperFigures {
     final PartSums sums;
 
     UpperFigures(
-            double[] lines, double clearance, double borne, double centrePull, double durationError, PartSums sums) {
+            double[] lines,
+            double clearance,
+            double borne,
+            double centrePull,
+            double carried,
+            double durationError,
+            PartSums sums) {
         this.lines = lines;
         this.clearance = clearance;
         this.borne = borne;
         this.centrePull = centrePull;
+        this.carried = carried;
         this.durationError = durationError;
         this.sums = sums;
     }

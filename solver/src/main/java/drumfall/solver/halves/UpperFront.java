@@ -102,6 +102,7 @@ final class UpperFront {
                 clearance(half.lastMesh(), half.meshes.size()),
                 half.borne,
                 half.centrePull,
+                rules.limits.heaviestCarried(half.lineArm, half.reeving),
                 half.durationError,
                 half.sums);
     }
@@ -111,16 +112,20 @@ final class UpperFront {
         return rules.limits.clearance(last.mesh, HalfJoin.role(count - 1, count), 0);
     }
 
+    /** The heaviest weight that teeth, ratchet and line carry, kg. */
+    private double carried(UpperFigures figures) {
+        return Math.min(rules.limits.teeth().weightFor(figures.borne, figures.centrePull), figures.carried);
+    }
+
     /**
-     * A half that makes no more weight, bears the teeth's share of no less weight and, if teeth below may break, pulls no
-     * harder at the centre for each newton, stands wherever the other one does.
+     * A half that makes no more weight, carries no less weight and, if teeth below may break, pulls no harder at the centre for each newton, stands wherever the other one does.
      */
     private double[] point(UpperFigures figures, boolean offered) {
         int next = UpperLines.attributes();
         double[] point = new double[next + 3 + (durationAsked ? 1 : 0) + rules.objectiveAttributes()];
         lines.write(figures.lines, offered, point);
         point[next++] = -figures.clearance;
-        point[next++] = -Math.min(rules.limits.teeth().weightFor(figures.borne, figures.centrePull), heaviest);
+        point[next++] = -Math.min(carried(figures), heaviest);
         point[next++] = lowerMayBreak ? figures.centrePull : 0;
         if (durationAsked) {
             point[next++] = figures.durationError;

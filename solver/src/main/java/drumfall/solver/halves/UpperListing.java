@@ -141,6 +141,7 @@ final class UpperListing {
                         last.clearance(),
                         surelyBorne,
                         rules.limits.teeth().centrePull(best.lineArm(), reeving, most),
+                        best.carried(),
                         0,
                         all.withMass(best.mass()));
                 if (!front.unwanted(figures, UpperReach::servesForAll)) {
@@ -212,6 +213,7 @@ final class UpperListing {
                 front.clearance(meshes.get(count - 1), count),
                 UpperHalf.borne(meshes),
                 rules.limits.teeth().centrePull(best.lineArm(), reeving, hours),
+                best.carried(),
                 fitting.stream()
                         .mapToDouble(drum -> durationError(hours, drum))
                         .min()

@@ -86,7 +86,8 @@ final class UpperPlaces {
                             rules.limits.drumFlangeRadius(size),
                             mass,
                             lines.drumLine(lineArm, mass, run.reeving()),
-                            run.turns()));
+                            run.turns(),
+                            rules.limits.heaviestCarried(lineArm, run.reeving())));
             fewest = Math.min(fewest, hours[0]);
             most = Math.max(most, hours[1]);
         }

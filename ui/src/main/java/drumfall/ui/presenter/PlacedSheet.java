@@ -158,6 +158,7 @@ public final class PlacedSheet {
                     new Seen(placed.layout(), question.train()),
                     placed.merit(),
                     PlacedLeast.of(rater, question.train(), placed.layout()),
+                    PlacedBob.words(rater, question.train(), placed.layout(), units),
                     new PlacedSize(rater, question.train(), placed.layout()));
         }
         String words = outcome instanceof NoLayout none

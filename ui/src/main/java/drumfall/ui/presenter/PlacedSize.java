@@ -9,6 +9,7 @@ import drumfall.solver.quantity.UnitSystem;
 import drumfall.solver.rating.TrainRater;
 import drumfall.solver.rating.why.WhereFromBook;
 import drumfall.solver.train.Train;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 
 /** The room that the chosen train's movement takes where its arbors stand. */
@@ -81,7 +82,7 @@ public final class PlacedSize {
      * @param units which units are read
      */
     public WhereCard card(Figure figure, UnitSystem units) {
-        WhereFromBook book = WhereFromBook.of(rater, rater.rate(train), java.util.Optional.of(layout));
+        WhereFromBook book = WhereFromBook.of(rater, rater.rate(train), Optional.of(layout));
         return new BookCards(units)
                 .shown(
                         figure.title(),

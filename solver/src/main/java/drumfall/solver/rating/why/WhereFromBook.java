@@ -28,7 +28,7 @@ public final class WhereFromBook {
     }
 
     /**
-     * The cards of a rating, and of the room that the movement takes.
+     * The cards of a rating, and of the weight and the room of the movement where its arbors stand.
      *
      * @param rater what rated it
      * @param rating the rating
@@ -42,7 +42,11 @@ public final class WhereFromBook {
         new PartCards(shelf, rater, rating).make();
         new WeightCards(shelf, rater, rating).make();
         new UseCards(shelf, rater, rating).make();
-        layout.ifPresent(placed -> new SizeCards(shelf, rater.brief(), placed).make());
+        new RatchetCards(shelf, rater, rating).make();
+        layout.ifPresent(placed -> {
+            new PlacedCards(shelf, rater, rating, placed).make();
+            new SizeCards(shelf, rater.brief(), placed).make();
+        });
         return new WhereFromBook(shelf.cards());
     }
 
