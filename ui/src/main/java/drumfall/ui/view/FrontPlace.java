@@ -6,6 +6,7 @@ import drumfall.solver.rating.Rating;
 import drumfall.ui.presenter.Aspect;
 import drumfall.ui.presenter.FrontColumn;
 import drumfall.ui.presenter.FrontView;
+import drumfall.ui.presenter.NoTrainExplainer;
 import drumfall.ui.presenter.Texts;
 import drumfall.ui.presenter.Workspace;
 import drumfall.ui.view.look.Parts;
@@ -50,15 +51,16 @@ final class FrontPlace implements Place {
      * The place.
      *
      * @param workspace the shared state
+     * @param explainer explains fully why there is no train
      * @param toBrief goes to a place of the brief
      */
-    FrontPlace(Workspace workspace, Consumer<String> toBrief) {
+    FrontPlace(Workspace workspace, NoTrainExplainer explainer, Consumer<String> toBrief) {
         this.workspace = workspace;
         List<FrontColumn> usual = FrontColumn.usual(workspace.brief());
         rows.show(usual);
         table = new FrontTable(workspace, rows);
         scatter = new FrontScatter(workspace, rows, usual.get(0), usual.get(Math.min(1, usual.size() - 1)));
-        state = new StatePane(toBrief);
+        state = new StatePane(explainer, toBrief);
         growing = Parts.link("", workspace::showGrowing);
         growing.setName("front.growing");
         place.setName("front");

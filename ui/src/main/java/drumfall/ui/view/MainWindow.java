@@ -8,6 +8,7 @@ import drumfall.ui.presenter.Aspect;
 import drumfall.ui.presenter.Exports;
 import drumfall.ui.presenter.FileDesk;
 import drumfall.ui.presenter.MeshSheet;
+import drumfall.ui.presenter.NoTrainExplainer;
 import drumfall.ui.presenter.Settings;
 import drumfall.ui.presenter.Texts;
 import drumfall.ui.presenter.Workspace;
@@ -52,6 +53,7 @@ public final class MainWindow extends JFrame {
      * @param workspace the shared state
      * @param files the design's file
      * @param sheets what the sheets of the drawing show
+     * @param explainer explains fully why there is no train
      * @param exports plugins and handing over
      * @param settings what is remembered
      * @param version the program's version
@@ -62,6 +64,7 @@ public final class MainWindow extends JFrame {
             Workspace workspace,
             FileDesk files,
             DrawingSheets sheets,
+            NoTrainExplainer explainer,
             Exports exports,
             Settings settings,
             String version,
@@ -77,10 +80,12 @@ public final class MainWindow extends JFrame {
         this.commands = new Commands(workspace, files, choice);
         addWindowCommands();
         BriefPlace brief = new BriefPlace(workspace);
-        FrontPlace front = new FrontPlace(workspace, brief::goTo);
+        FrontPlace front = new FrontPlace(workspace, explainer, brief::goTo);
         DrawingPlace drawing = new DrawingPlace(workspace, sheets, brief::goTo, pages::cautions);
-        StripPlace strip = new StripPlace(workspace, drawing::openCard);
+        StripPlace strip = new StripPlace(workspace, sheets.tried(), drawing::openCard);
         addSheetCommands(drawing, sheets.mesh());
+        commands.add(new Command("explain", explainer::explain).when(explainer::canExplain));
+        explainer.listen(commands::refresh);
         this.places = List.of(brief, front, drawing, strip);
         this.news = new NewsBar(workspace);
         add(arranged(brief, front, drawing, strip));
@@ -140,6 +145,7 @@ public final class MainWindow extends JFrame {
         commands.add(new Command("wheels", () -> drawing.showSheet(DrawingPlace.WHEELS)));
         commands.add(new Command("meshsheet", () -> drawing.showSheet(DrawingPlace.MESH)));
         commands.add(new Command("powersheet", () -> drawing.showSheet(DrawingPlace.POWER)));
+        commands.add(new Command("easingsheet", () -> drawing.showSheet(DrawingPlace.EASING)));
         commands.add(new Command("turnmesh", () -> mesh.setTurning(!mesh.turning()))
                 .when(() -> mesh.state().traced().isPresent())
                 .on(mesh::turning));

@@ -11,6 +11,7 @@ import drumfall.ui.design.Design;
 import drumfall.ui.plugin.PluginFolder;
 import drumfall.ui.plugin.PluginJars;
 import drumfall.ui.presenter.FrontView;
+import drumfall.ui.presenter.Inquiry;
 import drumfall.ui.presenter.SmallBriefs;
 import drumfall.ui.presenter.StripFigure;
 import drumfall.ui.presenter.StripFigure.Kind;
@@ -180,6 +181,29 @@ class WindowTest {
             JLabel sentence = window.named("front.sentence", JLabel.class);
             assertThat(OpenWindow.<Boolean>on(sentence::isShowing)).isTrue();
             assertThat(OpenWindow.on(sentence::getText)).isEqualTo(view.sentence());
+        }
+    }
+
+    @Test
+    void why_there_is_no_train_is_explained_in_full_on_the_spot_and_an_offer_ends_it() {
+        try (OpenWindow window = opened()) {
+            window.type("/weight/limit", "100 g");
+            window.untilSolved();
+            JComponent line = window.named("reasons.line.turn", JComponent.class);
+            assertThat(OpenWindow.<Boolean>on(line::isShowing)).isTrue();
+            window.command("command.explain");
+            window.until(
+                    "all is explained",
+                    shown -> shown.explainer().view().orElseThrow().stage() == Inquiry.DONE);
+            assertThat(SpokenNames.lackingIn(window)).isEmpty();
+            JComponent limit = window.named("clash./weight/limit", JComponent.class);
+            assertThat(OpenWindow.<Boolean>on(limit::isShowing)).isTrue();
+            window.press("offer./weight/limit");
+            window.untilSolved();
+            assertThat(window.front().ratings()).isNotEmpty();
+            window.command("command.undo");
+            assertThat(window.<String>state(workspace -> workspace.draft().typed("/weight/limit")))
+                    .isEqualTo("100 g");
         }
     }
 
