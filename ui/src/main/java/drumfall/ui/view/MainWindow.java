@@ -24,9 +24,7 @@ import java.awt.event.WindowEvent;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import javax.swing.BorderFactory;
 import javax.swing.JFrame;
-import javax.swing.JSplitPane;
 import javax.swing.SwingUtilities;
 
 /** The window: brief on the left, front and drawing beside it, the train strip along the foot. */
@@ -45,6 +43,7 @@ public final class MainWindow extends JFrame {
     private final transient List<Place> places;
     private final transient Commands commands;
     private final transient Pages pages;
+    private final transient PlaceSplits splits;
     private final NewsBar news;
 
     /**
@@ -88,7 +87,8 @@ public final class MainWindow extends JFrame {
         explainer.listen(commands::refresh);
         this.places = List.of(brief, front, drawing, strip);
         this.news = new NewsBar(workspace);
-        add(arranged(brief, front, drawing, strip));
+        this.splits = new PlaceSplits(brief, front, drawing, strip);
+        add(splits.component());
         add(news, BorderLayout.SOUTH);
         setJMenuBar(new MenuBar(commands, files, exports, choice));
         setMinimumSize(new Dimension(LEAST_WIDTH, LEAST_HEIGHT));
@@ -102,26 +102,6 @@ public final class MainWindow extends JFrame {
         workspace.listen(this::changed);
         restore();
         retitle();
-    }
-
-    private static JSplitPane arranged(Place brief, Place front, Place drawing, Place strip) {
-        JSplitPane middle = split(JSplitPane.HORIZONTAL_SPLIT, front.component(), drawing.component(), 0.52);
-        JSplitPane upper = split(JSplitPane.HORIZONTAL_SPLIT, brief.component(), middle, 0);
-        upper.setDividerLocation(Look.scaled(340));
-        JSplitPane all = split(JSplitPane.VERTICAL_SPLIT, upper, strip.component(), 1);
-        brief.component().setMinimumSize(new Dimension(Look.scaled(260), 0));
-        front.component().setMinimumSize(new Dimension(Look.scaled(300), 0));
-        drawing.component().setMinimumSize(new Dimension(Look.scaled(260), 0));
-        front.component().setPreferredSize(new Dimension(Look.scaled(580), Look.scaled(560)));
-        drawing.component().setPreferredSize(new Dimension(Look.scaled(520), Look.scaled(560)));
-        return all;
-    }
-
-    private static JSplitPane split(int orientation, Component first, Component second, double weight) {
-        JSplitPane split = new JSplitPane(orientation, true, first, second);
-        split.setResizeWeight(weight);
-        split.setBorder(BorderFactory.createEmptyBorder());
-        return split;
     }
 
     private void addWindowCommands() {
@@ -162,9 +142,13 @@ public final class MainWindow extends JFrame {
 
     private void look(boolean dark, int percent) {
         int size = Math.max(Look.SMALLEST, Math.min(Look.LARGEST, percent));
+        double factor = (double) size / percent();
         settings.put("dark", dark);
         settings.put("size", size);
         Look.apply(dark, size);
+        if (factor != 1) {
+            splits.rescale(factor);
+        }
         commands.refresh();
     }
 

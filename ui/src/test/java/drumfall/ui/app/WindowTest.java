@@ -187,7 +187,7 @@ class WindowTest {
     @Test
     void why_there_is_no_train_is_explained_in_full_on_the_spot_and_an_offer_ends_it() {
         try (OpenWindow window = opened()) {
-            window.type("/weight/limit", "100 g");
+            window.type("/weight/limit", "1 kg");
             window.untilSolved();
             JComponent line = window.named("reasons.line.turn", JComponent.class);
             assertThat(OpenWindow.<Boolean>on(line::isShowing)).isTrue();
@@ -203,7 +203,7 @@ class WindowTest {
             assertThat(window.front().ratings()).isNotEmpty();
             window.command("command.undo");
             assertThat(window.<String>state(workspace -> workspace.draft().typed("/weight/limit")))
-                    .isEqualTo("100 g");
+                    .isEqualTo("1 kg");
         }
     }
 
@@ -282,6 +282,27 @@ class WindowTest {
             assertThat(OpenWindow.on(() -> table.getFont().getSize2D())).isGreaterThan(before);
             window.command("command.usual");
             assertThat(OpenWindow.on(() -> table.getFont().getSize2D())).isEqualTo(before);
+        }
+    }
+
+    @Test
+    void at_a_larger_size_no_place_covers_another_and_the_strip_has_the_height_it_needs() {
+        try (OpenWindow window = opened()) {
+            for (int step = 0; step < 6; step++) {
+                window.command("command.larger");
+            }
+            for (String place : List.of("brief", "front", "drawing.place", "strip.place")) {
+                JComponent shown = window.named(place, JComponent.class);
+                Dimension least = OpenWindow.on(shown::getMinimumSize);
+                Dimension size = OpenWindow.on(shown::getSize);
+                assertThat(size.height).as(place).isGreaterThanOrEqualTo(least.height);
+            }
+            JComponent brief = window.named("brief", JComponent.class);
+            assertThat(OpenWindow.<Boolean>on(() -> brief.getWidth() >= brief.getMinimumSize().width))
+                    .isTrue();
+            for (int step = 0; step < 6; step++) {
+                window.command("command.smaller");
+            }
         }
     }
 

@@ -23,10 +23,10 @@ class NoTrainExplainerTest {
     private final Workspace workspace = turns.workspace(tooLight());
     private final NoTrainExplainer explainer = new NoTrainExplainer(workspace, new LongDesk(turns, "reasons"));
 
-    /** No train of the small brief runs under so little. */
+    /** No train of the small brief runs under so little, and some do under less than ten times of it. */
     private static Brief tooLight() {
         return BriefDraft.of(SmallBriefs.small())
-                .with("/weight/limit", TextNode.valueOf("100 g"))
+                .with("/weight/limit", TextNode.valueOf("1 kg"))
                 .brief()
                 .orElseThrow();
     }
@@ -95,7 +95,7 @@ class NoTrainExplainerTest {
         assertThat(view().clashes())
                 .allSatisfy(clash -> assertThat(clash.demands())
                         .anyMatch(demand -> demand.pointer().equals("/weight/limit")
-                                && demand.words().contains("100 g")));
+                                && demand.words().contains("1 kg")));
     }
 
     @Test
@@ -128,10 +128,10 @@ class NoTrainExplainerTest {
         turns.finish(workspace);
         assertThat(workspace.front().orElseThrow().ratings()).isNotEmpty();
         workspace.undo();
-        // Steps of a hundredth of the power of ten of what was typed: 100 g goes by whole grams.
+        // Steps are a hundredth of the power of ten of what was typed: 1 kg goes by ten grams.
         long grams =
                 Math.round(1000 * Quantity.parse(Dimension.MASS, weight.value()).si());
-        new Offer("/weight/limit", "", grams - 1 + " g", "", "").put(workspace);
+        new Offer("/weight/limit", "", grams - 10 + " g", "", "").put(workspace);
         turns.finish(workspace);
         assertThat(workspace.front().orElseThrow().standing()).isEqualTo(Front.Standing.NO_TRAIN);
     }
