@@ -14,6 +14,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalLong;
 import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
 
 /**
  * Lists the minimal clashes of a brief: sets of demands that no train meets, while trains exist as soon as any one is
@@ -50,25 +51,48 @@ public final class ClashLister {
      * @throws IllegalArgumentException if {@code most} is out of range
      */
     public static Clashes of(Brief brief, int most, SearchListener listener, BooleanSupplier cancelled) {
+        return of(brief, most, known -> {}, listener, cancelled);
+    }
+
+    /**
+     * The minimal clashes of a brief, told while they are found.
+     *
+     * @param brief the brief
+     * @param most how many are listed at most, from 1 to 12
+     * @param told is told of the clashes known so far as each is found; numbers change until all are there
+     * @param listener is told how it goes on
+     * @param cancelled asked all the time; once true what is known is given, as not complete
+     * @throws IllegalArgumentException if {@code most} is out of range
+     */
+    public static Clashes of(
+            Brief brief, int most, Consumer<Clashes> told, SearchListener listener, BooleanSupplier cancelled) {
         if (most < 1 || most > 12) {
             throw new IllegalArgumentException(
                     "The number of clashes (%d) must be from 1 to 12. Maybe ask for 6.".formatted(most));
         }
-        return new ClashLister(brief, listener, cancelled).list(most);
+        return new ClashLister(brief, listener, cancelled).list(most, told);
     }
 
-    private Clashes list(int most) {
+    private Clashes list(int most, Consumer<Clashes> told) {
         OptionalLong open = map.open();
         while (open.isPresent() && found.size() < most && !oracle.cancelled()) {
+            int before = found.size();
             explore(open.getAsLong());
             open = map.open();
+            if (found.size() > before) {
+                told.accept(known(false));
+            }
         }
+        return known(open.isEmpty() && allAnswered);
+    }
+
+    private Clashes known(boolean complete) {
         List<MinimalClash> clashes = found.stream()
                 .sorted(Comparator.<Found>comparingInt(clash -> Long.bitCount(clash.set()))
                         .thenComparingLong(Found::set))
                 .map(clash -> new MinimalClash(members(clash.set()), clash.minimal()))
                 .toList();
-        return new Clashes(clashes, open.isEmpty() && allAnswered);
+        return new Clashes(clashes, complete);
     }
 
     private void explore(long set) {

@@ -42,7 +42,27 @@ public record WhyNoTrain(Clashes clashes, List<Nearest> nearest) {
      */
     public static WhyNoTrain of(
             Brief brief, Consumer<Nearest> told, SearchListener listener, BooleanSupplier cancelled) {
-        Clashes clashes = ClashLister.of(brief, MOST_CLASHES, listener, within(CLASH_TIME, cancelled));
+        return of(brief, known -> {}, told, listener, cancelled);
+    }
+
+    /**
+     * Explains a brief and tells the clashes, too, as they become known.
+     *
+     * @param brief the brief
+     * @param listed is told of the clashes known so far as each is found, and of the whole list once it is there; from then
+     *     on its numbers stand
+     * @param told is told of each figure as it becomes known
+     * @param listener is told how it goes on
+     * @param cancelled asked all the time; once true what is known is given
+     */
+    public static WhyNoTrain of(
+            Brief brief,
+            Consumer<Clashes> listed,
+            Consumer<Nearest> told,
+            SearchListener listener,
+            BooleanSupplier cancelled) {
+        Clashes clashes = ClashLister.of(brief, MOST_CLASHES, listed, listener, within(CLASH_TIME, cancelled));
+        listed.accept(clashes);
         List<Nearest> nearest = new ArrayList<>();
         if (!clashes.list().isEmpty()) {
             for (Easing easing : Easing.of(brief)) {

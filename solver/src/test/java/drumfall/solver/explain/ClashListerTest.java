@@ -172,6 +172,25 @@ class ClashListerTest {
     }
 
     @Test
+    void clashes_are_told_as_they_are_found_and_none_that_was_told_is_taken_back() {
+        Brief brief = tooStrict(12)
+                .filter(candidate -> ClashLister.of(candidate, MOST, SearchListener.SILENT, () -> false)
+                                .list()
+                                .size()
+                        > 1)
+                .findFirst()
+                .orElseThrow();
+        List<Clashes> told = new ArrayList<>();
+
+        Clashes all = ClashLister.of(brief, MOST, told::add, SearchListener.SILENT, () -> false);
+
+        assertThat(told).hasSameSizeAs(all.list()).noneMatch(Clashes::complete);
+        for (int i = 0; i < told.size(); i++) {
+            assertThat(told.get(i).list()).hasSize(i + 1).isSubsetOf(all.list());
+        }
+    }
+
+    @Test
     void a_list_that_is_cut_short_says_so() {
         Brief brief = withoutTrains(1, 1).findFirst().orElseThrow();
 

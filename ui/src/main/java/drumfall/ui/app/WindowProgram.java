@@ -13,13 +13,16 @@ import drumfall.ui.design.Design;
 import drumfall.ui.design.RecoveryFolder;
 import drumfall.ui.plugin.PluginFolder;
 import drumfall.ui.plugin.PluginFolders;
+import drumfall.ui.presenter.EasingSheet;
 import drumfall.ui.presenter.Exports;
 import drumfall.ui.presenter.FileDesk;
 import drumfall.ui.presenter.FrontSizes;
 import drumfall.ui.presenter.MeshSheet;
+import drumfall.ui.presenter.NoTrainExplainer;
 import drumfall.ui.presenter.PlacedSheet;
 import drumfall.ui.presenter.PowerSheet;
 import drumfall.ui.presenter.Settings;
+import drumfall.ui.presenter.TriedTrain;
 import drumfall.ui.presenter.Workspace;
 import drumfall.ui.view.DrawingSheets;
 import drumfall.ui.view.FileChoice;
@@ -27,6 +30,7 @@ import drumfall.ui.view.MainWindow;
 import drumfall.ui.view.look.Look;
 import drumfall.ui.wording.ProgramVersion;
 import drumfall.ui.work.LatestDesk;
+import drumfall.ui.work.LongDesk;
 import drumfall.ui.work.SearchDesk;
 import drumfall.ui.work.Searcher;
 import java.util.List;
@@ -43,6 +47,9 @@ import javax.swing.SwingUtilities;
  * @param placed where the arbors stand
  * @param mesh the mesh looked into
  * @param power where the power goes
+ * @param easing what easing the brief would buy
+ * @param tried how the tried train stands
+ * @param explainer why the brief has no train
  * @param exports plugins
  * @param window the window
  */
@@ -52,6 +59,9 @@ public record WindowProgram(
         PlacedSheet placed,
         MeshSheet mesh,
         PowerSheet power,
+        EasingSheet easing,
+        TriedTrain tried,
+        NoTrainExplainer explainer,
         Exports exports,
         MainWindow window) {
     /**
@@ -117,9 +127,16 @@ public record WindowProgram(
         PlacedSheet placed = new PlacedSheet(workspace, WindowProgram::need, layouts);
         LatestDesk sizing = new LatestDesk(SwingUtilities::invokeLater, "sizes");
         FrontSizes sizes = new FrontSizes(workspace, WindowProgram::need, sizing);
+        LatestDesk trials = new LatestDesk(SwingUtilities::invokeLater, "trial");
+        TriedTrain tried = new TriedTrain(workspace, trials);
+        LongDesk costs = new LongDesk(SwingUtilities::invokeLater, "easing");
+        EasingSheet easing = new EasingSheet(workspace, costs);
+        LongDesk reasons = new LongDesk(SwingUtilities::invokeLater, "reasons");
+        NoTrainExplainer explainer = new NoTrainExplainer(workspace, reasons);
         Runnable close = () -> {
             desk.close();
-            List.of(tracing, dials, findings, layouts, sizing).forEach(LatestDesk::close);
+            List.of(tracing, dials, findings, layouts, sizing, trials).forEach(LatestDesk::close);
+            List.of(costs, reasons).forEach(LongDesk::close);
             files.close();
             exports.close();
             disk.shutdown();
@@ -128,15 +145,16 @@ public record WindowProgram(
         MainWindow window = new MainWindow(
                 workspace,
                 files,
-                new DrawingSheets(placed, mesh, power),
+                new DrawingSheets(placed, mesh, power, easing, tried),
                 sizes,
+                explainer,
                 exports,
                 settings,
                 ProgramVersion.text(),
                 start.asks(),
                 close);
         exports.load(() -> {});
-        return new WindowProgram(workspace, files, placed, mesh, power, exports, window);
+        return new WindowProgram(workspace, files, placed, mesh, power, easing, tried, explainer, exports, window);
     }
 
     private static Optional<LayoutNeed> need(Brief brief, Train train) {

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.ui.presenter;
 
+import drumfall.solver.brief.Brief;
 import drumfall.solver.quantity.Dimension;
 import drumfall.solver.quantity.UnitSystem;
 import drumfall.solver.rating.Demand;
@@ -131,9 +132,9 @@ public final class DemandMarks {
      * A clashing demand in the brief's words, with what was typed.
      *
      * @param held the demand or lock
-     * @param front the front that has no train
+     * @param brief the brief that has no train
      */
-    public static String words(HeldDemand held, Front front) {
+    public static String words(HeldDemand held, Brief brief) {
         if (held.demand() == Demand.LOCK) {
             return LockEdits.held(held.lock()).stream()
                     .map(figure -> Texts.of(
@@ -143,13 +144,13 @@ public final class DemandMarks {
                     .findFirst()
                     .orElse(Texts.of("demand.LOCK"));
         }
-        return typed(held, front)
+        return typed(held, brief)
                 .map(value -> Texts.of("clash.demand", name(held.demand()), value))
                 .orElseGet(() -> name(held.demand()));
     }
 
-    private static Optional<String> typed(HeldDemand held, Front front) {
-        var draft = drumfall.ui.design.BriefDraft.of(front.brief());
+    private static Optional<String> typed(HeldDemand held, Brief brief) {
+        var draft = drumfall.ui.design.BriefDraft.of(brief);
         Stream<String> places = BriefSheet.rowOf(held.pointer()).stream()
                 .flatMap(row -> row.lines().stream())
                 .map(SheetLine::pointer);

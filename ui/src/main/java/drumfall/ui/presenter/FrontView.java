@@ -18,7 +18,7 @@ import java.util.Optional;
  * @param found trains found for the new brief that are not shown yet
  */
 public record FrontView(
-        Body body, String heading, String sentence, String next, List<Clashing> clash, boolean earlier, int found) {
+        Body body, String heading, String sentence, String next, List<BriefLink> clash, boolean earlier, int found) {
     /** What fills the front's place. */
     public enum Body {
         /** Scatter and table. */
@@ -32,14 +32,6 @@ public record FrontView(
         /** The search broke down with nothing found. */
         FAILED
     }
-
-    /**
-     * A clashing demand.
-     *
-     * @param words in the brief's words
-     * @param pointer JSON pointer of its place in the brief
-     */
-    public record Clashing(String words, String pointer) {}
 
     /** Copies the list. */
     public FrontView {
@@ -94,8 +86,8 @@ public record FrontView(
 
     private static FrontView noTrain(Front front, String heading, boolean earlier, int found) {
         Optional<Clash> clash = front.clash();
-        List<Clashing> demands = clash.map(Clash::demands).orElse(List.of()).stream()
-                .map(held -> new Clashing(DemandMarks.words(held, front), held.pointer()))
+        List<BriefLink> demands = clash.map(Clash::demands).orElse(List.of()).stream()
+                .map(held -> new BriefLink(DemandMarks.words(held, front.brief()), held.pointer()))
                 .toList();
         String key = demands.isEmpty() ? "front.none.choices" : demands.size() == 1 ? "front.none.one" : "front.none";
         boolean smallest = clash.map(Clash::smallest).orElse(false);

@@ -12,7 +12,7 @@ import drumfall.ui.presenter.Texts;
 import drumfall.ui.presenter.Workspace;
 import drumfall.ui.view.look.Parts;
 import drumfall.ui.view.look.SignIcon.Sign;
-import java.awt.Dimension;
+import drumfall.ui.view.look.TallPanel;
 import java.awt.Rectangle;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -23,7 +23,6 @@ import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
-import javax.swing.Scrollable;
 import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 
@@ -42,7 +41,8 @@ final class BriefPlace implements Place {
         this.edits = new BriefEdits(workspace);
         this.objectives = new ObjectivesGroup(edits, workspace::sealEdit);
         this.locks = new LocksGroup(workspace, edits);
-        Sheet sheet = new Sheet();
+        TallPanel sheet = new TallPanel(
+                new MigLayout("insets 8lp 12lp 12lp 8lp, gap 0 3lp, wrap 1, hidemode 3", "[grow,fill,0:0:]", ""));
         addGroup(sheet, BriefSheet.groups().get(0));
         addSection(sheet, "objectives", objectives);
         addSection(sheet, "locks", locks);
@@ -54,38 +54,6 @@ final class BriefPlace implements Place {
         Parts.named(scroll, Texts.of("place.brief"));
         workspace.listen(this::changed);
         refresh();
-    }
-
-    /** Fills the width of the scroll pane, so that notes wrap. */
-    private static final class Sheet extends JPanel implements Scrollable {
-        Sheet() {
-            super(new MigLayout("insets 8lp 12lp 12lp 8lp, gap 0 3lp, wrap 1, hidemode 3", "[grow,fill,0:0:]", ""));
-        }
-
-        @Override
-        public Dimension getPreferredScrollableViewportSize() {
-            return getPreferredSize();
-        }
-
-        @Override
-        public int getScrollableUnitIncrement(Rectangle visible, int orientation, int direction) {
-            return 16;
-        }
-
-        @Override
-        public int getScrollableBlockIncrement(Rectangle visible, int orientation, int direction) {
-            return visible.height;
-        }
-
-        @Override
-        public boolean getScrollableTracksViewportWidth() {
-            return true;
-        }
-
-        @Override
-        public boolean getScrollableTracksViewportHeight() {
-            return false;
-        }
     }
 
     private void addGroup(JPanel sheet, SheetGroup group) {

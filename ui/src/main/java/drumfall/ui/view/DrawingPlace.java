@@ -13,6 +13,8 @@ import drumfall.ui.presenter.Texts;
 import drumfall.ui.presenter.TrainCards;
 import drumfall.ui.presenter.WhereCard;
 import drumfall.ui.presenter.Workspace;
+import drumfall.ui.view.easing.EasingPane;
+import drumfall.ui.view.easing.Ways;
 import drumfall.ui.view.look.FigureButton;
 import drumfall.ui.view.look.Parts;
 import drumfall.ui.view.look.SignIcon.Sign;
@@ -50,6 +52,9 @@ final class DrawingPlace implements Place {
     /** Number of the sheet with all wheels beside one another. */
     static final int WHEELS = 4;
 
+    /** Number of the sheet with what easing the brief would buy. */
+    static final int EASING = 5;
+
     private static final List<Figure> SMALL = List.of(
             Figure.DURATION,
             Figure.BEATS_PER_HOUR,
@@ -66,6 +71,7 @@ final class DrawingPlace implements Place {
     private final PlacedPane section;
     private final MeshPane mesh;
     private final PowerPane power;
+    private final EasingPane easing;
     private final JTabbedPane sheets = new JTabbedPane();
     private final Map<Figure, FigureButton> figures = new EnumMap<>(Figure.class);
     private final JLabel verdict = Parts.remark("");
@@ -90,6 +96,7 @@ final class DrawingPlace implements Place {
         drawing.onMesh(shown.mesh()::lookInto, () -> showSheet(MESH));
         this.mesh = new MeshPane(shown.mesh(), this::openCard);
         this.power = new PowerPane(shown.power(), this::openCard);
+        this.easing = new EasingPane(shown.easing(), shown.tried(), new Ways(toBrief, workspace::choose));
         this.elevation = PlacedPane.elevation(shown.placed(), this::openCard);
         this.section = PlacedPane.section(shown.placed(), this::openCard);
         place.setName("drawing.place");
@@ -128,6 +135,7 @@ final class DrawingPlace implements Place {
         sheets.addTab(Texts.of("sheet.mesh"), mesh);
         sheets.addTab(Texts.of("sheet.power"), power);
         sheets.addTab(Texts.of("sheet.wheels"), drawing);
+        sheets.addTab(Texts.of("sheet.easing"), easing);
         place.add(sheets, "grow, wmin 0, hmin 0");
     }
 
@@ -213,7 +221,7 @@ final class DrawingPlace implements Place {
     /**
      * Shows a sheet of the drawing and puts the keyboard on it.
      *
-     * @param number {@link #ELEVATION}, {@link #SECTION}, {@link #MESH}, {@link #POWER} or {@link #WHEELS}
+     * @param number {@link #ELEVATION}, {@link #SECTION}, {@link #MESH}, {@link #POWER}, {@link #WHEELS} or {@link #EASING}
      */
     void showSheet(int number) {
         sheets.setSelectedIndex(number);
@@ -221,6 +229,7 @@ final class DrawingPlace implements Place {
             case MESH -> mesh.takeFocus();
             case POWER -> power.takeFocus();
             case SECTION -> section.takeFocus();
+            case EASING -> easing.takeFocus();
             case WHEELS -> drawing.requestFocusInWindow();
             default -> elevation.takeFocus();
         }

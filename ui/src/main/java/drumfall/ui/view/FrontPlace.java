@@ -7,6 +7,7 @@ import drumfall.ui.presenter.Aspect;
 import drumfall.ui.presenter.FrontColumn;
 import drumfall.ui.presenter.FrontSizes;
 import drumfall.ui.presenter.FrontView;
+import drumfall.ui.presenter.NoTrainExplainer;
 import drumfall.ui.presenter.Texts;
 import drumfall.ui.presenter.Workspace;
 import drumfall.ui.view.look.Parts;
@@ -53,9 +54,10 @@ final class FrontPlace implements Place {
      *
      * @param workspace the shared state
      * @param sizes the room that the trains take
+     * @param explainer explains fully why there is no train
      * @param toBrief goes to a place of the brief
      */
-    FrontPlace(Workspace workspace, FrontSizes sizes, Consumer<String> toBrief) {
+    FrontPlace(Workspace workspace, FrontSizes sizes, NoTrainExplainer explainer, Consumer<String> toBrief) {
         this.workspace = workspace;
         this.sizes = sizes;
         this.rows = new FrontRows(sizes);
@@ -63,7 +65,7 @@ final class FrontPlace implements Place {
         rows.show(usual);
         table = new FrontTable(workspace, rows);
         scatter = new FrontScatter(workspace, rows, usual.get(0), usual.get(Math.min(1, usual.size() - 1)));
-        state = new StatePane(toBrief);
+        state = new StatePane(explainer, toBrief);
         growing = Parts.link("", workspace::showGrowing);
         growing.setName("front.growing");
         place.setName("front");

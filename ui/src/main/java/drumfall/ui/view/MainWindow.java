@@ -9,6 +9,7 @@ import drumfall.ui.presenter.Exports;
 import drumfall.ui.presenter.FileDesk;
 import drumfall.ui.presenter.FrontSizes;
 import drumfall.ui.presenter.MeshSheet;
+import drumfall.ui.presenter.NoTrainExplainer;
 import drumfall.ui.presenter.Settings;
 import drumfall.ui.presenter.Texts;
 import drumfall.ui.presenter.Workspace;
@@ -24,9 +25,7 @@ import java.awt.event.WindowEvent;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import javax.swing.BorderFactory;
 import javax.swing.JFrame;
-import javax.swing.JSplitPane;
 import javax.swing.SwingUtilities;
 
 /** The window: brief on the left, front and drawing beside it, the train strip along the foot. */
@@ -45,6 +44,7 @@ public final class MainWindow extends JFrame {
     private final transient List<Place> places;
     private final transient Commands commands;
     private final transient Pages pages;
+    private final transient PlaceSplits splits;
     private final NewsBar news;
 
     /**
@@ -54,6 +54,7 @@ public final class MainWindow extends JFrame {
      * @param files the design's file
      * @param sheets what the sheets of the drawing show
      * @param sizes the room that the trains of the front take
+     * @param explainer explains fully why there is no train
      * @param exports plugins and handing over
      * @param settings what is remembered
      * @param version the program's version
@@ -65,6 +66,7 @@ public final class MainWindow extends JFrame {
             FileDesk files,
             DrawingSheets sheets,
             FrontSizes sizes,
+            NoTrainExplainer explainer,
             Exports exports,
             Settings settings,
             String version,
@@ -80,13 +82,16 @@ public final class MainWindow extends JFrame {
         this.commands = new Commands(workspace, files, choice);
         addWindowCommands();
         BriefPlace brief = new BriefPlace(workspace);
-        FrontPlace front = new FrontPlace(workspace, sizes, brief::goTo);
+        FrontPlace front = new FrontPlace(workspace, sizes, explainer, brief::goTo);
         DrawingPlace drawing = new DrawingPlace(workspace, sheets, brief::goTo, pages::cautions);
-        StripPlace strip = new StripPlace(workspace, drawing::openCard);
+        StripPlace strip = new StripPlace(workspace, sheets.tried(), drawing::openCard);
         addSheetCommands(drawing, sheets.mesh());
+        commands.add(new Command("explain", explainer::explain).when(explainer::canExplain));
+        explainer.listen(commands::refresh);
         this.places = List.of(brief, front, drawing, strip);
         this.news = new NewsBar(workspace);
-        add(arranged(brief, front, drawing, strip));
+        this.splits = new PlaceSplits(brief, front, drawing, strip);
+        add(splits.component());
         add(news, BorderLayout.SOUTH);
         setJMenuBar(new MenuBar(commands, files, exports, choice));
         setMinimumSize(new Dimension(LEAST_WIDTH, LEAST_HEIGHT));
@@ -100,26 +105,6 @@ public final class MainWindow extends JFrame {
         workspace.listen(this::changed);
         restore();
         retitle();
-    }
-
-    private static JSplitPane arranged(Place brief, Place front, Place drawing, Place strip) {
-        JSplitPane middle = split(JSplitPane.HORIZONTAL_SPLIT, front.component(), drawing.component(), 0.52);
-        JSplitPane upper = split(JSplitPane.HORIZONTAL_SPLIT, brief.component(), middle, 0);
-        upper.setDividerLocation(Look.scaled(340));
-        JSplitPane all = split(JSplitPane.VERTICAL_SPLIT, upper, strip.component(), 1);
-        brief.component().setMinimumSize(new Dimension(Look.scaled(260), 0));
-        front.component().setMinimumSize(new Dimension(Look.scaled(300), 0));
-        drawing.component().setMinimumSize(new Dimension(Look.scaled(260), 0));
-        front.component().setPreferredSize(new Dimension(Look.scaled(580), Look.scaled(560)));
-        drawing.component().setPreferredSize(new Dimension(Look.scaled(520), Look.scaled(560)));
-        return all;
-    }
-
-    private static JSplitPane split(int orientation, Component first, Component second, double weight) {
-        JSplitPane split = new JSplitPane(orientation, true, first, second);
-        split.setResizeWeight(weight);
-        split.setBorder(BorderFactory.createEmptyBorder());
-        return split;
     }
 
     private void addWindowCommands() {
@@ -143,6 +128,7 @@ public final class MainWindow extends JFrame {
         commands.add(new Command("wheels", () -> drawing.showSheet(DrawingPlace.WHEELS)));
         commands.add(new Command("meshsheet", () -> drawing.showSheet(DrawingPlace.MESH)));
         commands.add(new Command("powersheet", () -> drawing.showSheet(DrawingPlace.POWER)));
+        commands.add(new Command("easingsheet", () -> drawing.showSheet(DrawingPlace.EASING)));
         commands.add(new Command("turnmesh", () -> mesh.setTurning(!mesh.turning()))
                 .when(() -> mesh.state().traced().isPresent())
                 .on(mesh::turning));
@@ -159,9 +145,13 @@ public final class MainWindow extends JFrame {
 
     private void look(boolean dark, int percent) {
         int size = Math.max(Look.SMALLEST, Math.min(Look.LARGEST, percent));
+        double factor = (double) size / percent();
         settings.put("dark", dark);
         settings.put("size", size);
         Look.apply(dark, size);
+        if (factor != 1) {
+            splits.rescale(factor);
+        }
         commands.refresh();
     }
 

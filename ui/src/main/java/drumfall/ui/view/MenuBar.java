@@ -34,7 +34,7 @@ final class MenuBar extends JMenuBar {
         this.choice = choice;
         add(fileMenu());
         add(menu("edit", "undo", "redo", "", "release"));
-        add(menu("train", "solve", "stop", "growing", "", "next", "previous", "", "accept", "drop"));
+        add(menu("train", "solve", "stop", "growing", "explain", "", "next", "previous", "", "accept", "drop"));
         add(viewMenu());
         add(menu("help", "cautions", "plugins", "", "about"));
     }
@@ -64,6 +64,7 @@ final class MenuBar extends JMenuBar {
         menu.add(item("meshsheet"));
         menu.add(item("powersheet"));
         menu.add(item("wheels"));
+        menu.add(item("easingsheet"));
         menu.add(item("turnmesh"));
         menu.addSeparator();
         menu.add(item("nextplace"));

@@ -5,6 +5,8 @@ package drumfall.ui.view;
 import drumfall.ui.presenter.Aspect;
 import drumfall.ui.presenter.Figure;
 import drumfall.ui.presenter.Texts;
+import drumfall.ui.presenter.TrialStanding;
+import drumfall.ui.presenter.TriedTrain;
 import drumfall.ui.presenter.Workspace;
 import drumfall.ui.view.look.Parts;
 import drumfall.ui.view.train.StripReading;
@@ -18,6 +20,7 @@ import javax.swing.JPanel;
 /** The train strip over the full width. */
 final class StripPlace implements Place {
     private final Workspace workspace;
+    private final TriedTrain tried;
     private final TrainStrip strip;
     private final JPanel place = new JPanel(new BorderLayout());
 
@@ -30,10 +33,12 @@ final class StripPlace implements Place {
      * The place.
      *
      * @param workspace the shared state
+     * @param tried how the tried train stands
      * @param cards opens the cards of figures
      */
-    StripPlace(Workspace workspace, Cards cards) {
+    StripPlace(Workspace workspace, TriedTrain tried, Cards cards) {
         this.workspace = workspace;
+        this.tried = tried;
         this.strip = new TrainStrip(workspace);
         strip.setName("strip");
         strip.onWhereFrom((spot, at) ->
@@ -42,7 +47,12 @@ final class StripPlace implements Place {
         Parts.named(place, Texts.of("place.strip"));
         place.add(strip);
         workspace.listen(this::changed);
-        strip.show(workspace.strip());
+        tried.listen(this::show);
+        show();
+    }
+
+    private void show() {
+        strip.show(workspace.strip().saying(tried.standing().map(TrialStanding::shortly)));
     }
 
     private static Optional<Figure> figure(StripReading reading) {
@@ -58,7 +68,7 @@ final class StripPlace implements Place {
 
     private void changed(Aspect aspect) {
         switch (aspect) {
-            case CHOICE, TRIAL, BRIEF, HIGHLIGHT, UNITS, FRONT -> strip.show(workspace.strip());
+            case CHOICE, TRIAL, BRIEF, HIGHLIGHT, UNITS, FRONT -> show();
             default -> {}
         }
     }

@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: 2026 The Drumfall authors
 // SPDX-License-Identifier: Apache-2.0
 /**
- * Work that must not hold up the window: searching, and keeping unsaved designs safe.
+ * Work that must not hold up the window: searching, answering long questions, and keeping unsaved designs safe.
  *
  * <p>Each desk owns its thread; only immutable records cross back, through an executor that the caller chooses, so that tests
  * run without an event thread. May depend on the solver's search and on the design files; knows neither state nor components.

@@ -4,12 +4,18 @@ package drumfall.ui.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import drumfall.solver.brief.MeshPlace;
+import drumfall.solver.train.Train;
 import drumfall.ui.plugin.PluginFolder;
+import drumfall.ui.presenter.Inquiry;
 import drumfall.ui.presenter.PlacedState;
 import drumfall.ui.presenter.SmallBriefs;
+import drumfall.ui.presenter.StripFigure;
 import drumfall.ui.presenter.Texts;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import org.junit.jupiter.api.Test;
@@ -128,5 +134,66 @@ class SheetsTest {
     private static boolean cardIsOpen(OpenWindow window) {
         return OpenWindow.on(() -> OpenWindow.all(window.program().window().getLayeredPane())
                 .anyMatch(component -> "where".equals(component.getName()) && component.isShowing()));
+    }
+
+    @Test
+    void easing_has_a_sheet_that_answers_when_asked_and_puts_a_line_into_the_brief() {
+        try (OpenWindow window = opened()) {
+            JComponent sheet = window.named("easing", JComponent.class);
+            assertThat(OpenWindow.<Boolean>on(sheet::isShowing)).isFalse();
+            window.command("command.easingsheet");
+            assertThat(OpenWindow.<Boolean>on(sheet::isShowing)).isTrue();
+            assertThat(SpokenNames.lackingIn(window)).isEmpty();
+            window.press("easing.line.turn");
+            window.until("every figure is eased", shown -> shown.easing().stage() == Inquiry.DONE);
+            assertThat(SpokenNames.lackingIn(window)).isEmpty();
+            String before = window.state(workspace -> workspace.draft().typed("/fall/height"));
+            window.press("offer./fall/height");
+            assertThat(window.<String>state(workspace -> workspace.draft().typed("/fall/height")))
+                    .isNotEqualTo(before);
+            JLabel mark = window.named("easing.mark", JLabel.class);
+            assertThat(OpenWindow.<String>on(mark::getText)).isEqualTo(Texts.of("easing.earlier"));
+            window.command("command.undo");
+            assertThat(window.<String>state(workspace -> workspace.draft().typed("/fall/height")))
+                    .isEqualTo(before);
+            assertThat(OpenWindow.<Boolean>on(mark::isVisible)).isFalse();
+        }
+    }
+
+    @Test
+    void the_sheet_of_easing_says_what_beats_a_tried_train_and_a_link_chooses_that_one() {
+        try (OpenWindow window = opened()) {
+            window.command("command.easingsheet");
+            JComponent tried = window.named("tried", JComponent.class);
+            assertThat(OpenWindow.<Boolean>on(tried::isShowing)).isFalse();
+            Train beating = tryOneThatIsBeaten(window);
+            assertThat(OpenWindow.<Boolean>on(tried::isShowing)).isTrue();
+            assertThat(SpokenNames.lackingIn(window)).isEmpty();
+            JComponent strip = window.named("strip", JComponent.class);
+            assertThat(OpenWindow.<String>on(() -> strip.getAccessibleContext().getAccessibleDescription()))
+                    .startsWith("Beaten by " + beating);
+            window.press("tried.better.0");
+            assertThat(window.chosen()).isEqualTo(beating);
+            assertThat(OpenWindow.<Boolean>on(tried::isShowing)).isFalse();
+        }
+    }
+
+    /** The first of some tried drums and wheels that a train of the front beats. */
+    private static Train tryOneThatIsBeaten(OpenWindow window) {
+        StripFigure wheel = StripFigure.of(StripFigure.Kind.WHEEL, new MeshPlace(MeshPlace.Side.BELOW, 1));
+        StripFigure drum = StripFigure.of(StripFigure.Kind.DRUM);
+        return OpenWindow.on(() -> IntStream.rangeClosed(56, 72)
+                .boxed()
+                .flatMap(teeth -> IntStream.rangeClosed(12, 24).mapToObj(half -> {
+                    window.program().workspace().dropTrial();
+                    window.program().workspace().tryCount(wheel, teeth.toString());
+                    window.program().workspace().tryCount(drum, 2 * half + " mm");
+                    return window.program().tried().standing();
+                }))
+                .flatMap(Optional::stream)
+                .filter(standing -> standing.shortly().startsWith("Beaten"))
+                .findFirst()
+                .map(standing -> standing.better().get(0).train())
+                .orElseThrow());
     }
 }

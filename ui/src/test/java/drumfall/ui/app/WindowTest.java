@@ -11,6 +11,7 @@ import drumfall.ui.design.Design;
 import drumfall.ui.plugin.PluginFolder;
 import drumfall.ui.plugin.PluginJars;
 import drumfall.ui.presenter.FrontView;
+import drumfall.ui.presenter.Inquiry;
 import drumfall.ui.presenter.SmallBriefs;
 import drumfall.ui.presenter.StripFigure;
 import drumfall.ui.presenter.StripFigure.Kind;
@@ -184,6 +185,29 @@ class WindowTest {
     }
 
     @Test
+    void why_there_is_no_train_is_explained_in_full_on_the_spot_and_an_offer_ends_it() {
+        try (OpenWindow window = opened()) {
+            window.type("/weight/limit", "1 kg");
+            window.untilSolved();
+            JComponent line = window.named("reasons.line.turn", JComponent.class);
+            assertThat(OpenWindow.<Boolean>on(line::isShowing)).isTrue();
+            window.command("command.explain");
+            window.until(
+                    "all is explained",
+                    shown -> shown.explainer().view().orElseThrow().stage() == Inquiry.DONE);
+            assertThat(SpokenNames.lackingIn(window)).isEmpty();
+            JComponent limit = window.named("clash./weight/limit", JComponent.class);
+            assertThat(OpenWindow.<Boolean>on(limit::isShowing)).isTrue();
+            window.press("offer./weight/limit");
+            window.untilSolved();
+            assertThat(window.front().ratings()).isNotEmpty();
+            window.command("command.undo");
+            assertThat(window.<String>state(workspace -> workspace.draft().typed("/weight/limit")))
+                    .isEqualTo("1 kg");
+        }
+    }
+
+    @Test
     void a_running_search_is_shown_and_can_be_stopped() {
         try (OpenWindow window = new OpenWindow(SmallBriefs.small(), home, plugins(), (brief, listener, cancelled) -> {
             while (!cancelled.getAsBoolean()) {
@@ -258,6 +282,27 @@ class WindowTest {
             assertThat(OpenWindow.on(() -> table.getFont().getSize2D())).isGreaterThan(before);
             window.command("command.usual");
             assertThat(OpenWindow.on(() -> table.getFont().getSize2D())).isEqualTo(before);
+        }
+    }
+
+    @Test
+    void at_a_larger_size_no_place_covers_another_and_the_strip_has_the_height_it_needs() {
+        try (OpenWindow window = opened()) {
+            for (int step = 0; step < 6; step++) {
+                window.command("command.larger");
+            }
+            for (String place : List.of("brief", "front", "drawing.place", "strip.place")) {
+                JComponent shown = window.named(place, JComponent.class);
+                Dimension least = OpenWindow.on(shown::getMinimumSize);
+                Dimension size = OpenWindow.on(shown::getSize);
+                assertThat(size.height).as(place).isGreaterThanOrEqualTo(least.height);
+            }
+            JComponent brief = window.named("brief", JComponent.class);
+            assertThat(OpenWindow.<Boolean>on(() -> brief.getWidth() >= brief.getMinimumSize().width))
+                    .isTrue();
+            for (int step = 0; step < 6; step++) {
+                window.command("command.smaller");
+            }
         }
     }
 

@@ -36,6 +36,18 @@ public final class Digits {
         }
     }
 
+    /** A plain text, shortened where it has no room. */
+    public static String cut(FontMetrics metrics, String text, int room) {
+        if (metrics.stringWidth(text) <= room) {
+            return text;
+        }
+        int end = text.length();
+        while (end > 0 && metrics.stringWidth(text.substring(0, end).strip() + "…") > room) {
+            end--;
+        }
+        return text.substring(0, end).strip() + "…";
+    }
+
     private static int cell(FontMetrics metrics, char c) {
         return c >= '0' && c <= '9' ? widest(metrics) : metrics.charWidth(c);
     }

@@ -28,10 +28,7 @@ record Ruler(Graphics2D graphics, Inks inks, TabularText text, double unit) {
         extension(from, fromY, from, at);
         extension(to, toY, to, at);
         measure(from, at, to, at);
-        double width = text.width(figure, FONT * unit);
-        boolean fits = Math.abs(to - from) > width + 4 * ARROW * unit;
-        double middle = fits ? (from + to) / 2 : Math.max(from, to) + width / 2 + 2 * ARROW * unit;
-        write(figure, middle, at, width);
+        figure(from, to, at, figure);
     }
 
     /** A dimension upwards beside a line; extension lines run to it from two places. All px. */
@@ -41,11 +38,48 @@ record Ruler(Graphics2D graphics, Inks inks, TabularText text, double unit) {
         AffineTransform before = graphics.getTransform();
         graphics.rotate(-Math.PI / 2);
         measure(-from, at, -to, at);
-        double width = text.width(figure, FONT * unit);
-        boolean fits = Math.abs(to - from) > width + 4 * ARROW * unit;
-        double middle = fits ? -(from + to) / 2 : Math.max(-from, -to) + width / 2 + 2 * ARROW * unit;
-        write(figure, middle, at, width);
+        figure(-from, -to, at, figure);
         graphics.setTransform(before);
+    }
+
+    /** Where the figure of a dimension stands, after ISO 129-1:2018. */
+    enum Stand {
+        /** In a gap of the dimension line. */
+        IN_GAP,
+        /** Above the line, which is too short for a gap. */
+        ABOVE,
+        /** Beyond the end of a line that is shorter than the figure. */
+        BEYOND;
+
+        /**
+         * Where there is room.
+         *
+         * @param line length of the dimension line, px
+         * @param figure width of the figure, px
+         * @param unit size of a drawing unit, px
+         */
+        static Stand of(double line, double figure, double unit) {
+            if (line > figure + 4 * ARROW * unit) {
+                return IN_GAP;
+            }
+            return line > figure ? ABOVE : BEYOND;
+        }
+    }
+
+    private void figure(double from, double to, double at, String figure) {
+        double width = text.width(figure, FONT * unit);
+        double middle = (from + to) / 2;
+        switch (Stand.of(Math.abs(to - from), width, unit)) {
+            case IN_GAP -> {
+                double half = width / 2 + 3 * unit;
+                graphics.setColor(inks.paper());
+                graphics.fill(new Rectangle2D.Double(middle - half, at - 8 * unit, 2 * half, 16 * unit));
+                write(figure, middle, at + FONT * unit * 0.36, width);
+            }
+            case ABOVE -> write(figure, middle, at - 4 * unit, width);
+            case BEYOND ->
+                write(figure, Math.max(from, to) + width / 2 + 2 * ARROW * unit, at + FONT * unit * 0.36, width);
+        }
     }
 
     private void extension(double x, double y, double toX, double toY) {
@@ -72,11 +106,8 @@ record Ruler(Graphics2D graphics, Inks inks, TabularText text, double unit) {
         graphics.fill(head);
     }
 
-    private void write(String figure, double middle, double at, double width) {
-        double half = width / 2 + 3 * unit;
-        graphics.setColor(inks.paper());
-        graphics.fill(new Rectangle2D.Double(middle - half, at - 8 * unit, 2 * half, 16 * unit));
+    private void write(String figure, double middle, double baseline, double width) {
         graphics.setColor(inks.line());
-        text.draw(graphics, figure, middle - width / 2, at + FONT * unit * 0.36, FONT * unit);
+        text.draw(graphics, figure, middle - width / 2, baseline, FONT * unit);
     }
 }

@@ -10,24 +10,19 @@ import drumfall.ui.presenter.ShownFigure;
 import drumfall.ui.presenter.WhereCard;
 import drumfall.ui.view.look.FigureButton;
 import drumfall.ui.view.look.Ink;
-import drumfall.ui.view.look.Look;
 import drumfall.ui.view.look.Parts;
+import drumfall.ui.view.look.TallPanel;
 import drumfall.ui.view.train.Role;
 import java.awt.CardLayout;
-import java.awt.Dimension;
 import java.awt.Graphics;
-import java.awt.Rectangle;
 import java.awt.event.HierarchyEvent;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiConsumer;
-import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
-import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
-import javax.swing.Scrollable;
 import net.miginfocom.swing.MigLayout;
 
 /** The sheet of the power: its way, the arc against the weight, figures, dials, savings. */
@@ -81,23 +76,14 @@ public final class PowerPane extends JPanel {
         content.setOpaque(false);
         trouble.setName("power.trouble");
         content.add(trouble, "cell 0 0 2 1, growx, wmin 0");
-        content.add(scrolled(flow), "cell 0 1, grow, wmin 0, hmin 0");
+        content.add(TallPanel.scrolled(flow), "cell 0 1, grow, wmin 0, hmin 0");
         content.add(chart, "cell 0 2, grow, wmin 0, hmin 0");
-        content.add(scrolled(side()), "cell 1 1 1 2, grow, wmin 0, hmin 0");
+        content.add(TallPanel.scrolled(side()), "cell 1 1 1 2, grow, wmin 0, hmin 0");
         return content;
     }
 
-    private static JScrollPane scrolled(JComponent inside) {
-        JScrollPane pane = new JScrollPane(
-                inside, JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
-        pane.setBorder(BorderFactory.createEmptyBorder());
-        pane.setOpaque(false);
-        pane.getViewport().setOpaque(false);
-        return pane;
-    }
-
     private JPanel side() {
-        JPanel side = new SidePanel();
+        JPanel side = new TallPanel(new MigLayout("insets 0 0 0 4lp, gap 0 2lp, wrap 2", "[50%!,fill][50%!,fill]", ""));
         side.setOpaque(false);
         for (PowerFigure figure : PowerFigure.values()) {
             FigureButton button =
@@ -121,38 +107,6 @@ public final class PowerPane extends JPanel {
         words.setName("power.words");
         told.add(words, "growx, wmin 0");
         return told;
-    }
-
-    /** As wide as there is room, as high as it must be. */
-    private static final class SidePanel extends JPanel implements Scrollable {
-        SidePanel() {
-            super(new MigLayout("insets 0 0 0 4lp, gap 0 2lp, wrap 2", "[50%!,fill][50%!,fill]", ""));
-        }
-
-        @Override
-        public Dimension getPreferredScrollableViewportSize() {
-            return getPreferredSize();
-        }
-
-        @Override
-        public int getScrollableUnitIncrement(Rectangle visible, int orientation, int direction) {
-            return Look.scaled(16);
-        }
-
-        @Override
-        public int getScrollableBlockIncrement(Rectangle visible, int orientation, int direction) {
-            return visible.height;
-        }
-
-        @Override
-        public boolean getScrollableTracksViewportWidth() {
-            return true;
-        }
-
-        @Override
-        public boolean getScrollableTracksViewportHeight() {
-            return false;
-        }
     }
 
     private void open(PowerFigure figure, JComponent pressed) {

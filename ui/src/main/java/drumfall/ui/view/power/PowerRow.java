@@ -102,7 +102,8 @@ class PowerRow extends JButton {
         int end = getWidth() - Look.scaled(PAD) - widthOfFigures(metrics);
         pen.setColor(Ink.text());
         pen.setFont(small());
-        pen.drawString(cut(metrics, end - Look.scaled(PAD) - textStart()), textStart(), baseline);
+        // The whole of a name that has no room is in the tip.
+        pen.drawString(Digits.cut(metrics, title, end - Look.scaled(PAD) - textStart()), textStart(), baseline);
     }
 
     private int widthOfFigures(FontMetrics metrics) {
@@ -122,17 +123,5 @@ class PowerRow extends JButton {
         pen.setColor(Ink.faint());
         int unit = right - Digits.width(metrics, figure.unit());
         Digits.write(pen, small(), figure.unit(), unit, baseline);
-    }
-
-    /** The name, shortened where it has no room; the whole of it is in the tip. */
-    private String cut(FontMetrics metrics, int room) {
-        if (metrics.stringWidth(title) <= room) {
-            return title;
-        }
-        int end = title.length();
-        while (end > 0 && metrics.stringWidth(title.substring(0, end).strip() + "…") > room) {
-            end--;
-        }
-        return title.substring(0, end).strip() + "…";
     }
 }

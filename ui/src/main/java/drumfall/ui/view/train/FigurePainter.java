@@ -19,6 +19,9 @@ import java.awt.geom.RoundRectangle2D;
  * @param unit drawing unit, px
  */
 record FigurePainter(Graphics2D graphics, Inks inks, TabularText text, double unit) {
+    /** Half the width of the mark of a missed demand, drawing units. */
+    static final double MARK = 5;
+
     /**
      * Draws a spot.
      *
@@ -42,17 +45,8 @@ record FigurePainter(Graphics2D graphics, Inks inks, TabularText text, double un
             jaws(spot.box());
         }
         if (spot.missed()) {
-            missedMark(spot);
+            triangle(spot.missedMark(unit), spot.box().getCenterY(), MARK * unit);
         }
-    }
-
-    /** The mark stands at the left, or at the right of figures with a letter before them. */
-    private void missedMark(StripSpot spot) {
-        Rectangle2D box = spot.box();
-        double x = spot.lettered()
-                ? box.getMaxX() + (spot.held() ? 12 : 5) * unit
-                : box.getMinX() - (spot.held() ? 8 : 5) * unit;
-        triangle(x, box.getCenterY(), 5 * unit);
     }
 
     private Color ink(StripSpot spot) {
@@ -161,7 +155,7 @@ record FigurePainter(Graphics2D graphics, Inks inks, TabularText text, double un
         graphics.setColor(ink(note.tone()));
         text.draw(graphics, note.text(), note.x(), note.baseline(), note.size());
         if (note.tone() == StripPlan.Tone.MISSED) {
-            triangle(note.x() - 8 * unit, note.baseline() - 0.32 * note.size(), 5 * unit);
+            triangle(note.x() - 8 * unit, note.baseline() - 0.32 * note.size(), MARK * unit);
         }
     }
 

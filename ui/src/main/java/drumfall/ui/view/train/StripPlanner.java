@@ -75,6 +75,10 @@ final class StripPlanner {
         if (!sentences.isEmpty()) {
             double x = 28 * frame.unit();
             notes.add(note(fitted(sentences, room - x), x, StripPlan.Tone.MISSED));
+        } else if (terms.content().standing().isPresent()) {
+            double x = 14 * frame.unit();
+            String words = terms.content().standing().get();
+            notes.add(note(cut(words, room - x), x, StripPlan.Tone.COMPARED));
         }
         return notes;
     }
@@ -97,6 +101,15 @@ final class StripPlanner {
             all = kept + "  " + TrainText.of("more", sentences.size() - shown + 1);
         }
         return all;
+    }
+
+    /** As much of a sentence as fits; the whole of it stands on the sheet of easing and is read aloud. */
+    private String cut(String words, double room) {
+        String shown = words;
+        for (int end = words.length(); end > 0 && !fits(shown, room); end--) {
+            shown = words.substring(0, end - 1).strip() + "…";
+        }
+        return shown;
     }
 
     private boolean fits(String words, double room) {

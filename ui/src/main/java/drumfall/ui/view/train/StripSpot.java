@@ -70,6 +70,24 @@ public record StripSpot(
                 .isPresent();
     }
 
+    /**
+     * Where across the middle of the mark of a missed demand stands: at the left, or at the right of figures with a letter
+     * before them and of readings that begin close to the edge of the strip.
+     *
+     * @param unit drawing unit, px
+     */
+    double missedMark(double unit) {
+        return lettered() || atTheEdge()
+                ? box.getMaxX() + (held ? 12 : 5) * unit
+                : box.getMinX() - (held ? 8 : 5) * unit;
+    }
+
+    private boolean atTheEdge() {
+        return reading.filter(
+                        found -> found.kind() == StripReading.Kind.RUN || found.kind() == StripReading.Kind.WEIGHT)
+                .isPresent();
+    }
+
     /** One value or two with an arrow between, laid out from the left edge of the box. */
     Parts parts(TabularText text) {
         return new Parts(this, text);

@@ -66,6 +66,7 @@ public final class TrainStrip extends JComponent implements Accessible {
         content = Optional.of(shown);
         plan = Optional.empty();
         focus.keepWithin(plan().map(StripPlan::spots).orElseGet(java.util.List::of));
+        getAccessibleContext().setAccessibleDescription(shown.standing().orElse(null));
         repaint();
     }
 

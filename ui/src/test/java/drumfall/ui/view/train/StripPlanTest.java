@@ -268,6 +268,42 @@ class StripPlanTest {
                 .isEmpty();
     }
 
+    @ParameterizedTest
+    @MethodSource("plans")
+    void the_mark_of_a_missed_demand_stands_within_the_strip_and_its_column(StripPlan plan) {
+        double unit = plan.frame().unit();
+        assertThat(plan.spots()).filteredOn(spot -> spot.reading().isPresent()).allSatisfy(spot -> {
+            double x = spot.missedMark(unit);
+            assertThat(x - FigurePainter.MARK * unit).isPositive();
+            assertThat(x + FigurePainter.MARK * unit).isLessThan(plan.frame().width());
+        });
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {900, 1440, 2600})
+    void how_a_trial_stands_is_written_in_the_room_that_is_left(int width) {
+        Train train = SampleTrains.of(4);
+        String sentence = "Beaten by another train in everything that was asked for, "
+                .repeat(4)
+                .strip();
+        TrainStripContent content = SampleTrains.content(
+                        train, SampleTrains.brief(), Optional.of(SampleTrains.withWheel(train, 2, 61)))
+                .saying(Optional.of(sentence));
+        StripPlan plan = plan(content, width, 262, 1);
+        StripPlan.Note written = plan.notes().stream()
+                .filter(note -> note.text().startsWith("Beaten by"))
+                .findFirst()
+                .orElseThrow();
+        StripPlan.Note keys = plan.notes().stream()
+                .filter(note -> note.text().startsWith("Tried:"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(written.box(TEXT).getMaxX()).isLessThan(keys.box(TEXT).getMinX());
+        boolean whole = written.text().equals(sentence);
+        assertThat(whole || written.text().endsWith("…")).isTrue();
+        assertThat(whole).isEqualTo(width == 2600);
+    }
+
     @Test
     void a_trial_above_the_centre_changes_the_run() {
         Train train = SampleTrains.of(4);
