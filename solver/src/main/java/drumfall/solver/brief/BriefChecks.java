@@ -36,6 +36,7 @@ final class BriefChecks {
             PartRules::layerIsWithinTheNozzle,
             PartRules::firstLayerIsWithinTheNozzle,
             PartRules::bearingsHaveARing,
+            PartRules::drumTakesItsRatchet,
             RangeRules::endShakeInOrder,
             BeatRules::someBeatIsAsked,
             BeatRules::lengthAndBeatsAgree,

@@ -13,7 +13,7 @@ import drumfall.solver.making.part.Joint;
  * @param boreAllowance added to a rod's diameter for the drawn bore; may be negative
  * @param wheels crossings of the wheels
  * @param escapement teeth of the escape wheel, pallets
- * @param winding ratchet, click, square and key
+ * @param winding click, square and key
  * @param weight shell and pulley
  * @param pendulum bob, nut and rod head
  * @param hands hands and pipes
@@ -48,35 +48,18 @@ public record MakingSizes(
      * @param footShare width of a tooth's foot over the pitch along the root circle
      * @param arcShare swing the dead faces serve over the arc that is kept
      * @param bossWall material around the pallet arbor
-     * @param thickness of the pallets over the wheel's, so that a wheel with end shake stays on them
      */
-    public record Escapement(
-            double toothDepth,
-            double frontLean,
-            double footShare,
-            double arcShare,
-            double bossWall,
-            double thickness) {}
+    public record Escapement(double toothDepth, double frontLean, double footShare, double arcShare, double bossWall) {}
 
     /**
-     * Ratchet, click, winding square and key.
+     * Click, winding square and key.
      *
-     * @param ratchetTeeth teeth of the ratchet
-     * @param toothDepth depth of its teeth
-     * @param thickness of ratchet and click
-     * @param pin diameter of the pins that hold the ratchet, and of the click's pivot
+     * @param thickness of click, square's collar and key's bar
      * @param square across the flats of the winding square over the wall around its bore
      * @param squareLength length of the square and depth of the key's socket
      * @param handle length of the key's bar
      */
-    public record Winding(
-            int ratchetTeeth,
-            double toothDepth,
-            double thickness,
-            double pin,
-            double square,
-            double squareLength,
-            double handle) {}
+    public record Winding(double thickness, double square, double squareLength, double handle) {}
 
     /**
      * Weight shell and pulley.
@@ -92,8 +75,8 @@ public record MakingSizes(
      * Bob, nut and rod head.
      *
      * @param rod diameter of the pendulum rod
-     * @param bobDiameter of the bob's shell
-     * @param bobThickness of the whole bob
+     * @param bobProportion thickness of the whole bob over its diameter
+     * @param bobWall walls of the bob's shell
      * @param nutDiameter of the rating nut
      * @param nutBore of the rating nut
      * @param nutHeight of the rating nut
@@ -102,8 +85,8 @@ public record MakingSizes(
      */
     public record Pendulum(
             double rod,
-            double bobDiameter,
-            double bobThickness,
+            double bobProportion,
+            double bobWall,
             double nutDiameter,
             double nutBore,
             double nutHeight,
@@ -141,12 +124,15 @@ public record MakingSizes(
      */
     public record Frame(double screw, double pocket, Joint joint) {}
 
-    /** How far rods and pillars reach beyond what they carry: for the square, and for both hands and their collars. */
+    /**
+     * How far rods and pillars reach beyond what they carry: for the square with its collar, and for both hands, their collars
+     * and the clutch's fingers.
+     */
     public Beyond beyond() {
         return new Beyond(
                 Nanometres.of(frame.pocket()),
-                Nanometres.of(winding.squareLength()),
-                Nanometres.of(hands.pipeLength() + 2 * hands.thickness()));
+                Nanometres.of(winding.thickness() + winding.squareLength()),
+                Nanometres.of(hands.pipeLength() + 2 * hands.thickness() + hands.fingers()));
     }
 
     /** Sizes in common use for printed clocks of wall size; common practice, no source, but for the two named inside. */
@@ -156,11 +142,11 @@ public record MakingSizes(
                 0,
                 new Wheels(5, 2.5, 0.003, 0.002, 0.006),
                 // Tips forward of their feet by 10 degrees, as dead escapements are drawn; from memory.
-                new Escapement(0.22, Math.toRadians(10), 0.55, 1.5, 0.003, 1.25),
-                new Winding(24, 0.0025, 0.005, 0.003, 0.003, 0.012, 0.08),
+                new Escapement(0.22, Math.toRadians(10), 0.55, 1.5, 0.003),
+                new Winding(0.005, 0.003, 0.012, 0.08),
                 // Steel shot poured: 0.6 of steel's 7750 kg/m3 (Beckett 1903, p. 53), loose packing from memory.
                 new Weight(0.6 * 7750, 0.0024, 0.006, 0.01),
-                new Pendulum(0.006, 0.1, 0.02, 0.03, 0.006, 0.008, 0.01, 0.003),
+                new Pendulum(0.006, 0.2, 0.0016, 0.03, 0.006, 0.008, 0.01, 0.003),
                 new Hands(0.1, 0.07, 0.003, 0.0024, 0.0012, 0.012, 0.006, 0.0001),
                 new Frame(0.0042, 0.003, new Joint(0.008, 0.008, 0.012, 0.06)));
     }

@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.solver.making;
 
-import drumfall.solver.making.part.BobHalf;
 import drumfall.solver.making.part.RatingNut;
 import drumfall.solver.making.part.RodHead;
 import java.util.List;
@@ -19,7 +18,7 @@ final class SwingParts {
 
     List<MovementPart> parts() {
         MakingSizes.Pendulum sizes = shop.sizes().pendulum();
-        BobHalf bob = new BobHalf(sizes.bobDiameter(), sizes.bobThickness() / 2, sizes.rod(), shop.print());
+        Bob bob = Bob.of(shop.brief(), shop.sizes());
         RatingNut nut = new RatingNut(sizes.nutDiameter(), sizes.nutBore(), sizes.nutHeight(), SCALLOPS, shop.print());
         double wall = 2 * shop.print().wall();
         RodHead head = new RodHead(
@@ -31,8 +30,8 @@ final class SwingParts {
                 sizes.screw(),
                 shop.print());
         return List.of(
-                shop.part("pendulum-bob-half", 2, bob.solid(), List.of()),
-                shop.part("rating-nut", nut.solid()),
-                shop.part("pendulum-rod-head-half", 2, head.solid(), List.of()));
+                shop.part("pendulum-bob-half", 2, bob.shell().solid(), List.of(), Mount.LOOSE),
+                shop.part("rating-nut", nut.solid(), Mount.LOOSE),
+                shop.part("pendulum-rod-head-half", 2, head.solid(), List.of(), Mount.LOOSE));
     }
 }

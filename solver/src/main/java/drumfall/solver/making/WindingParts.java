@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.solver.making;
 
+import drumfall.solver.layout.size.Face;
 import drumfall.solver.making.part.Click;
 import drumfall.solver.making.part.Drum;
 import drumfall.solver.making.part.PinCircle;
@@ -9,6 +10,7 @@ import drumfall.solver.making.part.Ratchet;
 import drumfall.solver.making.part.WindingKey;
 import drumfall.solver.making.part.WindingSquare;
 import drumfall.solver.parts.PartStock;
+import drumfall.solver.parts.RatchetSizes;
 import java.util.List;
 
 /** The drum, the ratchet between it and the great wheel, and what winds it. */
@@ -29,36 +31,47 @@ final class WindingParts {
         return shop.bore(0);
     }
 
-    /** The ratchet's pins stand in the drum's chamber, just outside its inner tube. */
-    private PinCircle pins() {
-        double tube = bore() / 2 + shop.movement().parts().drumWall();
-        return new PinCircle(PINS, tube + shop.print().wall() + sizes().pin() / 2, sizes().pin());
+    private double diameter() {
+        return shop.train().drumDiameter().doubleValue();
     }
 
+    private RatchetSizes ratchetSizes() {
+        return new RatchetSizes(
+                diameter(),
+                shop.movement().parts().drumWall(),
+                bore(),
+                shop.print().extrusion(),
+                shop.brief().parts().gap().si());
+    }
+
+    private PinCircle pins() {
+        return new PinCircle(PINS, ratchetSizes().pinRadius(), RatchetSizes.PIN);
+    }
+
+    /** A layer of play under the drum's flange; thinner than customary where click space and planes leave less. */
+    private double clickThickness() {
+        return Math.min(sizes().thickness(), shop.between(0) - shop.print().layer());
+    }
+
+    /** As high as the room between great wheel and drum, its teeth as thick as the click that lies on the great wheel. */
     private Ratchet ratchet() {
-        double root = pins().radius() + sizes().pin() / 2 + shop.print().wall();
-        double forTeeth = shop.print().wall() * sizes().ratchetTeeth() / Math.PI;
         // The line pulls the drum the way it turns as the clock runs, and the click keeps it from running ahead.
-        boolean anticlockwise = !shop.train().going().clockwise(0);
+        boolean clockwise = shop.train().going().clockwise(0);
         return new Ratchet(
-                sizes().ratchetTeeth(),
-                Math.max(root, forTeeth) + sizes().toothDepth(),
-                sizes().toothDepth(),
-                sizes().thickness(),
+                RatchetSizes.TEETH,
+                ratchetSizes().radius(),
+                RatchetSizes.TOOTH_DEPTH,
+                clickThickness(),
+                shop.between(0) - clickThickness(),
                 bore(),
                 pins(),
-                anticlockwise,
+                !Mount.clockwiseOnBed(clockwise, shop.toward(0)),
                 shop.print());
-    }
-
-    private double clickBoss() {
-        return sizes().pin() + 4 * shop.print().wall();
     }
 
     /** Where the click's pivot stands in the great wheel: its boss clears the ratchet's tips by the parts' gap. */
     PinCircle clickPivot() {
-        double clear = shop.brief().parts().gap().si();
-        return new PinCircle(1, ratchet().radius() + clickBoss() / 2 + clear, sizes().pin());
+        return new PinCircle(1, ratchetSizes().clickPivot(), RatchetSizes.PIN);
     }
 
     private Click click() {
@@ -68,21 +81,20 @@ final class WindingParts {
         double pivot = clickPivot().radius();
         return new Click(
                 Math.sqrt(pivot * pivot - root * root),
-                clickBoss(),
+                ratchetSizes().clickBoss(),
                 nose,
-                sizes().pin(),
-                sizes().thickness(),
+                RatchetSizes.PIN,
+                clickThickness(),
                 shop.print());
     }
 
     private Drum drum() {
         PartStock stock = shop.movement().parts();
-        double diameter = shop.train().drumDiameter().doubleValue();
         return new Drum(
-                diameter,
+                diameter(),
                 stock.drumLength(),
                 stock.drumWall(),
-                stock.drumFlangeRadius(diameter),
+                stock.drumFlangeRadius(diameter()),
                 stock.lineDiameter(),
                 bore(),
                 pins(),
@@ -98,12 +110,36 @@ final class WindingParts {
         double width = side * Math.sqrt(2) + 6 * shop.print().wall();
         WindingKey key = new WindingKey(
                 side, sizes().squareLength(), sizes().handle(), width, sizes().thickness(), shop.print());
+        // Counted from the great wheel's outer face: ratchet and click stand on its inner one, the drum on the ratchet.
+        Face up = shop.toward(0);
+        double ratchet = shop.wheelThickness();
+        double near = ratchet + shop.between(0);
+        double far = near + drum.length() + 2 * drum.wall();
         return List.of(
-                shop.part(arbor + "-drum", drum.solid()),
-                shop.part(arbor + "-drum-flange", drum.flange()),
-                shop.part(arbor + "-ratchet", ratchet().solid()),
-                shop.part(arbor + "-click", click().solid()),
-                shop.part(arbor + "-winding-square", square.solid()),
-                shop.part("winding-key", key.solid()));
+                shop.part(arbor + "-drum", drum.solid(), shop.between(0, near, up)),
+                shop.part(arbor + "-drum-flange", drum.flange(), shop.between(0, far, other(up))),
+                shop.part(arbor + "-ratchet", ratchet().solid(), shop.between(0, ratchet, up)),
+                shop.part(arbor + "-click", click().solid(), clickMount(up, ratchet)),
+                shop.part(
+                        arbor + "-winding-square",
+                        square.solid(),
+                        shop.mount(0, Face.FRONT, known -> known.levels().front())),
+                shop.part("winding-key", key.solid(), Mount.LOOSE));
+    }
+
+    private static Face other(Face face) {
+        return face == Face.FRONT ? Face.REAR : Face.FRONT;
+    }
+
+    /** The click turns about its pivot, which is the first hole of the great wheel. */
+    private Mount clickMount(Face up, double distance) {
+        double aside = up == Face.FRONT ? clickPivot().radius() : -clickPivot().radius();
+        Mount onArbor = shop.between(0, distance, up);
+        return new Mount(
+                onArbor.arbor(),
+                up,
+                onArbor.stances().stream()
+                        .map(stance -> new Mount.Stance(stance.x() + aside, stance.y(), stance.bed()))
+                        .toList());
     }
 }
