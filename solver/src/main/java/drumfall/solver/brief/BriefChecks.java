@@ -39,6 +39,7 @@ final class BriefChecks {
             PartRules::bearingsHaveARing,
             PartRules::ratchetHasRoom,
             PartRules::clickRestsOnTheTeeth,
+            PartRules::drumTakesItsRatchet,
             RangeRules::endShakeInOrder,
             BeatRules::someBeatIsAsked,
             BeatRules::lengthAndBeatsAgree,

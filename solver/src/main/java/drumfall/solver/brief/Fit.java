@@ -48,6 +48,9 @@ public record Fit(
         @Measure(value = LENGTH, from = "0 mm", to = "5 mm") Quantity sawCut,
 
         @Count(from = 1, to = 1000) int kits) {
+    /** Metric drills up to 14 mm and 64ths of an inch come at most this far apart, m. */
+    private static final double DRILL_STEP = 0.0004;
+
     /**
      * A band of end shake.
      *
@@ -60,4 +63,15 @@ public record Fit(
 
             @Measure(value = LENGTH, over = "0 mm", to = "10 mm")
             Quantity high) {}
+
+    /**
+     * The largest bore, as drawn, of what stands on an arbor, m: a turning rod holds it; on a fixed one it runs in the next
+     * drill above rod and clearance.
+     *
+     * @param build how the arbor is built
+     */
+    public double largestBore(Brief.ArborBuild build) {
+        double rod = build.diameter().si();
+        return build.kind() == Brief.ArborKind.TURNING ? rod : rod + clearance.si() + shrinkage.si() + DRILL_STEP;
+    }
 }

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.solver.brief;
 
+import drumfall.solver.parts.RatchetForm;
 import drumfall.solver.quantity.Quantity;
 import drumfall.solver.sheet.SheetProblem;
 import java.math.BigInteger;
@@ -134,5 +135,22 @@ final class PartRules {
                         bearing.outer(),
                         "a bearing's outer diameter must be more than its rod (\"%s\")".formatted(build.diameter()),
                         "take a larger bearing or a thinner rod"));
+    }
+
+    /** The smallest drum has room for the pins of its ratchet around its arbor. */
+    static Stream<SheetProblem> drumTakesItsRatchet(Brief brief) {
+        Quantity from = brief.drum().diameter().from();
+        double least = RatchetForm.leastDrum(
+                brief.fit().largestBore(brief.arbors().drum()),
+                2 * brief.printer().nozzle().si());
+        return Clash.unless(
+                from.si() >= least,
+                "/drum/diameter/from",
+                from,
+                "a drum must be at least %.2f mm thick, for the pins of its ratchet around an arbor of \"%s\""
+                        .formatted(
+                                Math.ceil(1e5 * least) / 1e2,
+                                brief.arbors().drum().diameter()),
+                "make it thicker, or its arbor thinner");
     }
 }

@@ -5,6 +5,7 @@ package drumfall.solver.fitting;
 import drumfall.solver.brief.Brief.ArborBuild;
 import drumfall.solver.fit.shake.EndShake;
 import drumfall.solver.layout.Place;
+import drumfall.solver.layout.size.Face;
 import java.util.Optional;
 
 /**
@@ -27,13 +28,15 @@ public record FittedArbor(
         Optional<PlateHole> back,
         Optional<Standing> standing) {
     /**
-     * What stands on an arbor between the plates, in whole layers.
+     * What stands on an arbor between the plates, in whole layers, resting towards the back plate.
      *
-     * @param parts height of wheel and pinion, or of great wheel, click and drum, nm
-     * @param leaves length of the pinion's leaves down to its wheel, nm; 0 on the drum arbor
+     * @param parts height of wheel and pinion, or of great wheel, ratchet and drum, nm
+     * @param between from the wheel to the far end of its pinion, nm: the length of the leaves, or of shrouds and pins; on
+     *     the drum arbor from the great wheel to the drum: the height of the ratchet
+     * @param toward which way pinion or drum stand, seen from the wheel
      * @param backSpacer height of the spacer behind them, nm; 0 for none
      * @param frontSpacer height of the spacer before them, nm; 0 for none
      * @param shake the end shake that this gives
      */
-    public record Standing(long parts, long leaves, long backSpacer, long frontSpacer, EndShake shake) {}
+    public record Standing(long parts, long between, Face toward, long backSpacer, long frontSpacer, EndShake shake) {}
 }

@@ -25,7 +25,9 @@ import drumfall.solver.fitting.FittedArbor.Standing;
 import drumfall.solver.layout.Layout;
 import drumfall.solver.layout.Planes;
 import drumfall.solver.layout.Span;
+import drumfall.solver.layout.size.Face;
 import drumfall.solver.power.WeightWalk;
+import drumfall.solver.rating.AxialSizes;
 import drumfall.solver.rating.TrainRater;
 import drumfall.solver.train.Train;
 import java.util.ArrayList;
@@ -72,6 +74,7 @@ public record FittedMovement(long depth, List<FittedArbor> arbors) {
         private final BriefFit fit;
         private final LayerGrid grid;
         private final Beyond beyond;
+        private final AxialSizes sizes;
         private final long depth;
         private final long plate;
 
@@ -84,6 +87,7 @@ public record FittedMovement(long depth, List<FittedArbor> arbors) {
             this.fit = new BriefFit(brief);
             this.grid = fit.grid();
             this.beyond = beyond;
+            this.sizes = new AxialSizes(brief);
             this.plate = nanometres(brief.frame().plate());
             this.depth = depth();
         }
@@ -131,10 +135,15 @@ public record FittedMovement(long depth, List<FittedArbor> arbors) {
                     Optional.of(standing(arbor, name)));
         }
 
+        /** The room of the motion work before the front plate. */
+        private long before() {
+            return Math.max(0, planes.depth() - planes.innerDepth() - 2 * plate);
+        }
+
         /** Rods end level with the plates' outer faces but for those that work before the dial. */
         private long rod(int arbor) {
             long between = depth + 2 * plate;
-            long before = Math.max(0, planes.depth() - planes.innerDepth() - 2 * plate);
+            long before = before();
             OptionalInt seconds = brief.beat().secondsHand() ? train.going().secondsArbor() : OptionalInt.empty();
             if (arbor == 0) {
                 return between + before + beyond.square();
@@ -162,23 +171,41 @@ public record FittedMovement(long depth, List<FittedArbor> arbors) {
             return new PlateHole(PlateHole.Use.RUNNING, fit.running(place, build.diameter()), Optional.empty());
         }
 
-        /** The wheel stands at the outer end of its plane; the leaves go from it to the end of the pinion's. */
+        /**
+         * The wheel stands in the middle of its plane, so that it stays on a longer pinion, clear of shrouds and on the
+         * pallets at either end of its shake; from it the leaves go to the end of the pinion's plane.
+         */
         private Standing standing(int arbor, String name) {
-            Span wheel = planes.ofWheel(arbor);
+            Span wheel = middle(planes.ofWheel(arbor), sizes.wheel());
             Span other = arbor == 0 ? planes.drum() : planes.ofPinion(arbor);
-            long from = Math.min(wheel.from(), other.from());
-            long to = Math.max(wheel.to(), other.to());
-            long thickness = nanometres(brief.parts().wheelThickness());
-            long parts = arbor == 0
-                    ? to - from
-                    : grid.snap(to - from, LayerRounding.NEAREST, name).height();
-            long back = spacer(from);
+            Face toward = other.from() > wheel.from() ? Face.FRONT : Face.REAR;
+            long parts = arbor == 0 ? great(wheel, other) : whole(wheel, other, name);
+            long between = parts - sizes.wheel() - (arbor == 0 ? other.length() : 0);
+            long back = spacer(Math.min(wheel.from(), other.from()));
             ShakeBand band = fit.band();
             long middle = (band.least() + band.most()) / 2;
             // A nanometre less, so that of two equally near heights the one that leaves more shake is taken.
             long front = spacer(depth - back - parts - middle - 1);
-            return new Standing(
-                    parts, arbor == 0 ? 0 : parts - thickness, back, front, shake(name, parts, back, front));
+            return new Standing(parts, between, toward, back, front, shake(name, parts, back, front));
+        }
+
+        private static Span middle(Span plane, long thickness) {
+            long from = plane.from() + (plane.length() - thickness) / 2;
+            return new Span(from, from + thickness);
+        }
+
+        /** Wheel and pinion are one print. */
+        private long whole(Span wheel, Span pinion, String name) {
+            long from = Math.min(wheel.from(), pinion.from());
+            long to = Math.max(wheel.to(), pinion.to());
+            return grid.snap(to - from, LayerRounding.NEAREST, name).height();
+        }
+
+        /** Between great wheel and drum stands the ratchet. */
+        private long great(Span wheel, Span drum) {
+            long room = grid.snap(wheel.gapTo(drum), LayerRounding.NEAREST, "ratchet")
+                    .height();
+            return sizes.wheel() + room + drum.length();
         }
 
         /** Too little room for a first layer is left to the end shake. */

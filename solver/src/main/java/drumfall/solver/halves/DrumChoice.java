@@ -17,6 +17,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param mass µg
  * @param line weight by the torque on the drum arbor
  * @param turns turns in a full fall
+ * @param held heaviest weight that the ratchet holds, kg
  * @param carried heaviest weight that ratchet and line carry, kg
  */
 record DrumChoice(
@@ -29,6 +30,7 @@ record DrumChoice(
         long mass,
         DrumLine line,
         double turns,
+        double held,
         double carried) {
     /** Closer than this to a limit only exact arithmetic decides; rounding is below a thousandth of it. */
     private static final double DOUBTFUL = 1e-12;

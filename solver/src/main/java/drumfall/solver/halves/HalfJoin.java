@@ -99,7 +99,7 @@ public final class HalfJoin {
     public boolean weightKept(UpperHalf upper, double recommendedWeight) {
         return rules.limits.lightEnough(recommendedWeight)
                 && rules.limits.lineCarries(recommendedWeight, upper.reeving)
-                && rules.limits.ratchet().holds(recommendedWeight, upper.lineArm, upper.reeving);
+                && rules.limits.ratchet().holds(recommendedWeight, upper.held);
     }
 
     /**

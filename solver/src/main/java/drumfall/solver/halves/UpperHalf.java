@@ -18,6 +18,9 @@ public final class UpperHalf implements Comparable<UpperHalf> {
     final double durationError;
     final double lineArm;
     final long drumMass;
+    /** The heaviest weight that the ratchet holds, kg. */
+    final double held;
+
     final double[] hoursPerTurn;
     /** Torque on the centre arbor for each newton of the weight if nothing rubs, m. */
     final double centrePull;
@@ -54,6 +57,7 @@ public final class UpperHalf implements Comparable<UpperHalf> {
         this.durationError = durationError;
         this.lineArm = drum.lineArm();
         this.drumMass = drum.mass();
+        this.held = drum.held();
         this.lines = lines;
         this.hoursPerTurn = hours(meshes);
         this.centrePull = teeth.centrePull(lineArm, reeving, hoursPerTurn[0]);

@@ -87,6 +87,7 @@ final class UpperPlaces {
                             mass,
                             lines.drumLine(lineArm, mass, run.reeving()),
                             run.turns(),
+                            rules.limits.ratchet().heaviest(lineArm, run.reeving()),
                             rules.limits.heaviestCarried(lineArm, run.reeving())));
             fewest = Math.min(fewest, hours[0]);
             most = Math.max(most, hours[1]);

@@ -12,6 +12,7 @@ import drumfall.solver.fitting.PlateHole;
 import drumfall.solver.layout.Box;
 import drumfall.solver.layout.Layout;
 import drumfall.solver.layout.size.Nanometres;
+import drumfall.solver.making.Bob;
 import drumfall.solver.making.MakingSizes;
 import drumfall.solver.making.MovementPart;
 import drumfall.solver.making.MovementParts;
@@ -148,6 +149,33 @@ public record Kit(
                 hole.seat().map(seat -> OptionalLong.of(seat.hole().drawn())).orElse(OptionalLong.empty()),
                 hole.seat().map(seat -> seat.hole().drill().label()).orElse(""),
                 hole.seat().map(seat -> seat.depth().height()).orElse(0L));
+    }
+
+    /**
+     * The bob of the brief's mass.
+     *
+     * @throws IllegalArgumentException if none can be made
+     */
+    public Bob bob() {
+        return Bob.of(brief(), MakingSizes.customary());
+    }
+
+    /** How far the run-down weight hangs below the drum's arbor; empty if no weight drives the train. */
+    public Optional<Hanging> hanging() {
+        return parts.stream()
+                .filter(part -> part.name().equals("weight-shell"))
+                .findFirst()
+                .map(shell -> new Hanging(
+                        brief().fall().topLead().si(),
+                        brief().fall().height().si(),
+                        shell.height() + MakingSizes.customary().weight().can().wall(),
+                        part("weight-pulley")
+                                .map(pulley -> pulley.solid().box().depth() / 1e3)
+                                .orElse(0.0)));
+    }
+
+    private Optional<MovementPart> part(String name) {
+        return parts.stream().filter(part -> part.name().equals(name)).findFirst();
     }
 
     /** What is to be bought. */

@@ -6,6 +6,7 @@ import drumfall.solver.brief.Brief;
 import drumfall.solver.fit.cutting.RodPlan;
 import drumfall.solver.fitting.FittedArbor;
 import drumfall.solver.fitting.PlateHole;
+import drumfall.solver.making.Bob;
 import drumfall.solver.making.MakingSizes;
 import drumfall.solver.making.MovementPart;
 import drumfall.solver.train.DrumRun;
@@ -42,6 +43,7 @@ final class Shopping {
         if (Double.isFinite(kit.rating().recommendedWeight())) {
             items.add(shot());
         }
+        items.add(bobShot());
         items.add(pendulumRod());
         pillars(items);
         drills(items);
@@ -112,6 +114,18 @@ final class Shopping {
                 up(mass, 2) + " kg",
                 up(clocks * mass, 2) + " kg",
                 "the weight with shell and pulley; steel rather than lead");
+    }
+
+    /** A shell of the brief's own mass takes none, but is named with it. */
+    private Item bobShot() {
+        Bob bob = kit.bob();
+        return new Item(
+                "steel shot for the bob",
+                up(1e6 * bob.shotVolume(), 0) + " cm³",
+                up(1e3 * bob.shot(), 0) + " g",
+                up(1e3 * clocks * bob.shot(), 0) + " g",
+                "with " + up(1e3 * bob.printed(), 0) + " g of printed shell it is the brief's "
+                        + brief.pendulum().bobMass() + "; weigh it");
     }
 
     private Item pendulumRod() {

@@ -51,15 +51,24 @@ final class RoundParts {
         add(PartKind.ROD, arbor, size.rodRadius(), front ? throughMotion() : throughPlates());
     }
 
+    /** The cannon pinion has the hour wheel's spacer before it; the minute pinion's leaves go back to its wheel. */
     private void addMotion(MotionSize motion) {
         int centre = parts.centreArbor();
         int minute = parts.minuteArbor();
         Span first = planes.motion().get(0);
         Span second = planes.motion().get(1);
-        add(PartKind.CANNON_PINION, centre, motion.cannonTipRadius(), first);
+        add(
+                PartKind.CANNON_PINION,
+                centre,
+                motion.cannonTipRadius(),
+                new Span(first.from(), Math.max(first.to(), second.from())));
         add(PartKind.HOUR_WHEEL, centre, motion.hourWheelTipRadius(), second);
         add(PartKind.MINUTE_WHEEL, minute, motion.minuteWheelTipRadius(), first);
-        add(PartKind.MINUTE_PINION, minute, motion.minutePinionTipRadius(), second);
+        add(
+                PartKind.MINUTE_PINION,
+                minute,
+                motion.minutePinionTipRadius(),
+                new Span(Math.min(first.to(), second.to()), second.to()));
         add(PartKind.ROD, minute, motion.studRadius(), new Span(planes.innerDepth(), second.to()));
     }
 

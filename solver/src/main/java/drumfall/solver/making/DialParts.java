@@ -2,21 +2,27 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.solver.making;
 
+import drumfall.solver.layout.size.Face;
 import drumfall.solver.making.part.CannonPinion;
 import drumfall.solver.making.part.Crossings;
 import drumfall.solver.making.part.GearCut;
 import drumfall.solver.making.part.Hand;
 import drumfall.solver.making.part.PinCircle;
 import drumfall.solver.making.part.PipedWheel;
+import drumfall.solver.making.part.Spacer;
 import drumfall.solver.making.part.WheelPart;
 import drumfall.solver.making.part.WheelWithPinion;
 import drumfall.solver.teeth.form.ToothForm;
 import drumfall.solver.train.ToothModule;
 import java.util.Arrays;
 import java.util.List;
+import java.util.OptionalInt;
+import java.util.function.ToDoubleFunction;
 
 /** The motion work, its clutch and the hands. */
 final class DialParts {
+    private static final double METRES = 1e-9;
+
     private final Workshop shop;
     private final MotionTeeth motion;
 
@@ -54,22 +60,54 @@ final class DialParts {
         GearCut minute = cut(motion.first().follower(), motion.firstModule());
         GearCut minutePinion = cut(motion.second().driver(), motion.secondModule());
         GearCut hour = cut(motion.second().follower(), motion.secondModule());
+        double plane = shop.wheelThickness();
+        int minuteAxis = shop.arbors() + 1;
+        Mount onStud = new Mount(OptionalInt.empty(), Face.FRONT, shop.stances(minuteAxis, plane(0, 0)));
         return List.of(
-                shop.part("cannon-pinion", 1, cannonPinion(cannon).solid(), toothing(cannon)),
+                shop.part("cannon-pinion", 1, cannonPinion(cannon).solid(), toothing(cannon), onCentre(plane(0, 0))),
                 shop.part(
                         "minute-wheel-and-pinion",
                         1,
-                        new WheelWithPinion(wheel(minute, studBore()), minutePinion, shop.wheelThickness()).solid(),
-                        toothing(minute, minutePinion)),
+                        new WheelWithPinion(wheel(minute, studBore()), minutePinion, planeToPlane()).solid(),
+                        toothing(minute, minutePinion),
+                        onStud),
+                shop.part("hour-wheel-spacer", spacer().solid(), onCentre(plane(0, plane))),
                 shop.part(
                         "hour-wheel",
                         1,
                         new PipedWheel(wheel(hour, hourBore()), hourPipe(), sizes().pipeLength()).solid(),
-                        toothing(hour)),
+                        toothing(hour),
+                        onCentre(plane(1, 0))),
                 shop.part(
                         "minute-hand",
-                        hand(sizes().minuteLength(), cannonPipe()).solid()),
-                shop.part("hour-hand", hand(sizes().hourLength(), hourPipe()).solid()));
+                        hand(sizes().minuteLength(), cannonPipe()).solid(),
+                        onCentre(plane(1, plane + sizes().pipeLength()))),
+                shop.part(
+                        "hour-hand",
+                        hand(sizes().hourLength(), hourPipe()).solid(),
+                        onCentre(plane(1, plane + sizes().pipeLength() - 2 * sizes().thickness()))));
+    }
+
+    private Mount onCentre(ToDoubleFunction<FramePlaces> bed) {
+        return shop.mount(shop.train().meshesAbove(), Face.FRONT, bed);
+    }
+
+    /** A level at a distance before the rear of a plane of the motion work. */
+    private static ToDoubleFunction<FramePlaces> plane(int plane, double before) {
+        return known -> known.levels().motion().get(plane) + before;
+    }
+
+    /** From the rear of the first plane to that of the second, m. */
+    private double planeToPlane() {
+        return shop.wheelThickness() + METRES * shop.axial().gaps().spacing();
+    }
+
+    /** It keeps the hour wheel in its plane, on the cannon pinion's pipe; what the gap is short of a layer is play. */
+    private Spacer spacer() {
+        double gap = METRES * shop.axial().gaps().spacing();
+        double height =
+                Math.floor(gap / shop.print().layer() + 1e-9) * shop.print().layer();
+        return new Spacer(hourBore(), hourPipe(), height, shop.print());
     }
 
     private static List<MovementPart.Toothing> toothing(GearCut... cuts) {
@@ -88,14 +126,14 @@ final class DialParts {
         return new WheelPart(teeth, Crossings.NONE, shop.wheelThickness(), bore, PinCircle.NONE, shop.print());
     }
 
-    /** The cannon pinion's pipe passes through hour wheel and pipe and ends a hand's height above them. */
+    /** The cannon pinion's pipe passes through spacer, hour wheel and pipe and ends a hand's height above them. */
     private CannonPinion cannonPinion(GearCut leaves) {
         return new CannonPinion(
                 leaves,
                 shop.wheelThickness(),
                 centreBore(),
                 cannonPipe(),
-                shop.wheelThickness() + sizes().pipeLength() + 2 * sizes().thickness(),
+                planeToPlane() + sizes().pipeLength() + 2 * sizes().thickness(),
                 sizes().fingers(),
                 sizes().grip(),
                 shop.print().extrusion(),

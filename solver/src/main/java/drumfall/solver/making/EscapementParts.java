@@ -2,14 +2,18 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.solver.making;
 
+import drumfall.solver.layout.size.Face;
 import drumfall.solver.making.part.EscapeWheel;
 import drumfall.solver.making.part.Pallets;
 import drumfall.solver.making.solid.SizeLimitException;
 import drumfall.solver.power.escape.Deadbeat;
 import java.util.List;
+import java.util.OptionalInt;
 
-/** The escape wheel and its pallets; both turned towards the dial with the side that lies up on the bed. */
+/** The escape wheel and its pallets, each drawn as it turns seen from above the bed; the pallets' upper side faces the dial. */
 final class EscapementParts {
+    private static final double METRES = 1e-9;
+
     private final Workshop shop;
 
     EscapementParts(Workshop shop) {
@@ -20,6 +24,7 @@ final class EscapementParts {
         return shop.movement().escapement().with(shop.train().escapeTeeth());
     }
 
+    /** Whether the escape wheel turns clockwise seen from the dial. */
     private boolean clockwise() {
         return shop.train().going().clockwise(shop.arbors() - 1);
     }
@@ -39,7 +44,8 @@ final class EscapementParts {
                         * (1 - sizes.toothDepth())
                         * radius
                         / shop.train().escapeTeeth());
-        return new EscapeWheel(tooth, shop.wheelThickness(), shop.bore(shop.arbors() - 1), clockwise(), shop.print());
+        boolean onBed = Mount.clockwiseOnBed(clockwise(), shop.toward(shop.arbors() - 1));
+        return new EscapeWheel(tooth, shop.wheelThickness(), shop.bore(shop.arbors() - 1), onBed, shop.print());
     }
 
     private Pallets pallets() {
@@ -51,7 +57,7 @@ final class EscapementParts {
                 sizes.arcShare() * arc,
                 bore + 2 * sizes.bossWall(),
                 bore,
-                sizes.thickness() * shop.wheelThickness(),
+                METRES * shop.axial().pallets(),
                 clockwise(),
                 shop.print());
     }
@@ -69,6 +75,10 @@ final class EscapementParts {
                 wheel.tooth().land(),
                 shop.movement().escapement().drop() * wheel.tooth().radius(),
                 "the way of the drop, so that a tooth clears the pallet it has left");
-        return List.of(shop.part("pallets", pallets.solid()));
+        Mount mount = new Mount(
+                OptionalInt.empty(),
+                Face.FRONT,
+                shop.stances(shop.arbors(), known -> known.levels().pallets()));
+        return List.of(shop.part("pallets", pallets.solid(), mount));
     }
 }

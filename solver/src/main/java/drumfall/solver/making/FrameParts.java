@@ -2,12 +2,14 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.solver.making;
 
+import drumfall.solver.layout.size.Face;
 import drumfall.solver.making.part.Plate;
 import drumfall.solver.making.part.PlateHole;
 import drumfall.solver.making.part.Spacer;
 import drumfall.solver.making.solid.Solid;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.function.Function;
 
 /** Plates, pillars and spacers. Plates lie with their inner side up, where the seats for bearings and pillars are. */
@@ -27,15 +29,25 @@ final class FrameParts {
     List<MovementPart> parts() {
         List<MovementPart> parts = new ArrayList<>();
         // The front plate's inner side is its back: what the dial sees on the right lies on the left of the bed.
-        addPlate("front-plate", -1, FramePlaces.Arbor::front, parts);
-        addPlate("back-plate", 1, FramePlaces.Arbor::back, parts);
+        double plate = shop.brief().frame().plate().si();
+        addPlate("front-plate", onAxis(Face.REAR, places.depth() + plate), FramePlaces.Arbor::front, parts);
+        addPlate("back-plate", onAxis(Face.FRONT, -plate), FramePlaces.Arbor::back, parts);
         if (!places.pillars().isEmpty()) {
             double length = places.depth() + 2 * sizes().pocket();
             Spacer pillar = new Spacer(sizes().screw(), pillar(), length, shop.print());
-            parts.add(shop.part("pillar", places.pillars().size(), pillar.solid(), List.of()));
+            parts.add(shop.part("pillar", places.pillars().size(), pillar.solid(), List.of(), pillarMount()));
         }
         places.spacers().forEach(ring -> parts.add(spacer(ring)));
         return parts;
+    }
+
+    private Mount pillarMount() {
+        return new Mount(
+                OptionalInt.empty(),
+                Face.FRONT,
+                places.pillars().stream()
+                        .map(pillar -> new Mount.Stance(pillar.x(), pillar.y(), -sizes().pocket()))
+                        .toList());
     }
 
     private double pillar() {
@@ -56,13 +68,27 @@ final class FrameParts {
                 shop.rod(ring.arbor()) + shop.brief().fit().clearance().si(), outer, ring.height(), shop.print());
         return shop.part(
                 Workshop.arbor(ring.arbor()) + "-spacer-" + Math.round(1e6 * ring.height()) + "-um",
-                ring.count(),
+                ring.rears().size(),
                 spacer.solid(),
-                List.of());
+                List.of(),
+                new Mount(
+                        OptionalInt.of(ring.arbor()),
+                        Face.FRONT,
+                        ring.rears().stream()
+                                .flatMap(rear -> shop.stances(ring.arbor(), known -> rear).stream())
+                                .toList()));
+    }
+
+    private static Mount onAxis(Face up, double bed) {
+        return new Mount(OptionalInt.empty(), up, List.of(new Mount.Stance(0, 0, bed)));
     }
 
     private void addPlate(
-            String name, int side, Function<FramePlaces.Arbor, FramePlaces.Support> support, List<MovementPart> parts) {
+            String name,
+            Mount mount,
+            Function<FramePlaces.Arbor, FramePlaces.Support> support,
+            List<MovementPart> parts) {
+        int side = mount.up() == Face.FRONT ? 1 : -1;
         List<PlateHole> holes = new ArrayList<>();
         for (FramePlaces.Arbor arbor : places.arbors()) {
             FramePlaces.Support in = support.apply(arbor);
@@ -86,7 +112,7 @@ final class FrameParts {
                 sizes().joint());
         for (int i = 0; i < pieces.size(); i++) {
             String of = pieces.size() == 1 ? name : name + "-" + (i + 1) + "-of-" + pieces.size();
-            parts.add(shop.part(of, pieces.get(i)));
+            parts.add(shop.part(of, pieces.get(i), mount));
         }
     }
 }

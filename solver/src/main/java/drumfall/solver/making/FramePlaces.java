@@ -10,7 +10,6 @@ import drumfall.solver.layout.Layout;
 import drumfall.solver.layout.Place;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.LongStream;
 
 /**
  * Where the arbors and pillars stand in the plates, seen from the dial, metres from the plates' middle.
@@ -19,7 +18,7 @@ import java.util.stream.LongStream;
  * @param height of the plates
  * @param arbors the arbors in the train's order, then any others such as the pallets'
  * @param depth between the plates
- * @param leaves length of the leaves on each arbor of the train, 0 on the drum's
+ * @param levels where parts stand along the arbors
  * @param pillars the pillars, at least two, or none if the frame is held apart elsewhere
  * @param spacers rings that keep parts apart on their arbors
  */
@@ -27,7 +26,7 @@ public record FramePlaces(
         double width,
         double height,
         double depth,
-        List<Double> leaves,
+        Levels levels,
         List<Arbor> arbors,
         List<Pillar> pillars,
         List<Ring> spacers) {
@@ -40,7 +39,6 @@ public record FramePlaces(
      * @throws IllegalArgumentException if there is one pillar
      */
     public FramePlaces {
-        leaves = List.copyOf(leaves);
         arbors = List.copyOf(arbors);
         pillars = List.copyOf(pillars);
         spacers = List.copyOf(spacers);
@@ -70,9 +68,7 @@ public record FramePlaces(
                 METRES * (frame.right() - frame.left()),
                 METRES * (frame.top() - frame.bottom()),
                 METRES * fitted.depth(),
-                train.stream()
-                        .map(arbor -> METRES * arbor.standing().orElseThrow().leaves())
-                        .toList(),
+                Levels.of(layout, fitted),
                 fitted.arbors().stream()
                         .map(arbor -> arbor(arbor, arbor.place().minus(middle)))
                         .toList(),
@@ -95,13 +91,17 @@ public record FramePlaces(
     private static void addSpacers(int number, FittedArbor.Standing standing, List<Ring> spacers) {
         long back = standing.backSpacer();
         long front = standing.frontSpacer();
+        double before = METRES * (back + standing.parts());
         if (back == front && back > 0) {
-            spacers.add(new Ring(number, METRES * back, 2));
+            spacers.add(new Ring(number, METRES * back, List.of(0.0, before)));
             return;
         }
-        LongStream.of(back, front)
-                .filter(height -> height > 0)
-                .forEach(height -> spacers.add(new Ring(number, METRES * height, 1)));
+        if (back > 0) {
+            spacers.add(new Ring(number, METRES * back, List.of(0.0)));
+        }
+        if (front > 0) {
+            spacers.add(new Ring(number, METRES * front, List.of(before)));
+        }
     }
 
     /**
@@ -155,7 +155,12 @@ public record FramePlaces(
      *
      * @param arbor number of the arbor from the drum, from 0
      * @param height m
-     * @param count how many, at least 1
+     * @param rears where each of them begins, m before the back plate's inner face; at least one
      */
-    public record Ring(int arbor, double height, int count) {}
+    public record Ring(int arbor, double height, List<Double> rears) {
+        /** Copies the list. */
+        public Ring {
+            rears = List.copyOf(rears);
+        }
+    }
 }

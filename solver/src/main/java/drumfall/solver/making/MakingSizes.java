@@ -5,6 +5,7 @@ package drumfall.solver.making;
 import drumfall.solver.fitting.Beyond;
 import drumfall.solver.layout.size.Nanometres;
 import drumfall.solver.making.part.Joint;
+import drumfall.solver.parts.BobSize;
 import drumfall.solver.parts.WeightCan;
 
 /**
@@ -49,20 +50,13 @@ public record MakingSizes(
      * @param footShare width of a tooth's foot over the pitch along the root circle
      * @param arcShare swing the dead faces serve over the arc that is kept
      * @param bossWall material around the pallet arbor
-     * @param thickness of the pallets over the wheel's, so that a wheel with end shake stays on them
      */
-    public record Escapement(
-            double toothDepth,
-            double frontLean,
-            double footShare,
-            double arcShare,
-            double bossWall,
-            double thickness) {}
+    public record Escapement(double toothDepth, double frontLean, double footShare, double arcShare, double bossWall) {}
 
     /**
      * Winding square and key; of ratchet and click see {@link drumfall.solver.rating.BriefParts#ratchet}.
      *
-     * @param thickness of the square's disc and of the key
+     * @param thickness of the square's collar and of the key's bar
      * @param square across the flats of the winding square over the wall around its bore
      * @param squareLength length of the square and depth of the key's socket
      * @param handle length of the key's bar
@@ -81,6 +75,8 @@ public record MakingSizes(
      * Nut and rod head; of the bob see {@link drumfall.solver.rating.BriefParts#bob}.
      *
      * @param rod diameter of the pendulum rod
+     * @param bobProportion thickness of the whole bob over its diameter
+     * @param bobWall walls of the bob's shell
      * @param nutDiameter of the rating nut
      * @param nutBore of the rating nut
      * @param nutHeight of the rating nut
@@ -88,7 +84,14 @@ public record MakingSizes(
      * @param screw diameter of the clamp's screws
      */
     public record Pendulum(
-            double rod, double nutDiameter, double nutBore, double nutHeight, double pivot, double screw) {}
+            double rod,
+            double bobProportion,
+            double bobWall,
+            double nutDiameter,
+            double nutBore,
+            double nutHeight,
+            double pivot,
+            double screw) {}
 
     /**
      * Hands, cannon pinion's pipe and clutch.
@@ -121,12 +124,15 @@ public record MakingSizes(
      */
     public record Frame(double screw, double pocket, Joint joint) {}
 
-    /** How far rods and pillars reach beyond what they carry: for the square, and for both hands and their collars. */
+    /**
+     * How far rods and pillars reach beyond what they carry: for the square with its collar, and for both hands, their collars
+     * and the clutch's fingers.
+     */
     public Beyond beyond() {
         return new Beyond(
                 Nanometres.of(frame.pocket()),
-                Nanometres.of(winding.squareLength()),
-                Nanometres.of(hands.pipeLength() + 2 * hands.thickness()));
+                Nanometres.of(winding.thickness() + winding.squareLength()),
+                Nanometres.of(hands.pipeLength() + 2 * hands.thickness() + hands.fingers()));
     }
 
     /** Sizes in common use for printed clocks of wall size; common practice, no source, but for the one named inside. */
@@ -136,10 +142,10 @@ public record MakingSizes(
                 0,
                 new Wheels(5, 2.5, 0.003, 0.002, 0.006),
                 // Tips forward of their feet by 10 degrees, as dead escapements are drawn; from memory.
-                new Escapement(0.22, Math.toRadians(10), 0.55, 1.5, 0.003, 1.25),
+                new Escapement(0.22, Math.toRadians(10), 0.55, 1.5, 0.003),
                 new Winding(0.005, 0.003, 0.012, 0.08),
                 new Weight(WeightCan.CUSTOMARY, 0.01),
-                new Pendulum(0.006, 0.03, 0.006, 0.008, 0.01, 0.003),
+                new Pendulum(0.006, BobSize.PROPORTION, 0.0016, 0.03, 0.006, 0.008, 0.01, 0.003),
                 new Hands(0.1, 0.07, 0.003, 0.0024, 0.0012, 0.012, 0.006, 0.0001),
                 new Frame(0.0042, 0.003, new Joint(0.008, 0.008, 0.012, 0.06)));
     }

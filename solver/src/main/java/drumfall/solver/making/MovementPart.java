@@ -16,8 +16,10 @@ import java.util.regex.Pattern;
  * @param density of the printed material, kg/m&sup3;, positive
  * @param teeth its teeth, from the bed up; empty if it has none
  * @param solid its solid
+ * @param mount how it stands in the clock
  */
-public record MovementPart(String name, int count, String material, double density, List<Toothing> teeth, Solid solid) {
+public record MovementPart(
+        String name, int count, String material, double density, List<Toothing> teeth, Solid solid, Mount mount) {
     /** Device names of one system are out (Microsoft, Naming Files, Paths, and Namespaces). */
     private static final Pattern NAME =
             Pattern.compile("(?!(con|prn|aux|nul|com[0-9]|lpt[0-9])$)[a-z0-9]+(-[a-z0-9]+)*");
@@ -49,6 +51,16 @@ public record MovementPart(String name, int count, String material, double densi
      * @param module their module
      */
     public record Toothing(int count, ToothModule module) {}
+
+    /** Its height as it lies on the bed, m. */
+    public double height() {
+        return solid.height() / 1e3;
+    }
+
+    /** Volume of one of it, cubic metres. */
+    public double volume() {
+        return solid.volume() / 1e9;
+    }
 
     /** Mass of one of it, kg. */
     public double mass() {

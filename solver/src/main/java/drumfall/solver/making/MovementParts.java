@@ -15,13 +15,15 @@ import drumfall.solver.train.Train;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
 
 /**
  * All printed parts of a movement.
  *
  * <p>The going train, escapement, drum and winding, weight and pendulum follow from brief, train and sizes. Motion work and
  * hands are made if a motion work is given, plates, pillars and spacers if places are given, the weight's shell if a
- * weight drives the train. Sides that lie up on the bed face the dial, but for the front plate, which lies on its face.
+ * weight drives the train. Which way the side that lies up on the bed faces in the clock stands with each part.
  *
  * @param brief the brief
  * @param train the train
@@ -89,11 +91,11 @@ public record MovementParts(
      * @throws IllegalArgumentException if a mesh has no teeth that print
      */
     public List<MovementPart> parts() {
-        Workshop shop = new Workshop(brief, train, movement, sizes);
+        Workshop shop = new Workshop(brief, train, movement, sizes, places);
         WindingParts winding = new WindingParts(shop);
         EscapementParts escapement = new EscapementParts(shop);
         List<MovementPart> parts = new ArrayList<>(winding.parts());
-        parts.addAll(new TrainParts(shop, winding, escapement, this::leaves).parts());
+        parts.addAll(new TrainParts(shop, winding, escapement).parts());
         parts.addAll(escapement.parts());
         motion.ifPresent(teeth -> parts.addAll(new DialParts(shop, teeth).parts()));
         places.ifPresent(known -> parts.addAll(new FrameParts(shop, known).parts()));
@@ -105,9 +107,20 @@ public record MovementParts(
         return List.copyOf(parts);
     }
 
-    private double leaves(int arbor) {
-        return places.map(known -> known.leaves().get(arbor))
-                .orElse(brief.parts().pinionLength().si());
+    /**
+     * Volume of the printed parts that stand on each arbor of the train, cubic metres from the drum downwards: wheel with its
+     * arms, pinion, spacers; on the drum arbor also drum, ratchet and square, on the centre arbor also what it carries before
+     * the plates.
+     *
+     * @param parts the movement's parts
+     */
+    public List<Double> arborVolumes(List<MovementPart> parts) {
+        return IntStream.rangeClosed(0, train.meshes().size())
+                .mapToObj(arbor -> parts.stream()
+                        .filter(part -> part.mount().arbor().equals(OptionalInt.of(arbor)))
+                        .mapToDouble(part -> part.count() * part.volume())
+                        .sum())
+                .toList();
     }
 
     private void requireBed(MovementPart part) {

@@ -2,11 +2,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.solver.making;
 
-import drumfall.solver.making.part.BobHalf;
 import drumfall.solver.making.part.RatingNut;
 import drumfall.solver.making.part.RodHead;
-import drumfall.solver.parts.BobSize;
-import drumfall.solver.rating.BriefParts;
 import java.util.List;
 
 /** The pendulum's printed parts. */
@@ -21,8 +18,7 @@ final class SwingParts {
 
     List<MovementPart> parts() {
         MakingSizes.Pendulum sizes = shop.sizes().pendulum();
-        BobSize size = BriefParts.bob(shop.brief());
-        BobHalf bob = new BobHalf(size.diameter(), size.thickness() / 2, sizes.rod(), shop.print());
+        Bob bob = Bob.of(shop.brief(), shop.sizes());
         RatingNut nut = new RatingNut(sizes.nutDiameter(), sizes.nutBore(), sizes.nutHeight(), SCALLOPS, shop.print());
         double wall = 2 * shop.print().wall();
         RodHead head = new RodHead(
@@ -34,8 +30,8 @@ final class SwingParts {
                 sizes.screw(),
                 shop.print());
         return List.of(
-                shop.part("pendulum-bob-half", 2, bob.solid(), List.of()),
-                shop.part("rating-nut", nut.solid()),
-                shop.part("pendulum-rod-head-half", 2, head.solid(), List.of()));
+                shop.part("pendulum-bob-half", 2, bob.shell().solid(), List.of(), Mount.LOOSE),
+                shop.part("rating-nut", nut.solid(), Mount.LOOSE),
+                shop.part("pendulum-rod-head-half", 2, head.solid(), List.of(), Mount.LOOSE));
     }
 }

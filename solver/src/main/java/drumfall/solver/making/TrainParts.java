@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.solver.making;
 
+import drumfall.solver.layout.size.Face;
 import drumfall.solver.making.part.Crossings;
 import drumfall.solver.making.part.GearCut;
 import drumfall.solver.making.part.PinCircle;
@@ -9,28 +10,23 @@ import drumfall.solver.making.part.PlateWheel;
 import drumfall.solver.making.part.WheelPart;
 import drumfall.solver.making.part.WheelWithLantern;
 import drumfall.solver.making.part.WheelWithPinion;
+import drumfall.solver.rating.AxialSizes;
 import drumfall.solver.teeth.form.LanternPinion;
 import drumfall.solver.teeth.form.MeshPair;
 import drumfall.solver.teeth.form.ToothForm;
 import drumfall.solver.train.Mesh;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.IntToDoubleFunction;
 
 /** The wheels and pinions of the going train, one part for each arbor, and a second shroud for each lantern pinion. */
 final class TrainParts {
+    private static final double METRES = 1e-9;
+
     private final Workshop shop;
     private final WindingParts winding;
     private final EscapementParts escapement;
-    private final IntToDoubleFunction leaves;
 
-    /**
-     * The parts.
-     *
-     * @param leaves length of the leaves on each arbor, m
-     */
-    TrainParts(Workshop shop, WindingParts winding, EscapementParts escapement, IntToDoubleFunction leaves) {
-        this.leaves = leaves;
+    TrainParts(Workshop shop, WindingParts winding, EscapementParts escapement) {
         this.shop = shop;
         this.winding = winding;
         this.escapement = escapement;
@@ -50,7 +46,12 @@ final class TrainParts {
         double hub = 2
                 * (pivot.radius() + pivot.diameter() / 2 + shop.sizes().wheels().hubWall());
         WheelPart wheel = wheel(0, hub, pivot);
-        return shop.part(Workshop.arbor(0) + "-wheel", 1, wheel.solid(), List.of(toothing(wheel.teeth())));
+        return shop.part(
+                Workshop.arbor(0) + "-wheel",
+                1,
+                wheel.solid(),
+                List.of(toothing(wheel.teeth())),
+                shop.between(0, 0, shop.toward(0)));
     }
 
     private void addTopped(int arbor, List<MovementPart> parts) {
@@ -65,13 +66,18 @@ final class TrainParts {
                     shop.wheelMesh(arbor).toothCount(), shop.wheelMesh(arbor).module()));
         }
         teeth.add(new MovementPart.Toothing(driven.leafCount(), driven.module()));
+        // The pinion stands up from the wheel on the bed, and in the clock the way the planes ask for.
+        Face up = shop.toward(arbor);
+        double leaves = shop.between(arbor);
         if (form instanceof LanternPinion pins) {
-            WheelWithLantern lantern = lantern(wheel, pins, driven, leaves.applyAsDouble(arbor));
-            parts.add(shop.part(name, 1, lantern.solid(), teeth));
-            parts.add(shop.part(Workshop.arbor(arbor) + "-upper-shroud", lantern.upperShroud()));
+            WheelWithLantern lantern = lantern(wheel, pins, driven, leaves);
+            parts.add(shop.part(name, 1, lantern.solid(), teeth, shop.between(arbor, 0, up)));
+            double shroud = shop.wheelThickness() + leaves - lantern.shroud();
+            parts.add(shop.part(
+                    Workshop.arbor(arbor) + "-upper-shroud", lantern.upperShroud(), shop.between(arbor, shroud, up)));
         } else {
-            WheelWithPinion both = new WheelWithPinion(wheel, cut(form, driven), leaves.applyAsDouble(arbor));
-            parts.add(shop.part(name, 1, both.solid(), teeth));
+            WheelWithPinion both = new WheelWithPinion(wheel, cut(form, driven), leaves);
+            parts.add(shop.part(name, 1, both.solid(), teeth, shop.between(arbor, 0, up)));
         }
     }
 
@@ -81,7 +87,8 @@ final class TrainParts {
     }
 
     /** The tube between the shrouds stays clear of the wheel's tips by the least distance of parts, or is left out. */
-    private WheelWithLantern lantern(PlateWheel wheel, LanternPinion pins, Mesh mesh, double length) {
+    private WheelWithLantern lantern(PlateWheel wheel, LanternPinion pins, Mesh mesh, double leaves) {
+        double shroud = METRES * shop.axial().shroud();
         double tips = shop.movement().wheelTipRadius(mesh);
         double room =
                 2 * (mesh.centreDistance() - tips - shop.brief().parts().gap().si());
@@ -90,10 +97,10 @@ final class TrainParts {
                 wheel,
                 pins,
                 mesh.module(),
-                shop.wheelThickness() / 2,
+                shroud,
                 room >= least ? least : 0,
-                length,
-                shop.print().fit());
+                leaves - 2 * shroud,
+                AxialSizes.PIN_PLAY);
     }
 
     private WheelPart wheel(int arbor, double hub, PinCircle pins) {

@@ -35,10 +35,10 @@ final class WeightParts {
     List<MovementPart> parts() {
         List<MovementPart> parts = new ArrayList<>();
         WeightShell shell = shell();
-        parts.add(shop.part("weight-shell", shell.solid()));
-        parts.add(shop.part("weight-lid", shell.lid()));
+        parts.add(shop.part("weight-shell", shell.solid(), Mount.LOOSE));
+        parts.add(shop.part("weight-lid", shell.lid(), Mount.LOOSE));
         if (shop.train().reeving() == Reeving.DOUBLE) {
-            parts.add(shop.part("weight-pulley", pulley().solid()));
+            parts.add(shop.part("weight-pulley", pulley().solid(), Mount.LOOSE));
         }
         return parts;
     }

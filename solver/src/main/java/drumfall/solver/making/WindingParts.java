@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.solver.making;
 
+import drumfall.solver.layout.size.Face;
 import drumfall.solver.making.part.Click;
 import drumfall.solver.making.part.Drum;
 import drumfall.solver.making.part.PinCircle;
@@ -31,43 +32,46 @@ final class WindingParts {
         return shop.bore(0);
     }
 
+    private double diameter() {
+        return shop.train().drumDiameter().doubleValue();
+    }
+
     private RatchetForm form() {
         return new RatchetForm(
                 BriefParts.ratchet(shop.brief()),
                 bore(),
+                diameter(),
                 shop.movement().parts().drumWall(),
                 shop.print().wall());
     }
 
-    /** The ratchet's pins stand in the drum's chamber, just outside its inner tube. */
     private PinCircle pins() {
         return new PinCircle(PINS, form().pinRadius(), form().size().pin());
     }
 
+    /** As high as the room between great wheel and drum, its teeth as thick as the click that lies on the great wheel. */
     private Ratchet ratchet() {
         RatchetForm form = form();
         // The line pulls the drum the way it turns as the clock runs, and the click keeps it from running ahead.
-        boolean anticlockwise = !shop.train().going().clockwise(0);
+        boolean clockwise = shop.train().going().clockwise(0);
         return new Ratchet(
                 form.size().teeth(),
                 form.tipRadius(),
                 form.size().toothDepth(),
                 form.size().thickness(),
+                shop.between(0) - form.size().thickness(),
                 bore(),
                 pins(),
-                anticlockwise,
+                !Mount.clockwiseOnBed(clockwise, shop.toward(0)),
                 shop.print());
-    }
-
-    private double clickBoss() {
-        return form().size().pin() + 4 * shop.print().wall();
     }
 
     /** Where the click's pivot stands in the great wheel: its boss clears the ratchet's tips by the parts' gap. */
     PinCircle clickPivot() {
-        double clear = shop.brief().parts().gap().si();
         return new PinCircle(
-                1, form().tipRadius() + clickBoss() / 2 + clear, form().size().pin());
+                1,
+                form().clickPivot(shop.brief().parts().gap().si()),
+                form().size().pin());
     }
 
     private Click click() {
@@ -77,7 +81,7 @@ final class WindingParts {
         double pivot = clickPivot().radius();
         return new Click(
                 Math.sqrt(pivot * pivot - reach * reach),
-                clickBoss(),
+                form.clickBoss(),
                 form.nose(),
                 form.size().pin(),
                 form.size().thickness(),
@@ -86,12 +90,11 @@ final class WindingParts {
 
     private Drum drum() {
         PartStock stock = shop.movement().parts();
-        double diameter = shop.train().drumDiameter().doubleValue();
         return new Drum(
-                diameter,
+                diameter(),
                 stock.drumLength(),
                 stock.drumWall(),
-                stock.drumFlangeRadius(diameter),
+                stock.drumFlangeRadius(diameter()),
                 stock.lineDiameter(),
                 bore(),
                 pins(),
@@ -107,12 +110,36 @@ final class WindingParts {
         double width = side * Math.sqrt(2) + 6 * shop.print().wall();
         WindingKey key = new WindingKey(
                 side, sizes().squareLength(), sizes().handle(), width, sizes().thickness(), shop.print());
+        // Counted from the great wheel's outer face: ratchet and click stand on its inner one, the drum on the ratchet.
+        Face up = shop.toward(0);
+        double ratchet = shop.wheelThickness();
+        double near = ratchet + shop.between(0);
+        double far = near + drum.length() + 2 * drum.wall();
         return List.of(
-                shop.part(arbor + "-drum", drum.solid()),
-                shop.part(arbor + "-drum-flange", drum.flange()),
-                shop.part(arbor + "-ratchet", ratchet().solid()),
-                shop.part(arbor + "-click", click().solid()),
-                shop.part(arbor + "-winding-square", square.solid()),
-                shop.part("winding-key", key.solid()));
+                shop.part(arbor + "-drum", drum.solid(), shop.between(0, near, up)),
+                shop.part(arbor + "-drum-flange", drum.flange(), shop.between(0, far, other(up))),
+                shop.part(arbor + "-ratchet", ratchet().solid(), shop.between(0, ratchet, up)),
+                shop.part(arbor + "-click", click().solid(), clickMount(up, ratchet)),
+                shop.part(
+                        arbor + "-winding-square",
+                        square.solid(),
+                        shop.mount(0, Face.FRONT, known -> known.levels().front())),
+                shop.part("winding-key", key.solid(), Mount.LOOSE));
+    }
+
+    private static Face other(Face face) {
+        return face == Face.FRONT ? Face.REAR : Face.FRONT;
+    }
+
+    /** The click turns about its pivot, which is the first hole of the great wheel. */
+    private Mount clickMount(Face up, double distance) {
+        double aside = up == Face.FRONT ? clickPivot().radius() : -clickPivot().radius();
+        Mount onArbor = shop.between(0, distance, up);
+        return new Mount(
+                onArbor.arbor(),
+                up,
+                onArbor.stances().stream()
+                        .map(stance -> new Mount.Stance(stance.x() + aside, stance.y(), stance.bed()))
+                        .toList());
     }
 }

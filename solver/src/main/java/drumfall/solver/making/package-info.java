@@ -5,6 +5,12 @@
  * and solid; the sizes neither of them holds stand in {@link drumfall.solver.making.MakingSizes}, each with where it comes
  * from. Parts are named after their place in the train. Plates are made only where the arbors' places are given.
  *
+ * <p>What a layout plans and what is made are the same numbers: both take them from {@code rating.AxialSizes} and {@code
+ * parts.RatchetForm}. Where a part stands and which way it faces is said by its {@link drumfall.solver.making.Mount} alone,
+ * from the {@link drumfall.solver.making.Levels} of the fitted movement; a part with a handedness is drawn for the way it
+ * lies on the bed, so that it turns as it must once it is put in. Rejected: every part drawn as the dial sees it, which lays
+ * those that face the back plate on their pinions.
+ *
  * <p>May depend on everything up to {@code rating}. Rejected: leaving parts to the exporters, of which every one would
  * then draw its own.
  */

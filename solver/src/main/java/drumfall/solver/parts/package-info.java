@@ -1,5 +1,5 @@
 /**
- * Printed parts as the rating sees them: masses of plain discs and cylinders, and the sizes of ratchet, bob and weight.
+ * Printed parts as plain discs and cylinders: their masses, what they take up along an arbor; ratchet, bob and weight.
  *
  * <p>Masses of crossed-out wheels are a stated share of the solid disc. May depend on {@code train} and {@code teeth}.
  * Rejected: leaving masses to the exporters; bore friction needs them in the search. Rejected too: masses of the wheels as

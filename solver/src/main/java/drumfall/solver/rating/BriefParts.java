@@ -18,7 +18,14 @@ public final class BriefParts {
      * @param brief the brief
      */
     public static RatchetSize ratchet(Brief brief) {
-        return brief.drum().ratchet().map(BriefParts::size).orElse(RatchetSize.CUSTOMARY);
+        return brief.drum().ratchet().map(BriefParts::size).orElseGet(() -> customary(brief));
+    }
+
+    /** Thinner than customary where the room beside the great wheel, less a layer of play, is less. */
+    private static RatchetSize customary(Brief brief) {
+        RatchetSize size = RatchetSize.CUSTOMARY;
+        double room = brief.drum().clickSpace().si() - brief.printer().layer().si();
+        return new RatchetSize(size.teeth(), size.toothDepth(), Math.min(size.thickness(), room), size.pin());
     }
 
     private static RatchetSize size(Ratchet ratchet) {
@@ -27,12 +34,15 @@ public final class BriefParts {
     }
 
     /**
-     * The bob's shell.
+     * The bob's shell; room for any that may be made if the brief does not say.
      *
      * @param brief the brief
      */
     public static BobSize bob(Brief brief) {
-        return brief.pendulum().bob().map(BriefParts::size).orElse(BobSize.CUSTOMARY);
+        return brief.pendulum()
+                .bob()
+                .map(BriefParts::size)
+                .orElseGet(() -> BobSize.roomFor(brief.pendulum().bobMass().si()));
     }
 
     private static BobSize size(BobShell shell) {

@@ -6,7 +6,6 @@ import drumfall.solver.brief.Arrangement;
 import drumfall.solver.brief.Brief;
 import drumfall.solver.layout.place.PlaneRoom;
 import drumfall.solver.layout.place.PlaneSizes;
-import drumfall.solver.layout.size.Gaps;
 import drumfall.solver.layout.size.Nanometres;
 import drumfall.solver.quantity.Quantity;
 import java.util.Collections;
@@ -59,17 +58,12 @@ public final class PlaneLimits {
         if (!asked || brief.frame().arrangement() == Arrangement.UNPLACED) {
             return NONE;
         }
-        Brief.Parts parts = brief.parts();
+        AxialSizes axial = new AxialSizes(brief);
         PlaneSizes meshAndEscape = new PlaneSizes(
-                List.of(
-                        Math.max(nanometres(parts.wheelThickness()), nanometres(parts.pinionLength())),
-                        nanometres(parts.wheelThickness())),
-                nanometres(brief.drum().length()) + 2 * nanometres(brief.drum().wall()),
+                List.of(axial.mesh(), axial.pallets()),
+                axial.drum(),
                 nanometres(brief.drum().clickSpace()),
-                new Gaps(
-                        nanometres(parts.gap()),
-                        nanometres(parts.axialGap()),
-                        nanometres(brief.fit().endShake().high())));
+                axial.gaps());
         return new PlaneLimits(
                 meshAndEscape, nanometres(brief.frame().depth()), rater.limits().gap(), cancelled);
     }

@@ -4,6 +4,7 @@ package drumfall.solver.rating;
 
 import drumfall.solver.brief.Brief;
 import drumfall.solver.parts.RatchetForm;
+import drumfall.solver.parts.RatchetSize;
 import drumfall.solver.power.Movement;
 import drumfall.solver.power.answers.RatchetHold;
 import drumfall.solver.train.Reeving;
@@ -19,24 +20,33 @@ import java.util.Set;
  */
 public final class RatchetLimits {
     private final Brief brief;
-    private final RatchetForm form;
+    private final RatchetSize size;
+    private final double wall;
+    private final Movement movement;
     private final double gravity;
     private final boolean waived;
 
     RatchetLimits(Brief brief, Movement movement, double wall, Set<Demand> waived) {
         this.brief = brief;
-        this.form = new RatchetForm(
-                BriefParts.ratchet(brief),
-                brief.arbors().drum().diameter().si(),
-                brief.drum().wall().si(),
-                wall);
+        this.size = BriefParts.ratchet(brief);
+        this.wall = wall;
+        this.movement = movement;
         this.gravity = movement.pendulum().gravity();
         this.waived = waived.contains(Demand.RATCHET);
     }
 
-    /** The ratchet. */
-    public RatchetForm form() {
-        return form;
+    /**
+     * The ratchet beside a drum.
+     *
+     * @param lineArm arm of the line about the drum's axis, m
+     */
+    public RatchetForm form(double lineArm) {
+        return new RatchetForm(
+                size,
+                brief.arbors().drum().diameter().si(),
+                2 * lineArm - movement.parts().lineDiameter(),
+                brief.drum().wall().si(),
+                wall);
     }
 
     /**
@@ -47,7 +57,7 @@ public final class RatchetLimits {
      * @param reeving how the line carries the weight
      */
     public double force(double weight, double lineArm, Reeving reeving) {
-        return pull(weight, reeving) * lineArm / form.contactRadius();
+        return pull(weight, reeving) * lineArm / form(lineArm).contactRadius();
     }
 
     private double pull(double weight, Reeving reeving) {
@@ -62,6 +72,7 @@ public final class RatchetLimits {
      * @param reeving how the line carries the weight
      */
     public Optional<RatchetHold> hold(double weight, double lineArm, Reeving reeving) {
+        RatchetForm form = form(lineArm);
         return Double.isInfinite(form.bendingHeight())
                 ? Optional.empty()
                 : Optional.of(new RatchetHold(
@@ -81,6 +92,7 @@ public final class RatchetLimits {
      * @param reeving how the line carries the weight
      */
     public double heaviest(double lineArm, Reeving reeving) {
+        RatchetForm form = form(lineArm);
         double thickness = form.rootThickness();
         double force = allowable() * form.size().thickness() * thickness * thickness / (6 * form.bendingHeight());
         return force * form.contactRadius() * reeving.falls() / (gravity * lineArm);
@@ -110,6 +122,16 @@ public final class RatchetLimits {
      * @param reeving how the line carries the weight
      */
     public boolean holds(double weight, double lineArm, Reeving reeving) {
-        return waived || weight <= heaviest(lineArm, reeving);
+        return holds(weight, heaviest(lineArm, reeving));
+    }
+
+    /**
+     * The ratchet holds the weight.
+     *
+     * @param weight kg
+     * @param heaviest answer of {@link #heaviest}, kg
+     */
+    public boolean holds(double weight, double heaviest) {
+        return waived || weight <= heaviest;
     }
 }

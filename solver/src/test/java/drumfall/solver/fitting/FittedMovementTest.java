@@ -131,9 +131,10 @@ class FittedMovementTest {
         assertThat(hole.seat()).isEmpty();
     }
 
-    // By hand: rods end level with the plates of 6 mm; the drum's goes on through the motion work's room and the square
+    // By hand: rods end level with the plates of 6 mm; the drum's goes on through the motion work's room and a collar
     // of
-    // 12 mm, the centre's through that room, both hands' pipes of 12 mm and two hands of 2.4 mm.
+    // 5 and a square of 12 mm, the centre's through that room, the hour pipe of 12 mm, a hand and its collar of 2.4 mm
+    // each and the clutch's fingers of 6 mm, which spring against it.
     @Test
     void rods_reach_through_the_plates_and_before_the_dial() {
         FittedMovement fitted = DEMO.fitted();
@@ -141,8 +142,8 @@ class FittedMovementTest {
         long motion = DEMO.layout().planes().depth() - DEMO.layout().planes().innerDepth() - 12_000_000;
 
         assertThat(motion).isPositive();
-        assertThat(fitted.arbors().get(0).length()).isEqualTo(between + motion + 12_000_000);
-        assertThat(fitted.arbors().get(1).length()).isEqualTo(between + motion + 16_800_000);
+        assertThat(fitted.arbors().get(0).length()).isEqualTo(between + motion + 17_000_000);
+        assertThat(fitted.arbors().get(1).length()).isEqualTo(between + motion + 22_800_000);
         assertThat(fitted.arbors().get(2).length()).isEqualTo(between);
         assertThat(fitted.arbors().get(5).length()).isEqualTo(between);
         assertThat(fitted.arbors().get(6).length()).isEqualTo(6_000_000 + motion);

@@ -12,6 +12,8 @@ import drumfall.solver.fitting.PlateHole;
 import drumfall.solver.kit.HoleRow;
 import drumfall.solver.kit.Item;
 import drumfall.solver.kit.Kit;
+import drumfall.solver.layout.size.Face;
+import drumfall.solver.making.Mount;
 import drumfall.solver.making.MovementPart;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -45,8 +47,9 @@ final class KitTables {
         return new Table(
                 "parts",
                 "Printed parts",
-                "For one clock. Each part has a file of the same name among the solids.",
-                List.of("part", "count", "material", "mass_g", "width_mm", "depth_mm", "height_mm"),
+                "For one clock. Each part has a file of the same name among the solids. The side that lies up on the bed faces"
+                        + " the dial or the back plate as the last column says.",
+                List.of("part", "count", "material", "mass_g", "width_mm", "depth_mm", "height_mm", "up_faces"),
                 kit.parts().stream().map(KitTables::part).toList());
     }
 
@@ -58,7 +61,16 @@ final class KitTables {
                 fixed(1e3 * part.mass(), 1),
                 fixed(part.solid().box().width(), 2),
                 fixed(part.solid().box().depth(), 2),
-                fixed(part.solid().height(), 2));
+                fixed(part.solid().height(), 2),
+                faces(part));
+    }
+
+    /** Parts outside the frame face nothing. */
+    private static String faces(MovementPart part) {
+        if (part.mount().equals(Mount.LOOSE)) {
+            return "";
+        }
+        return part.mount().up() == Face.FRONT ? "dial" : "back";
     }
 
     private Table shopping() {

@@ -21,6 +21,8 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Independent programs read the files, where they are installed. */
 class CheckerTest {
@@ -81,6 +83,49 @@ class CheckerTest {
             // It ends well on bad meshes too, so what it says counts.
             assertThat(said).as(file.toString()).contains("manifold = yes").doesNotContain("open_edges");
         }
+    }
+
+    // Handed, hollow, overhanging and large parts; paths are written only for what lies on the bed in closed layers.
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "arbor-4-escape-wheel-and-pinion",
+                "arbor-1-drum",
+                "arbor-1-ratchet",
+                "cannon-pinion",
+                "pendulum-bob-half",
+                "weight-pulley"
+            })
+    void a_slicer_lays_paths_up_to_the_top_of_a_part_and_mends_nothing(String name)
+            throws IOException, InterruptedException {
+        assumeThat(answer("prusa-slicer", "--help"))
+                .as("prusa-slicer is installed")
+                .contains("PrusaSlicer");
+        Path paths = folder.resolve(name + ".gcode");
+        String said = answer(
+                "prusa-slicer",
+                "--export-gcode",
+                "--layer-height",
+                "0.2",
+                "--first-layer-height",
+                "0.2",
+                "--output",
+                paths.toString(),
+                folder.resolve(name + ".stl").toString());
+        assertThat(said).doesNotContainIgnoringCase("repair").doesNotContainIgnoringCase("error");
+        double top = Pattern.compile("(?m)^;Z:([0-9.]+)$")
+                .matcher(Files.readString(paths))
+                .results()
+                .mapToDouble(layer -> Double.parseDouble(layer.group(1)))
+                .max()
+                .orElseThrow();
+        double height = Movements.eightDays().stream()
+                .filter(part -> part.name().equals(name))
+                .mapToDouble(part -> part.solid().height())
+                .findFirst()
+                .orElseThrow();
+        // The last layer's middle lies in the part.
+        assertThat(top).isBetween(height - 0.1 - 1e-6, height + 0.1 + 1e-6);
     }
 
     @Test

@@ -7,7 +7,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import drumfall.solver.making.MovementPart;
-import drumfall.solver.making.part.BobHalf;
+import drumfall.solver.making.part.BobShell;
 import drumfall.solver.making.part.Click;
 import drumfall.solver.making.part.PrintSizes;
 import drumfall.solver.making.part.PrintedShape;
@@ -91,7 +91,10 @@ class MeshTest {
                 Arguments.of("spacer", new Spacer(3e-3, 9e-3, 4e-3, PRINT), 1),
                 Arguments.of("pulley", new Pulley(21e-3, 3e-3, 1.5e-3, 1.6e-3, 10e-3, PRINT), 1),
                 Arguments.of("key with a blind socket", new WindingKey(10e-3, 12e-3, 80e-3, 20e-3, 6e-3, PRINT), 0),
-                Arguments.of("bob half with an open channel", new BobHalf(100e-3, 10e-3, 6e-3, PRINT), 0),
+                Arguments.of(
+                        "bob half with an open channel and two chambers",
+                        new BobShell(100e-3, 10e-3, 6e-3, 1.6e-3, PRINT),
+                        0),
                 Arguments.of("shell, open above", new WeightShell(70e-3, 100e-3, 2.4e-3, 6e-3, PRINT), 1),
                 Arguments.of("rod head", new RodHead(20e-3, 40e-3, 6e-3, 6e-3, 10e-3, 3e-3, PRINT), 3));
     }

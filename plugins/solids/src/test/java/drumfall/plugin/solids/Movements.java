@@ -4,7 +4,9 @@ package drumfall.plugin.solids;
 
 import drumfall.plugin.api.Handover;
 import drumfall.plugin.api.trial.TrialHandover;
+import drumfall.solver.layout.size.Face;
 import drumfall.solver.making.FramePlaces;
+import drumfall.solver.making.Levels;
 import drumfall.solver.making.MakingSizes;
 import drumfall.solver.making.MotionTeeth;
 import drumfall.solver.making.MovementPart;
@@ -14,7 +16,6 @@ import drumfall.solver.teeth.form.BasicRack;
 import drumfall.solver.teeth.form.InvolutePair;
 import drumfall.solver.train.MotionWork;
 import drumfall.solver.train.ToothModule;
-import java.util.Collections;
 import java.util.List;
 
 /** All parts of the trial clock, motion work, plates and spacers included. */
@@ -44,15 +45,20 @@ final class Movements {
                 ToothModule.ofMillimetres("1"));
     }
 
+    private static Levels levels() {
+        double leaves = TrialHandover.eightDays().brief().parts().pinionLength().si();
+        Levels.Stand drum = new Levels.Stand(1e-3, 56e-3, 6e-3, Face.FRONT);
+        Levels.Stand other = new Levels.Stand(1e-3, leaves + 5e-3, leaves, Face.FRONT);
+        return new Levels(List.of(drum, other, other, other), 1e-3, List.of(0.082, 0.089), 0.1);
+    }
+
     private static FramePlaces places() {
         FramePlaces.Support seat = new FramePlaces.Support(8e-3, 13e-3, 4e-3);
         return new FramePlaces(
                 0.2,
                 0.32,
                 TrialHandover.eightDays().brief().frame().depth().si(),
-                Collections.nCopies(
-                        4,
-                        TrialHandover.eightDays().brief().parts().pinionLength().si()),
+                levels(),
                 List.of(
                         new FramePlaces.Arbor("arbor 1", 0, -0.1, seat, seat),
                         new FramePlaces.Arbor("arbor 2", 0, -0.022, seat, seat),
@@ -62,6 +68,6 @@ final class Movements {
                         new FramePlaces.Pillar(0.09, -0.14),
                         new FramePlaces.Pillar(-0.09, 0.14),
                         new FramePlaces.Pillar(0.09, 0.14)),
-                List.of(new FramePlaces.Ring(1, 4e-3, 2)));
+                List.of(new FramePlaces.Ring(1, 4e-3, List.of(0.0, 0.06))));
     }
 }

@@ -76,10 +76,14 @@ final class BodyList {
     private void addMotion(MotionSize motion) {
         Span first = layout.planes().motion().get(0);
         Span second = layout.planes().motion().get(1);
-        add(PartKind.CANNON_PINION, parts.centreArbor(), motion.cannonTipRadius(), first);
+        Span spaced = new Span(first.from(), Math.max(first.to(), second.from()));
+        add(PartKind.CANNON_PINION, parts.centreArbor(), motion.cannonTipRadius(), spaced);
         add(PartKind.MINUTE_WHEEL, parts.minuteArbor(), motion.minuteWheelTipRadius(), first);
         add(PartKind.HOUR_WHEEL, parts.centreArbor(), motion.hourWheelTipRadius(), second);
-        add(PartKind.MINUTE_PINION, parts.minuteArbor(), motion.minutePinionTipRadius(), second);
+        // The leaves of the minute pinion go back to its wheel, and the hour wheel's spacer stands on the cannon
+        // pinion.
+        Span leaves = new Span(Math.min(first.to(), second.to()), second.to());
+        add(PartKind.MINUTE_PINION, parts.minuteArbor(), motion.minutePinionTipRadius(), leaves);
         Span stud = new Span(Math.min(layout.planes().innerDepth(), lastMotion()), lastMotion());
         add(PartKind.ROD, parts.minuteArbor(), motion.studRadius(), stud);
     }

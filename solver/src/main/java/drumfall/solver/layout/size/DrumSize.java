@@ -5,7 +5,7 @@ package drumfall.solver.layout.size;
 /**
  * The drum beside the great wheel.
  *
- * @param flangeRadius nm, positive
+ * @param flangeRadius of the flanges, or of the way of the click where that reaches further, nm, positive
  * @param length over the flanges, nm, positive
  * @param clickSpace room between the plane of the great wheel and the drum for click and ratchet, nm, not negative
  * @param face on which side of the great wheel the drum stands

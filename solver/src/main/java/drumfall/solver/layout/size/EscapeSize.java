@@ -6,7 +6,8 @@ package drumfall.solver.layout.size;
  * The escape wheel and the pallets that it drives.
  *
  * @param wheelTipRadius nm, positive
- * @param thickness of the plane that escape wheel and pallets share, nm, positive
+ * @param thickness of the plane that escape wheel and pallets share: that of the pallets, in whose middle the wheel stands, nm,
+ *     positive
  * @param palletDistance from escape arbor to pallet arbor, nm, positive
  * @param palletDirection from escape arbor to pallet arbor, rad anticlockwise from the right; {@link #ABOVE} is upright
  * @param palletRadius reach of the pallets from their arbor in any of their positions, nm, positive

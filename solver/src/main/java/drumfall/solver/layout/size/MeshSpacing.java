@@ -7,9 +7,9 @@ package drumfall.solver.layout.size;
  *
  * @param centreDistance working centre distance, nm, positive
  * @param wheelTipRadius nm, positive
- * @param pinionTipRadius nm, positive
+ * @param pinionTipRadius to the tips of its leaves, or to the edge of its shrouds, nm, positive
  * @param wheelThickness nm, positive
- * @param pinionLength nm, positive
+ * @param pinionLength over all, shrouds included, nm, positive
  */
 public record MeshSpacing(
         long centreDistance, long wheelTipRadius, long pinionTipRadius, long wheelThickness, long pinionLength) {
@@ -36,7 +36,7 @@ public record MeshSpacing(
         }
     }
 
-    /** Thickness of the plane that wheel and pinion share, nm: the longer of the two. */
+    /** Thickness of the plane that wheel and pinion share, nm: the longer of the two; the shorter stands in its middle. */
     public long planeThickness() {
         return Math.max(wheelThickness, pinionLength);
     }

@@ -58,12 +58,12 @@ public record Plate(
     }
 
     /**
-     * The plate in pieces that each lie on the bed, from one end to the other; one piece if it fits whole.
+     * The plate in pieces that each lie on the bed, row by row; one piece if it fits whole.
      *
      * @param bedWidth one side of the printer's bed, m
      * @param bedDepth its other side, m
      * @param joint how pieces are joined
-     * @throws SizeLimitException if the plate is too wide to be split in one direction only
+     * @throws SizeLimitException if the bed is too small for a joint
      * @throws IllegalArgumentException if holes leave no room for a joint
      */
     public List<Solid> pieces(double bedWidth, double bedDepth, Joint joint) {
@@ -76,7 +76,7 @@ public record Plate(
     }
 
     /** The plate turned a quarter anticlockwise. */
-    private Plate turned() {
+    Plate turned() {
         double across = height;
         double up = width;
         return new Plate(

@@ -18,7 +18,8 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /**
- * A plate cut across its height into pieces for the bed; tails stand up from each piece into the one above it.
+ * A plate cut into pieces for the bed, across its height and, if it is wider than the bed, across its width too; tails stand
+ * up from each piece into the one above it, and to the right into the one beside it.
  *
  * @param plate the plate, at least as high as it is wide
  * @param joint how pieces are joined
@@ -27,24 +28,51 @@ record PlateSplit(Plate plate, Joint joint) {
     /** Cuts are tried half a millimetre apart. */
     private static final double STEP = 5e-4;
 
+    /** Row by row from below, each from the left. */
     List<Solid> pieces(double bedWidth, double bedDepth) {
         double small = Math.min(bedWidth, bedDepth);
         double large = Math.max(bedWidth, bedDepth);
-        SizeLimitException.atMost(
-                "narrower side of the " + plate.name(),
-                plate.width(),
-                large,
-                "the printer's bed, since it is split only across its length");
-        double along = plate.width() <= small ? large : small;
-        List<Double> cuts = plate.height() <= along ? List.of() : cuts(along);
+        boolean lengthwise = plate.width() <= small || plate.width() > large;
+        double across = lengthwise ? small : large;
+        double up = lengthwise ? large : small;
+        List<Double> columns = new PlateSplit(plate.turned(), joint).ends(across);
+        List<Double> rows = ends(up);
         List<Solid> pieces = new ArrayList<>();
-        double from = -plate.height() / 2;
-        for (double to : cuts) {
-            pieces.add(piece(from, to));
-            from = to;
+        for (int row = 1; row < rows.size(); row++) {
+            for (int column = 1; column < columns.size(); column++) {
+                pieces.add(piece(new Range(columns, column), new Range(rows, row)));
+            }
         }
-        pieces.add(piece(from, plate.height() / 2));
         return pieces;
+    }
+
+    /**
+     * What a piece takes up of a side of the plate.
+     *
+     * @param from where it begins
+     * @param to where it ends
+     * @param first whether it begins with the plate
+     * @param last whether it ends with the plate
+     */
+    private record Range(double from, double to, boolean first, boolean last) {
+        Range(List<Double> ends, int index) {
+            this(ends.get(index - 1), ends.get(index), index == 1, index == ends.size() - 1);
+        }
+
+        boolean holds(double place) {
+            return place > from && place < to;
+        }
+    }
+
+    /** The lower end, the cuts and the upper end. */
+    private List<Double> ends(double along) {
+        List<Double> ends = new ArrayList<>();
+        ends.add(-plate.height() / 2);
+        if (plate.height() > along) {
+            ends.addAll(cuts(along));
+        }
+        ends.add(plate.height() / 2);
+        return ends;
     }
 
     /** Heights of the cuts, as even as holes allow. */
@@ -83,7 +111,7 @@ record PlateSplit(Plate plate, Joint joint) {
             }
         }
         throw new IllegalArgumentException("The " + plate.name() + " (" + mm(plate.height())
-                + " mm high) must have a strip of "
+                + " mm long) must have a strip of "
                 + mm(joint.depth() + 2 * plate.print().wall())
                 + " mm without holes on every piece for its dovetails. Maybe move an arbor or print on a larger bed.");
     }
@@ -96,9 +124,9 @@ record PlateSplit(Plate plate, Joint joint) {
                 .noneMatch(hole -> hole.y() + hole.radius() > low && hole.y() - hole.radius() < high);
     }
 
-    private Solid piece(double from, double to) {
+    private Solid piece(Range across, Range up) {
         List<PlateHole> inside = plate.holes().stream()
-                .filter(hole -> hole.y() > from && hole.y() < to)
+                .filter(hole -> across.holds(hole.x()) && up.holds(hole.y()))
                 .toList();
         List<Double> levels = Stream.concat(
                         inside.stream().filter(hole -> hole.depth() > 0).map(hole -> plate.thickness() - hole.depth()),
@@ -106,7 +134,7 @@ record PlateSplit(Plate plate, Joint joint) {
                 .distinct()
                 .sorted()
                 .toList();
-        Ring outer = outer(from, to);
+        Ring outer = outer(across, up);
         List<Slab> slabs = new ArrayList<>();
         for (int i = 1; i < levels.size(); i++) {
             double level = levels.get(i - 1);
@@ -121,21 +149,42 @@ record PlateSplit(Plate plate, Joint joint) {
         return Rings.hole(new Point(mm(hole.x()), mm(hole.y())), mm(seated ? hole.seat() : hole.through()) / 2);
     }
 
-    private Ring outer(double from, double to) {
-        double half = plate.height() / 2;
-        double width = plate.width();
-        List<Point> bottom = from == -half
-                ? straight(width, from)
-                : joint.edge(width, from, plate.print().fit());
-        List<Point> top = new ArrayList<>(to == half ? straight(width, to) : joint.edge(width, to, 0));
+    /** Anticlockwise from the lower left corner; each side leaves its end to the next. */
+    private Ring outer(Range across, Range up) {
+        double play = plate.print().fit();
+        List<Point> corners = new ArrayList<>();
+        List<Point> bottom = edge(across, up.from(), up.first(), play);
+        List<Point> right = swapped(edge(up, across.to(), across.last(), 0));
+        List<Point> top = new ArrayList<>(edge(across, up.to(), up.last(), 0));
+        List<Point> left = new ArrayList<>(swapped(edge(up, across.from(), across.first(), play)));
         Collections.reverse(top);
-        return Rings.polygon(Stream.concat(bottom.stream(), top.stream())
+        Collections.reverse(left);
+        for (List<Point> side : List.of(bottom, right, top, left)) {
+            corners.addAll(side.subList(0, side.size() - 1));
+        }
+        return Rings.polygon(corners.stream()
                 .map(corner -> new Point(mm(corner.x()), mm(corner.y())))
                 .toList());
     }
 
-    private static List<Point> straight(double width, double height) {
-        return List.of(new Point(-width / 2, height), new Point(width / 2, height));
+    /** A side at a height, straight where the plate ends; its ends are the corners themselves, to the last bit. */
+    private List<Point> edge(Range along, double height, boolean straight, double play) {
+        double width = along.to() - along.from();
+        double middle = (along.from() + along.to()) / 2;
+        List<Point> side = new ArrayList<>();
+        side.add(new Point(along.from(), height));
+        if (!straight) {
+            List<Point> tails = joint.edge(width, height, play);
+            for (Point corner : tails.subList(1, tails.size() - 1)) {
+                side.add(new Point(corner.x() + middle, corner.y()));
+            }
+        }
+        side.add(new Point(along.to(), height));
+        return side;
+    }
+
+    private static List<Point> swapped(List<Point> corners) {
+        return corners.stream().map(corner -> new Point(corner.y(), corner.x())).toList();
     }
 
     /** A solid turned a quarter clockwise. */

@@ -15,12 +15,13 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The ratchet wheel that holds the drum to the great wheel through its click.
+ * The ratchet wheel that holds the drum to the great wheel through its click; its teeth lie on the bed.
  *
  * @param teeth number of teeth, from 8 to 90
  * @param radius to the tips, m
  * @param depth of the teeth, m
- * @param thickness m
+ * @param thickness of the toothed part, m
+ * @param boss height of a boss on it that keeps the drum clear of the click, m; 0 for none
  * @param bore diameter of the bore as drawn, m
  * @param pins holes that hold it to the drum
  * @param holdsAnticlockwise whether the click keeps it from turning anticlockwise, seen as it lies on the bed
@@ -31,6 +32,7 @@ public record Ratchet(
         double radius,
         double depth,
         double thickness,
+        double boss,
         double bore,
         PinCircle pins,
         boolean holdsAnticlockwise,
@@ -59,7 +61,15 @@ public record Ratchet(
                 bore,
                 2 * (radius - depth - print.wall()),
                 "two extrusion widths short of the roots");
-        pins.requireWithin("a ratchet", bore / 2, radius - depth, print);
+        if (boss != 0) {
+            print.requireHeight("boss of a ratchet", boss);
+        }
+        pins.requireWithin("a ratchet", bore / 2, bossRadius(radius, depth, print), print);
+    }
+
+    /** The boss stays half an extrusion width inside the roots, so that it prints on solid ground. */
+    private static double bossRadius(double radius, double depth, PrintSizes print) {
+        return radius - depth - print.extrusion() / 2;
     }
 
     @Override
@@ -76,6 +86,8 @@ public record Ratchet(
         Ring facing = holdsAnticlockwise ? saw : Mirror.of(saw);
         List<Ring> holes = new ArrayList<>(pins.holes());
         holes.add(Rings.hole(mm(bore) / 2));
-        return Solid.of(mm(thickness), Region.of(new Outline(facing, holes)));
+        Solid toothed = Solid.of(mm(thickness), Region.of(new Outline(facing, holes)));
+        Ring round = Rings.circle(mm(bossRadius(radius, depth, print)));
+        return boss == 0 ? toothed : toothed.topped(mm(boss), Region.of(new Outline(round, holes)));
     }
 }

@@ -52,6 +52,11 @@ public record PalletDrawing(Deadbeat escapement) {
         return new Point(0, centreDistance());
     }
 
+    /** How far the pallets reach from their arbor however they swing, m: the outermost corner of the two. */
+    public double radius() {
+        return Math.max(escapement.palletRadius(), Math.max(entry().dischargingRadius(), exit().dischargingRadius()));
+    }
+
     /**
      * How deep a pallet reaches into the wheel at the end of the swing, m: the least depth of its tooth spaces.
      *

@@ -14,12 +14,15 @@ import drumfall.solver.layout.size.MotionSize;
 import drumfall.solver.layout.size.MovementParts;
 import drumfall.solver.layout.size.Nanometres;
 import drumfall.solver.layout.size.Side;
+import drumfall.solver.parts.RatchetForm;
 import drumfall.solver.power.ArborRole;
 import drumfall.solver.power.Movement;
 import drumfall.solver.power.WeightWalk;
 import drumfall.solver.power.escape.Deadbeat;
 import drumfall.solver.power.escape.PalletDrawing;
 import drumfall.solver.quantity.Quantity;
+import drumfall.solver.rating.AxialSizes;
+import drumfall.solver.rating.BriefParts;
 import drumfall.solver.teeth.form.MeshPair;
 import drumfall.solver.teeth.form.ToothForm;
 import drumfall.solver.train.Mesh;
@@ -65,9 +68,17 @@ record TrainParts(Brief brief, Movement movement, Optional<SizedMotionWork> moti
 
     /** The leaves go on to the wheel, so that wheel and pinion are one print without an overhang. */
     private long leaves(Train train, int arbor) {
-        return arbor == 0
-                ? 0
-                : Nanometres.of(movement.pinionTipRadius(train.meshes().get(arbor - 1)));
+        return arbor == 0 ? 0 : pinionRadius(train.meshes().get(arbor - 1));
+    }
+
+    /** To the tips of the leaves, or to the edge of the shrouds. */
+    private long pinionRadius(Mesh mesh) {
+        double tips = movement.pinionTipRadius(mesh);
+        return Nanometres.of(axial().lantern() ? axial().shroudRadius(tips) : tips);
+    }
+
+    private AxialSizes axial() {
+        return new AxialSizes(brief);
     }
 
     private Brief.ArborBuild build(ArborRole role) {
@@ -83,30 +94,41 @@ record TrainParts(Brief brief, Movement movement, Optional<SizedMotionWork> moti
         return new MeshSpacing(
                 Nanometres.of(mesh.centreDistance()),
                 Nanometres.of(movement.wheelTipRadius(mesh)),
-                Nanometres.of(movement.pinionTipRadius(mesh)),
-                nanometres(brief.parts().wheelThickness()),
-                nanometres(brief.parts().pinionLength()));
+                pinionRadius(mesh),
+                axial().wheel(),
+                axial().pinion());
     }
 
     private DrumSize drum(Train train) {
         return new DrumSize(
-                Nanometres.of(
-                        movement.parts().drumFlangeRadius(train.drumDiameter().doubleValue())),
-                nanometres(brief.drum().length()) + 2 * nanometres(brief.drum().wall()),
+                Nanometres.of(drumRadius(train.drumDiameter().doubleValue())),
+                axial().drum(),
                 nanometres(brief.drum().clickSpace()),
                 brief.drum().side() == DrumSide.BEFORE ? Face.FRONT : Face.REAR);
+    }
+
+    /** The click may reach beyond the flanges of a small drum. */
+    private double drumRadius(double diameter) {
+        RatchetForm ratchet = new RatchetForm(
+                BriefParts.ratchet(brief),
+                brief.fit().largestBore(brief.arbors().drum()),
+                diameter,
+                brief.drum().wall().si(),
+                2 * brief.printer().nozzle().si());
+        return Math.max(
+                movement.parts().drumFlangeRadius(diameter),
+                ratchet.reach(brief.parts().gap().si()));
     }
 
     private EscapeSize escape(Train train) {
         Deadbeat escapement = movement.escapement().with(train.escapeTeeth());
         PalletDrawing pallets = new PalletDrawing(escapement);
-        double arc = movement.escapement().escapeAngle() + movement.reserveArc();
         return new EscapeSize(
                 nanometres(brief.escapement().wheelRadius()),
-                nanometres(brief.parts().wheelThickness()),
+                axial().pallets(),
                 Nanometres.of(pallets.centreDistance()),
                 EscapeSize.ABOVE,
-                Nanometres.of(pallets.reach(arc)),
+                Nanometres.of(pallets.radius()),
                 radius(brief.arbors().escape().diameter()));
     }
 
@@ -120,8 +142,8 @@ record TrainParts(Brief brief, Movement movement, Optional<SizedMotionWork> moti
                 tip(second.driver(), work.minuteModule()),
                 tip(second.follower(), work.minuteModule()),
                 radius(brief.arbors().intermediate().diameter()),
-                nanometres(brief.parts().wheelThickness()),
-                nanometres(brief.parts().wheelThickness()));
+                axial().wheel(),
+                axial().wheel());
     }
 
     private static long tip(ToothForm form, ToothModule module) {

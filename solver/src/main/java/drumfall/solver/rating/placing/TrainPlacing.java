@@ -26,6 +26,7 @@ import drumfall.solver.layout.size.Nanometres;
 import drumfall.solver.layout.size.Pillars;
 import drumfall.solver.power.Movement;
 import drumfall.solver.quantity.Quantity;
+import drumfall.solver.rating.AxialSizes;
 import drumfall.solver.rating.Demand;
 import drumfall.solver.rating.TrainRater;
 import drumfall.solver.train.SizedMotionWork;
@@ -192,10 +193,7 @@ public final class TrainPlacing {
     }
 
     private Gaps gaps() {
-        return new Gaps(
-                nanometres(brief.parts().gap()),
-                nanometres(brief.parts().axialGap()),
-                nanometres(brief.fit().endShake().high()));
+        return new AxialSizes(brief).gaps();
     }
 
     private Envelope envelope(MovementParts placed) {

@@ -4,6 +4,7 @@ package drumfall.solver.rating.why;
 
 import drumfall.solver.brief.Brief;
 import drumfall.solver.brief.Ratchet;
+import drumfall.solver.parts.RatchetForm;
 import drumfall.solver.parts.RatchetSize;
 import drumfall.solver.quantity.Quantity;
 import drumfall.solver.rating.BriefParts;
@@ -82,15 +83,32 @@ final class RatchetCards {
     }
 
     private Card root() {
+        RatchetForm form = rater.limits().ratchet().form(shelf.get("line-arm").value());
+        Card bore =
+                shelf.brief("d", "/arbors/drum/diameter", brief.arbors().drum().diameter());
+        if (!form.hollow()) {
+            return shelf.figure(
+                    "ratchet-root",
+                    "r_0",
+                    form.rootRadius(),
+                    "m",
+                    "r_0 = max(d/2 + 4.5 e + d_p, 2 e n / π)",
+                    in -> Math.max(in[0] / 2 + 4.5 * in[1] + in[2], 2 * in[1] * in[3] / Math.PI),
+                    MADE,
+                    bore,
+                    nozzle(),
+                    pin(),
+                    teeth());
+        }
         return shelf.figure(
                 "ratchet-root",
                 "r_0",
-                rater.limits().ratchet().form().rootRadius(),
+                form.rootRadius(),
                 "m",
-                "r_0 = max(d/2 + w_d + 4 e + d_p, 2 e n / π)",
-                in -> Math.max(in[0] / 2 + in[1] + 4 * in[2] + in[3], 2 * in[2] * in[4] / Math.PI),
+                "r_0 = max(d/2 + w_d + 4.5 e + d_p, 2 e n / π)",
+                in -> Math.max(in[0] / 2 + in[1] + 4.5 * in[2] + in[3], 2 * in[2] * in[4] / Math.PI),
                 MADE,
-                shelf.brief("d", "/arbors/drum/diameter", brief.arbors().drum().diameter()),
+                bore,
                 shelf.brief("w_d", "/drum/wall", brief.drum().wall()),
                 nozzle(),
                 pin(),

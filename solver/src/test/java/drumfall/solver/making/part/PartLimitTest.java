@@ -35,9 +35,9 @@ class PartLimitTest {
             case "pinion bore" -> v -> new PinionPart(LEAVES, 10e-3, v, PRINT);
             case "drum wall" -> v -> drum(v, 32e-3);
             case "drum flange" -> v -> drum(4e-3, v);
-            case "ratchet depth" -> v -> new Ratchet(24, 20e-3, v, 5e-3, 6e-3, PinCircle.NONE, true, PRINT);
+            case "ratchet depth" -> v -> new Ratchet(24, 20e-3, v, 5e-3, 0, 6e-3, PinCircle.NONE, true, PRINT);
             case "ratchet pins" ->
-                v -> new Ratchet(24, 20e-3, 2.5e-3, 5e-3, 6e-3, new PinCircle(3, v, 3e-3), true, PRINT);
+                v -> new Ratchet(24, 20e-3, 2.5e-3, 5e-3, 0, 6e-3, new PinCircle(3, v, 3e-3), true, PRINT);
             case "click nose" -> v -> new Click(20e-3, 8e-3, v, 3e-3, 5e-3, PRINT);
             case "square side" -> v -> new WindingSquare(v, 12e-3, 3e-3, 6e-3, PRINT);
             case "key width" -> v -> new WindingKey(8e-3, 12e-3, 80e-3, v, 5e-3, PRINT);
@@ -46,7 +46,7 @@ class PartLimitTest {
             case "hand tip" -> v -> new Hand(80e-3, 10e-3, v, 6e-3, 2.4e-3, 2.4e-3, PRINT);
             case "pulley groove" -> v -> new Pulley(20e-3, v, 1.5e-3, 1.6e-3, 10e-3, PRINT);
             case "shell diameter" -> v -> new WeightShell(v, 80e-3, 2.4e-3, 6e-3, PRINT);
-            case "bob thickness" -> v -> new BobHalf(100e-3, v, 6e-3, PRINT);
+            case "bob thickness" -> v -> new BobShell(100e-3, v, 6e-3, 1.6e-3, PRINT);
             case "nut diameter" -> v -> new RatingNut(v, 6e-3, 8e-3, 12, PRINT);
             case "head width" -> v -> new RodHead(v, 40e-3, 6e-3, 6e-3, 10e-3, 3e-3, PRINT);
             case "plate hole" ->
@@ -80,7 +80,7 @@ class PartLimitTest {
         "drum flange, 28.75, 28.7, 28.75",
         "ratchet depth, 0.8, 0.7, 0.8",
         "ratchet pins, 5.3, 5.2, 5.3",
-        "ratchet pins, 15.2, 15.3, 15.2",
+        "ratchet pins, 15, 15.1, 15",
         "click nose, 0.8, 0.7, 0.8",
         "click nose, 8, 8.1, 8",
         "square side, 7.6, 7.5, 7.6",
@@ -89,7 +89,7 @@ class PartLimitTest {
         "hand tip, 0.8, 0.7, 0.8",
         "pulley groove, 1.5, 1.4, 1.5",
         "shell diameter, 17.8, 17.7, 17.8",
-        "bob thickness, 3.95, 3.9, 3.95",
+        "bob thickness, 4.75, 4.7, 4.75",
         "head width, 15.2, 15.1, 15.2",
         "plate hole, 46.2, 46.3, 46.2",
         "plate hole, -46.2, -46.3, 46.2",

@@ -41,7 +41,7 @@ class PartShapeTest {
         solids.put("weight lid", SHELL.lid());
         solids.put(
                 "ratchet",
-                new Ratchet(24, 16e-3, 2.5e-3, 5e-3, 6e-3, new PinCircle(3, 7e-3, 3e-3), true, PRINT).solid());
+                new Ratchet(24, 16e-3, 2.5e-3, 5e-3, 1e-3, 6e-3, new PinCircle(3, 7e-3, 3e-3), true, PRINT).solid());
         solids.put("click", new Click(22e-3, 8e-3, 2e-3, 3e-3, 5e-3, PRINT).solid());
         solids.put("square", new WindingSquare(10e-3, 12e-3, 3e-3, 6e-3, PRINT).solid());
         solids.put("key", new WindingKey(10e-3, 12e-3, 80e-3, 20e-3, 6e-3, PRINT).solid());
@@ -50,7 +50,7 @@ class PartShapeTest {
                 new CannonPinion(Teeth.cut(36, 12, false), 6e-3, 4e-3, 6.4e-3, 20e-3, 6e-3, 1e-4, 5e-4, PRINT).solid());
         solids.put("hand", new Hand(90e-3, 12e-3, 3e-3, 6e-3, 2.4e-3, 3e-3, PRINT).solid());
         solids.put("pulley", new Pulley(21e-3, 3e-3, 1.5e-3, 1.6e-3, 10e-3, PRINT).solid());
-        solids.put("bob half", new BobHalf(100e-3, 10e-3, 6e-3, PRINT).solid());
+        solids.put("bob half", new BobShell(100e-3, 10e-3, 6e-3, 1.6e-3, PRINT).solid());
         solids.put("rating nut", new RatingNut(30e-3, 6e-3, 8e-3, 12, PRINT).solid());
         solids.put("rod head", new RodHead(20e-3, 40e-3, 6e-3, 6e-3, 10e-3, 3e-3, PRINT).solid());
         return solids;
@@ -117,7 +117,8 @@ class PartShapeTest {
     @Test
     void a_ratchet_s_steep_faces_hold_the_way_it_says() {
         for (boolean anticlockwise : new boolean[] {true, false}) {
-            Solid ratchet = new Ratchet(24, 16e-3, 2.5e-3, 5e-3, 6e-3, PinCircle.NONE, anticlockwise, PRINT).solid();
+            Solid ratchet =
+                    new Ratchet(24, 16e-3, 2.5e-3, 5e-3, 1e-3, 6e-3, PinCircle.NONE, anticlockwise, PRINT).solid();
             // Just inside the tip circle, material ends at the steep face on the x axis.
             double ahead = anticlockwise ? -0.2 : 0.2;
             var section = Planes.of(ratchet.slabs().get(0).region());

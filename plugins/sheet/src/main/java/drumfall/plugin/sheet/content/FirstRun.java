@@ -2,6 +2,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.plugin.sheet.content;
 
+import drumfall.solver.kit.Hanging;
+import drumfall.solver.kit.Kit;
+import drumfall.solver.making.Bob;
 import drumfall.solver.power.pendulum.BobPlace;
 import drumfall.solver.power.pendulum.BodyShape;
 import drumfall.solver.power.pendulum.CompoundPendulum;
@@ -25,11 +28,13 @@ final class FirstRun {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Listing(true, steps(clock)));
         pendulum(clock).ifPresent(pendulum -> blocks.add(nut(pendulum)));
+        clock.kit().flatMap(Kit::hanging).ifPresent(hanging -> blocks.add(room(hanging)));
         return new Section("Setting going and to time", blocks);
     }
 
     private static List<String> steps(Clock clock) {
         List<String> steps = new ArrayList<>();
+        clock.kit().map(Kit::bob).ifPresent(bob -> steps.add(fill(clock, bob)));
         pendulum(clock)
                 .ifPresent(pendulum -> steps.add("Hang the bob's middle "
                         + Words.millimetres(pendulum.bob().centre(), 1) + " below the axis of swing."));
@@ -48,6 +53,34 @@ final class FirstRun {
                 + Words.number(DailyRate.SECONDS_PER_DAY / beats, 1) + " s a day.");
         steps.add("Then turn the rating nut: up to gain, down to lose. Wait a day between turns.");
         return steps;
+    }
+
+    private static String fill(Clock clock, Bob bob) {
+        return "Fill the bob: " + Words.number(1e3 * bob.shot(), 0) + " g of steel shot, "
+                + Words.number(1e6 * bob.shotVolume(), 0) + " cm³, half of it into each chamber, make with "
+                + Words.number(1e3 * bob.printed(), 0) + " g of printed shell the brief's "
+                + clock.brief().pendulum().bobMass() + ". Weigh it, then join the halves.";
+    }
+
+    /** No brief says where the floor is; the maker compares. */
+    private static Block room(Hanging hanging) {
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(row("Line above the wound weight", hanging.lead()));
+        rows.add(row("Fall", hanging.fall()));
+        if (hanging.pulley() > 0) {
+            rows.add(row("Pulley over its rims", hanging.pulley()));
+        }
+        rows.add(row("Shell of the weight with its lid", hanging.shell()));
+        rows.add(row(
+                "All of these below the drum's arbor, and your hook; keep the floor further down", hanging.lowest()));
+        return new Block.Table(
+                "Room below the clock",
+                List.of(new Block.Column("What hangs", 4, false), new Block.Column("Takes", 2, true)),
+                rows);
+    }
+
+    private static List<String> row(String what, double metres) {
+        return List.of(what, Words.millimetres(metres, 0));
     }
 
     private static Block nut(CompoundPendulum pendulum) {
