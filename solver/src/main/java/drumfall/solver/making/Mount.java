@@ -50,6 +50,7 @@ public record Mount(OptionalInt arbor, Face up, List<Stance> stances) {
      * Whether the part, as it lies on the bed, turns clockwise.
      *
      * @param inClock whether it does so in the clock, seen from the dial
+     * @param up which way the side that lies up on the bed faces
      */
     public static boolean clockwiseOnBed(boolean inClock, Face up) {
         return inClock == (up == Face.FRONT);
