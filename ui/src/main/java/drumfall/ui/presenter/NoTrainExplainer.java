@@ -100,7 +100,8 @@ public final class NoTrainExplainer {
         int figures = Easing.of(brief).size();
         WhyNoTrain why = WhyNoTrain.of(
                 brief,
-                known -> turn.tell(() -> become(reached -> reached.with(known))),
+                known -> turn.tell(() -> become(
+                        reached -> known.complete() ? reached.with(known).listed(figures) : reached.with(known))),
                 found -> turn.tell(
                         () -> become(reached -> reached.listed(figures).with(found))),
                 new ToldProgress(turn, progress -> {}),

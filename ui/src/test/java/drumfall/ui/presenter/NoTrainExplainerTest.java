@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.node.TextNode;
 import drumfall.solver.brief.Brief;
 import drumfall.solver.quantity.Dimension;
 import drumfall.solver.quantity.Quantity;
+import drumfall.solver.quantity.UnitSystem;
 import drumfall.solver.search.TrainExistence;
 import drumfall.ui.design.BriefDraft;
 import drumfall.ui.design.Design;
@@ -17,6 +18,8 @@ import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class NoTrainExplainerTest {
     private final Turns turns = new Turns();
@@ -78,6 +81,34 @@ class NoTrainExplainerTest {
         assertThat(seen)
                 .anyMatch(known ->
                         known.stage() == Inquiry.BUSY && !known.clashes().isEmpty());
+    }
+
+    @Test
+    void once_no_other_set_clashes_none_is_looked_for_any_more() {
+        List<ReasonsView> seen = new ArrayList<>();
+        explainer.listen(() -> explainer.view().ifPresent(seen::add));
+        explained();
+        assertThat(seen)
+                .filteredOn(known -> known.summary().contains("no other"))
+                .isNotEmpty()
+                .noneMatch(known -> known.doing().startsWith("Looking"));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "UNASKED | ''",
+                "BUSY    | Looking for every set of demands that clash; 0 known so far.",
+                "STOPPED | Stopped; what was known until then stands below.",
+                "FAILED  | The explanation broke down; what was known until then stands below,"
+                        + " the details are in the log.",
+                "DONE    | ''",
+            })
+    void every_stage_says_how_things_are(Inquiry stage, String words) {
+        assertThat(ReasonsView.of(Reasons.unasked(tooLight()).at(stage), UnitSystem.METRIC)
+                        .doing())
+                .isEqualTo(words);
     }
 
     @Test
