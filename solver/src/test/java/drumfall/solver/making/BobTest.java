@@ -47,18 +47,19 @@ class BobTest {
         assertThat(bob.shotVolume()).isLessThanOrEqualTo(chambers).isGreaterThan(0.85 * chambers);
     }
 
+    // The room is reckoned with 1300 kg/m3; shot alone has 4650, and the cube root of their ratio is 0.654.
     @ParameterizedTest
     @ValueSource(strings = {"20 g", "60 g", "150 g", "500 g", "1.2 kg", "3 kg"})
     void a_bob_as_small_as_holds_its_shot_fits_the_room_that_is_kept_for_it(String mass) {
         Brief brief = Briefs.demoWith("/pendulum/bobMass = \"" + mass + "\"");
         BobSize room = BriefParts.bob(brief);
         Bob bob = Bob.of(brief, SIZES);
-        assertThat(bob.shell().diameter()).isBetween(0.7 * room.diameter(), room.diameter());
-        assertThat(2 * bob.shell().thickness()).isBetween(0.7 * room.thickness(), room.thickness());
+        assertThat(bob.shell().diameter()).isBetween(0.65 * room.diameter(), room.diameter());
+        assertThat(2 * bob.shell().thickness()).isBetween(0.65 * room.thickness(), room.thickness());
     }
 
     @ParameterizedTest
-    @CsvSource({"300 g, 60 mm, 14 mm, at most", "20 g, 60 mm, 14 mm, at least", "80 g, 60 mm, 14 mm, ''"})
+    @CsvSource({"300 g, 60 mm, 14 mm, at most", "10 g, 60 mm, 14 mm, at least", "80 g, 60 mm, 14 mm, ''"})
     void a_shell_of_the_brief_takes_shot_up_to_the_mass_of_the_brief(
             String mass, String diameter, String thickness, String refused) {
         Brief brief = Briefs.demoWith(
