@@ -255,6 +255,7 @@ public record Brief(
      * @param turnSpacing pitch of the line's turns over the line's diameter
      * @param clickSpace room along the arbor for click and ratchet, between great wheel and drum
      * @param side of the great wheel on which it stands
+     * @param ratchet the ratchet; in a customary size if it is absent
      */
     public record Drum(
             Steps diameter,
@@ -270,7 +271,8 @@ public record Brief(
             @Measure(value = LENGTH, from = "0 mm", to = "50 mm")
             Quantity clickSpace,
 
-            DrumSide side) {}
+            DrumSide side,
+            Optional<Ratchet> ratchet) {}
 
     /**
      * Sizes a fixed step apart.
@@ -330,6 +332,7 @@ public record Brief(
      * @param bobMass mass of the bob
      * @param rodMass mass of the rod
      * @param quality quality factor, a band
+     * @param bob its shell; printed in a customary size and in a plane that is not known if it is absent
      */
     public record PendulumParts(
             @Measure(value = MASS, over = "0 g", to = "100 kg")
@@ -338,7 +341,8 @@ public record Brief(
             @Measure(value = MASS, from = "0 g", to = "100 kg")
             Quantity rodMass,
 
-            QualityBand quality) {}
+            QualityBand quality,
+            Optional<BobShell> bob) {}
 
     /**
      * A band of quality factors.

@@ -68,6 +68,20 @@ final class FrameRules {
                 "set them nearer to the edge or make the frame larger");
     }
 
+    static Stream<SheetProblem> bobSwingsBehindThePlate(Brief brief) {
+        return brief.pendulum().bob().stream()
+                .flatMap(bob -> Clash.unless(
+                        bob.behindPlate()
+                                        .exact()
+                                        .multiply(2)
+                                        .compareTo(bob.thickness().exact())
+                                > 0,
+                        "/pendulum/bob/behindPlate",
+                        bob.behindPlate(),
+                        "a bob (\"%s\" thick) must swing clear of the back plate".formatted(bob.thickness()),
+                        "hang it further back or make it thinner"));
+    }
+
     static Stream<SheetProblem> dialCentreIsInTheFrame(Brief brief) {
         Brief.Frame frame = brief.frame();
         return Stream.concat(

@@ -102,6 +102,30 @@ final class PartRules {
                 .flatMap(problems -> problems);
     }
 
+    static Stream<SheetProblem> ratchetHasRoom(Brief brief) {
+        Quantity room = brief.drum().clickSpace();
+        return brief.drum().ratchet().stream()
+                .flatMap(ratchet -> Clash.unless(
+                        ratchet.thickness().compareTo(room) <= 0,
+                        "/drum/ratchet/thickness",
+                        ratchet.thickness(),
+                        "ratchet and click must find room (\"%s\") between great wheel and drum".formatted(room),
+                        "make the ratchet thinner or leave more room"));
+    }
+
+    /** The click's nose is four nozzle widths thick and bears in its middle. */
+    static Stream<SheetProblem> clickRestsOnTheTeeth(Brief brief) {
+        Quantity nozzle = brief.printer().nozzle();
+        return brief.drum().ratchet().stream()
+                .flatMap(ratchet -> Clash.unless(
+                        ratchet.toothDepth().exact().compareTo(nozzle.exact().multiply(2)) > 0,
+                        "/drum/ratchet/toothDepth",
+                        ratchet.toothDepth(),
+                        "a ratchet's teeth must be deeper than two nozzle widths (\"%s\" each), where the click bears"
+                                .formatted(nozzle),
+                        "make the teeth deeper or fit a finer nozzle"));
+    }
+
     private static Stream<SheetProblem> ring(String arbor, Brief.ArborBuild build) {
         return build.bearing().stream()
                 .flatMap(bearing -> Clash.unless(

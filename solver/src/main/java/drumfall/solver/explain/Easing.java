@@ -39,7 +39,8 @@ public record Easing(String pointer, Way way, Set<Demand> eases, Set<Demand> har
         OPEN
     }
 
-    private static final Set<Demand> LOADS = EnumSet.of(Demand.WEIGHT_LIMIT, Demand.LINE_LOAD, Demand.TOOTH_BENDING);
+    private static final Set<Demand> LOADS =
+            EnumSet.of(Demand.WEIGHT_LIMIT, Demand.LINE_LOAD, Demand.RATCHET, Demand.TOOTH_BENDING);
     private static final Set<Demand> SIZES = EnumSet.of(Demand.PRINT_BED, Demand.FRAME, Demand.CLEARANCE);
     private static final Set<Demand> ALL = EnumSet.allOf(Demand.class);
 
@@ -68,7 +69,7 @@ public record Easing(String pointer, Way way, Set<Demand> eases, Set<Demand> har
             limit("/parts/gap", Way.DOWN, Demand.CLEARANCE),
             limit("/printer/bedWidth", Way.UP, Demand.PRINT_BED),
             limit("/printer/bedDepth", Way.UP, Demand.PRINT_BED),
-            limit("/material/allowable", Way.UP, Demand.TOOTH_BENDING),
+            limit("/material/allowable", Way.UP, Demand.TOOTH_BENDING, Demand.RATCHET),
             choice("/teeth/leaves/from", Way.DOWN),
             choice("/teeth/leaves/to", Way.UP),
             choice("/teeth/wheelTeeth/from", Way.DOWN),
@@ -101,8 +102,8 @@ public record Easing(String pointer, Way way, Set<Demand> eases, Set<Demand> har
                 .toList();
     }
 
-    private static Easing limit(String pointer, Way way, Demand eased) {
-        return new Easing(pointer, way, EnumSet.of(eased), Set.of(), Effect.LIMIT);
+    private static Easing limit(String pointer, Way way, Demand eased, Demand... more) {
+        return new Easing(pointer, way, EnumSet.of(eased, more), Set.of(), Effect.LIMIT);
     }
 
     private static Easing choice(String pointer, Way way) {

@@ -91,14 +91,15 @@ public final class HalfJoin {
     }
 
     /**
-     * The weight keeps the limits of the brief.
+     * The weight keeps the limit of the brief, and line and ratchet carry it.
      *
-     * @param upper gives the reeving
+     * @param upper gives drum and reeving
      * @param recommendedWeight kg
      */
     public boolean weightKept(UpperHalf upper, double recommendedWeight) {
         return rules.limits.lightEnough(recommendedWeight)
-                && rules.limits.lineCarries(recommendedWeight, upper.reeving);
+                && rules.limits.lineCarries(recommendedWeight, upper.reeving)
+                && rules.limits.ratchet().holds(recommendedWeight, upper.lineArm, upper.reeving);
     }
 
     /**

@@ -283,8 +283,15 @@ public final class UpperHalves {
         return UpperLines.attributes() + 3 + (durationAsked ? 1 : 0) + rules.objectiveAttributes();
     }
 
+    /** The heaviest weight that its teeth, its ratchet and its line carry, kg. */
+    private double carried(UpperHalf half) {
+        return Math.min(
+                rules.limits.teeth().weightFor(half.borne, half.centrePull),
+                rules.limits.heaviestCarried(half.lineArm, half.reeving));
+    }
+
     /**
-     * A half that makes no more weight, bears the teeth's share of no less weight and, if teeth below may break, pulls no
+     * A half that makes no more weight, carries no less weight and, if teeth below may break, pulls no
      * harder at the centre for each newton, stands wherever the other one does.
      */
     private double[] point(UpperHalf half, boolean offered) {
@@ -292,7 +299,7 @@ public final class UpperHalves {
         lines.write(half.lines, offered, point);
         int next = UpperLines.attributes();
         point[next++] = -rules.limits.clearance(half.lastMesh().mesh, HalfJoin.role(count - 1, count), 0);
-        point[next++] = -Math.min(rules.limits.teeth().weightFor(half.borne, half.centrePull), heaviest);
+        point[next++] = -Math.min(carried(half), heaviest);
         point[next++] = lowerMayBreak ? half.centrePull : 0;
         if (durationAsked) {
             point[next++] = half.durationError;

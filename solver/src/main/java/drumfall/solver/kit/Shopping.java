@@ -105,7 +105,7 @@ final class Shopping {
 
     private Item shot() {
         double mass = kit.rating().recommendedWeight();
-        double litres = 1e3 * mass / sizes.weight().shotDensity();
+        double litres = 1e3 * mass / sizes.weight().can().shotDensity();
         return new Item(
                 "steel shot",
                 up(litres, 2) + " litres",

@@ -5,6 +5,7 @@ package drumfall.solver.making;
 import drumfall.solver.fitting.Beyond;
 import drumfall.solver.layout.size.Nanometres;
 import drumfall.solver.making.part.Joint;
+import drumfall.solver.parts.WeightCan;
 
 /**
  * Sizes of printed parts that neither brief nor train holds, metres; what they are for stands with each group.
@@ -13,9 +14,9 @@ import drumfall.solver.making.part.Joint;
  * @param boreAllowance added to a rod's diameter for the drawn bore; may be negative
  * @param wheels crossings of the wheels
  * @param escapement teeth of the escape wheel, pallets
- * @param winding ratchet, click, square and key
+ * @param winding square and key
  * @param weight shell and pulley
- * @param pendulum bob, nut and rod head
+ * @param pendulum nut and rod head
  * @param hands hands and pipes
  * @param frame plates and pillars
  */
@@ -59,41 +60,27 @@ public record MakingSizes(
             double thickness) {}
 
     /**
-     * Ratchet, click, winding square and key.
+     * Winding square and key; of ratchet and click see {@link drumfall.solver.rating.BriefParts#ratchet}.
      *
-     * @param ratchetTeeth teeth of the ratchet
-     * @param toothDepth depth of its teeth
-     * @param thickness of ratchet and click
-     * @param pin diameter of the pins that hold the ratchet, and of the click's pivot
+     * @param thickness of the square's disc and of the key
      * @param square across the flats of the winding square over the wall around its bore
      * @param squareLength length of the square and depth of the key's socket
      * @param handle length of the key's bar
      */
-    public record Winding(
-            int ratchetTeeth,
-            double toothDepth,
-            double thickness,
-            double pin,
-            double square,
-            double squareLength,
-            double handle) {}
+    public record Winding(double thickness, double square, double squareLength, double handle) {}
 
     /**
      * Weight shell and pulley.
      *
-     * @param shotDensity bulk density of the shot, kg/m&sup3;
-     * @param wall of the shell
-     * @param rod through the shell
+     * @param can the shell
      * @param pulleyBore bore or bearing seat of the pulley
      */
-    public record Weight(double shotDensity, double wall, double rod, double pulleyBore) {}
+    public record Weight(WeightCan can, double pulleyBore) {}
 
     /**
-     * Bob, nut and rod head.
+     * Nut and rod head; of the bob see {@link drumfall.solver.rating.BriefParts#bob}.
      *
      * @param rod diameter of the pendulum rod
-     * @param bobDiameter of the bob's shell
-     * @param bobThickness of the whole bob
      * @param nutDiameter of the rating nut
      * @param nutBore of the rating nut
      * @param nutHeight of the rating nut
@@ -101,14 +88,7 @@ public record MakingSizes(
      * @param screw diameter of the clamp's screws
      */
     public record Pendulum(
-            double rod,
-            double bobDiameter,
-            double bobThickness,
-            double nutDiameter,
-            double nutBore,
-            double nutHeight,
-            double pivot,
-            double screw) {}
+            double rod, double nutDiameter, double nutBore, double nutHeight, double pivot, double screw) {}
 
     /**
      * Hands, cannon pinion's pipe and clutch.
@@ -149,7 +129,7 @@ public record MakingSizes(
                 Nanometres.of(hands.pipeLength() + 2 * hands.thickness()));
     }
 
-    /** Sizes in common use for printed clocks of wall size; common practice, no source, but for the two named inside. */
+    /** Sizes in common use for printed clocks of wall size; common practice, no source, but for the one named inside. */
     public static MakingSizes customary() {
         return new MakingSizes(
                 0.00015,
@@ -157,10 +137,9 @@ public record MakingSizes(
                 new Wheels(5, 2.5, 0.003, 0.002, 0.006),
                 // Tips forward of their feet by 10 degrees, as dead escapements are drawn; from memory.
                 new Escapement(0.22, Math.toRadians(10), 0.55, 1.5, 0.003, 1.25),
-                new Winding(24, 0.0025, 0.005, 0.003, 0.003, 0.012, 0.08),
-                // Steel shot poured: 0.6 of steel's 7750 kg/m3 (Beckett 1903, p. 53), loose packing from memory.
-                new Weight(0.6 * 7750, 0.0024, 0.006, 0.01),
-                new Pendulum(0.006, 0.1, 0.02, 0.03, 0.006, 0.008, 0.01, 0.003),
+                new Winding(0.005, 0.003, 0.012, 0.08),
+                new Weight(WeightCan.CUSTOMARY, 0.01),
+                new Pendulum(0.006, 0.03, 0.006, 0.008, 0.01, 0.003),
                 new Hands(0.1, 0.07, 0.003, 0.0024, 0.0012, 0.012, 0.006, 0.0001),
                 new Frame(0.0042, 0.003, new Joint(0.008, 0.008, 0.012, 0.06)));
     }

@@ -5,6 +5,8 @@ package drumfall.solver.making;
 import drumfall.solver.making.part.BobHalf;
 import drumfall.solver.making.part.RatingNut;
 import drumfall.solver.making.part.RodHead;
+import drumfall.solver.parts.BobSize;
+import drumfall.solver.rating.BriefParts;
 import java.util.List;
 
 /** The pendulum's printed parts. */
@@ -19,7 +21,8 @@ final class SwingParts {
 
     List<MovementPart> parts() {
         MakingSizes.Pendulum sizes = shop.sizes().pendulum();
-        BobHalf bob = new BobHalf(sizes.bobDiameter(), sizes.bobThickness() / 2, sizes.rod(), shop.print());
+        BobSize size = BriefParts.bob(shop.brief());
+        BobHalf bob = new BobHalf(size.diameter(), size.thickness() / 2, sizes.rod(), shop.print());
         RatingNut nut = new RatingNut(sizes.nutDiameter(), sizes.nutBore(), sizes.nutHeight(), SCALLOPS, shop.print());
         double wall = 2 * shop.print().wall();
         RodHead head = new RodHead(

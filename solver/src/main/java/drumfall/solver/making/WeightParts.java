@@ -4,6 +4,7 @@ package drumfall.solver.making;
 
 import drumfall.solver.making.part.Pulley;
 import drumfall.solver.making.part.WeightShell;
+import drumfall.solver.parts.WeightCan;
 import drumfall.solver.train.Reeving;
 import java.util.ArrayList;
 import java.util.List;
@@ -25,18 +26,10 @@ final class WeightParts {
 
     /** The shell, as wide as the layout leaves room for, whose chamber below the lid's spigot holds the shot. */
     private WeightShell shell() {
-        MakingSizes.Weight sizes = shop.sizes().weight();
+        WeightCan can = shop.sizes().weight().can();
         double diameter = shop.brief().weight().width().si();
-        double layers = Math.ceil(height(diameter) / shop.print().layer() - 1e-9);
-        return new WeightShell(diameter, layers * shop.print().layer(), sizes.wall(), sizes.rod(), shop.print());
-    }
-
-    /** Height of a chamber of a shell's diameter, m. */
-    private double height(double diameter) {
-        MakingSizes.Weight sizes = shop.sizes().weight();
-        double outer = diameter / 2 - sizes.wall();
-        double inner = sizes.rod() / 2 + sizes.wall();
-        return weight / sizes.shotDensity() / (Math.PI * (outer * outer - inner * inner)) + sizes.wall();
+        double height = can.tubeHeight(weight, diameter, shop.print().layer());
+        return new WeightShell(diameter, height, can.wall(), can.rod(), shop.print());
     }
 
     List<MovementPart> parts() {

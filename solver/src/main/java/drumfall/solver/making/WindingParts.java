@@ -9,6 +9,8 @@ import drumfall.solver.making.part.Ratchet;
 import drumfall.solver.making.part.WindingKey;
 import drumfall.solver.making.part.WindingSquare;
 import drumfall.solver.parts.PartStock;
+import drumfall.solver.parts.RatchetForm;
+import drumfall.solver.rating.BriefParts;
 import java.util.List;
 
 /** The drum, the ratchet between it and the great wheel, and what winds it. */
@@ -29,22 +31,28 @@ final class WindingParts {
         return shop.bore(0);
     }
 
+    private RatchetForm form() {
+        return new RatchetForm(
+                BriefParts.ratchet(shop.brief()),
+                bore(),
+                shop.movement().parts().drumWall(),
+                shop.print().wall());
+    }
+
     /** The ratchet's pins stand in the drum's chamber, just outside its inner tube. */
     private PinCircle pins() {
-        double tube = bore() / 2 + shop.movement().parts().drumWall();
-        return new PinCircle(PINS, tube + shop.print().wall() + sizes().pin() / 2, sizes().pin());
+        return new PinCircle(PINS, form().pinRadius(), form().size().pin());
     }
 
     private Ratchet ratchet() {
-        double root = pins().radius() + sizes().pin() / 2 + shop.print().wall();
-        double forTeeth = shop.print().wall() * sizes().ratchetTeeth() / Math.PI;
+        RatchetForm form = form();
         // The line pulls the drum the way it turns as the clock runs, and the click keeps it from running ahead.
         boolean anticlockwise = !shop.train().going().clockwise(0);
         return new Ratchet(
-                sizes().ratchetTeeth(),
-                Math.max(root, forTeeth) + sizes().toothDepth(),
-                sizes().toothDepth(),
-                sizes().thickness(),
+                form.size().teeth(),
+                form.tipRadius(),
+                form.size().toothDepth(),
+                form.size().thickness(),
                 bore(),
                 pins(),
                 anticlockwise,
@@ -52,26 +60,27 @@ final class WindingParts {
     }
 
     private double clickBoss() {
-        return sizes().pin() + 4 * shop.print().wall();
+        return form().size().pin() + 4 * shop.print().wall();
     }
 
     /** Where the click's pivot stands in the great wheel: its boss clears the ratchet's tips by the parts' gap. */
     PinCircle clickPivot() {
         double clear = shop.brief().parts().gap().si();
-        return new PinCircle(1, ratchet().radius() + clickBoss() / 2 + clear, sizes().pin());
+        return new PinCircle(
+                1, form().tipRadius() + clickBoss() / 2 + clear, form().size().pin());
     }
 
     private Click click() {
-        double nose = 2 * shop.print().wall();
+        RatchetForm form = form();
         // The nose rests on a tooth's root while the arm runs square to the ratchet's radius there.
-        double root = ratchet().radius() - ratchet().depth() + nose / 2;
+        double reach = form.contactRadius();
         double pivot = clickPivot().radius();
         return new Click(
-                Math.sqrt(pivot * pivot - root * root),
+                Math.sqrt(pivot * pivot - reach * reach),
                 clickBoss(),
-                nose,
-                sizes().pin(),
-                sizes().thickness(),
+                form.nose(),
+                form.size().pin(),
+                form.size().thickness(),
                 shop.print());
     }
 

@@ -16,6 +16,8 @@ public enum Demand {
     WEIGHT_LIMIT("/weight/limit", Dimension.MASS),
     /** The line carries its share of the recommended weight with its safety factor. */
     LINE_LOAD("/line/ratedLoad", Dimension.FORCE),
+    /** A tooth of the ratchet bears the pull of the line at rest. */
+    RATCHET("/drum/ratchet", Dimension.STRESS),
     /** The pendulum's length is in range. */
     PENDULUM_LENGTH("/beat/pendulumLength", Dimension.LENGTH),
     /** The beats an hour are in range. */

@@ -86,6 +86,13 @@ final class DemandSheet {
                 limits.loadToCarry(recommended, train.reeving()),
                 brief.line().ratedLoad().si(),
                 limits.lineCarries(recommended, train.reeving())));
+        double arm = limits.lineArm(train);
+        figures.add(DemandFigure.atMost(
+                Demand.RATCHET,
+                WHOLE_TRAIN,
+                limits.ratchet().stress(recommended, arm, train.reeving()),
+                limits.ratchet().allowable(),
+                limits.ratchet().holds(recommended, arm, train.reeving())));
         figures.add(DemandFigure.atLeast(
                 Demand.ARC,
                 WHOLE_TRAIN,

@@ -36,6 +36,7 @@ public final class TrainLimits {
     private final BriefChoices choices;
     private final ArborRoles roles;
     private final ToothLimits teeth;
+    private final RatchetLimits ratchet;
     private final BigFraction hoursAtLeast;
     private final BigFraction hoursAtMost;
     private final double periodRatio;
@@ -54,6 +55,7 @@ public final class TrainLimits {
         this.choices = new BriefChoices(brief);
         this.roles = BriefMovement.roles(brief);
         this.teeth = new ToothLimits(brief, movement, waived);
+        this.ratchet = new RatchetLimits(brief, movement, teeth.thinnestSection(), waived);
         this.hoursAtLeast = brief.run().atLeast().exact().divide(SECONDS_PER_HOUR);
         this.hoursAtMost = brief.run().atMost().exact().divide(SECONDS_PER_HOUR);
         this.periodRatio = FiniteArc.periodRatio(arcAsked());
@@ -69,6 +71,11 @@ public final class TrainLimits {
         return teeth;
     }
 
+    /** The demand on the ratchet. */
+    public RatchetLimits ratchet() {
+        return ratchet;
+    }
+
     /** Torque on the centre arbor that no weight allowed exceeds, N m; 0 if teeth bear whatever comes. */
     public double mostCentreTorque() {
         return teeth.mostCentreTorque(heaviestRecommendedWeight(), shortestRun());
@@ -80,8 +87,23 @@ public final class TrainLimits {
      * @param train the train
      */
     double centrePull(Train train) {
-        double arm = movement.lineArm(train.drumDiameter().doubleValue());
-        return teeth.centrePull(arm, train.reeving(), train.hoursPerTurn(0));
+        return teeth.centrePull(lineArm(train), train.reeving(), train.hoursPerTurn(0));
+    }
+
+    /** Arm of a train's line about the drum's axis, m. */
+    double lineArm(Train train) {
+        return movement.lineArm(train.drumDiameter().doubleValue());
+    }
+
+    /**
+     * Line and ratchet carry a train's weight.
+     *
+     * @param train the train
+     * @param recommendedWeight kg
+     */
+    public boolean carried(Train train, double recommendedWeight) {
+        return lineCarries(recommendedWeight, train.reeving())
+                && ratchet.holds(recommendedWeight, lineArm(train), train.reeving());
     }
 
     /**
@@ -424,18 +446,31 @@ public final class TrainLimits {
                 || loadToCarry(weight, reeving) <= brief.line().ratedLoad().si();
     }
 
-    /** The heaviest least running weight that any train may have, by the limit and the line, kg; may be infinite. */
+    /**
+     * The heaviest recommended weight that line and ratchet carry, kg; may be infinite.
+     *
+     * @param lineArm arm of the line about the drum's axis, m
+     * @param reeving how the line carries the weight
+     */
+    public double heaviestCarried(double lineArm, Reeving reeving) {
+        double line = waived.contains(Demand.LINE_LOAD)
+                ? Double.POSITIVE_INFINITY
+                : brief.line().ratedLoad().si() / loadToCarry(1, reeving);
+        double held = waived.contains(Demand.RATCHET) ? Double.POSITIVE_INFINITY : ratchet.heaviest(lineArm, reeving);
+        return Math.min(line, held);
+    }
+
+    /** The heaviest least running weight that any train may have, by the limit, the line and the ratchet, kg; may be infinite. */
     public double heaviestLeastWeight() {
         double limit = waived.contains(Demand.WEIGHT_LIMIT)
                 ? Double.POSITIVE_INFINITY
                 : brief.weight().limit().si();
-        double line = waived.contains(Demand.LINE_LOAD)
-                ? Double.POSITIVE_INFINITY
-                : choices.reevingsLeft().stream()
-                        .mapToDouble(reeving -> brief.line().ratedLoad().si() / loadToCarry(1, reeving))
-                        .max()
-                        .orElse(0);
-        return Math.min(limit, line) / (1 + brief.weight().reserve().si());
+        double carried = choices.drumDiametersLeft().stream()
+                .flatMapToDouble(diameter -> choices.reevingsLeft().stream()
+                        .mapToDouble(reeving -> heaviestCarried(movement.lineArm(diameter.doubleValue()), reeving)))
+                .max()
+                .orElse(0);
+        return Math.min(limit, carried) / (1 + brief.weight().reserve().si());
     }
 
     /** The shortest duration that will do, s; 0 if none is asked. */

@@ -203,13 +203,13 @@ final class RuleBook {
         return rater.objectives().recommended(weight.leastWeight());
     }
 
-    /** The recommended weight is light enough for the brief and for the line. */
+    /** The recommended weight is light enough for the brief, for the line and for the ratchet. */
     Constraint weightKept() {
         return claim(
                 v -> {
                     Train fixed = train.train(v);
                     double recommended = recommendedWeight(fixed);
-                    return limits.lightEnough(recommended) && limits.lineCarries(recommended, fixed.reeving());
+                    return limits.lightEnough(recommended) && limits.carried(fixed, recommended);
                 },
                 train.all());
     }

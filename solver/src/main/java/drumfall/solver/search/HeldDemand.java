@@ -26,6 +26,7 @@ public record HeldDemand(Demand demand, String pointer, Locks lock) {
             Demand.SINGLE_LAYER,
             Demand.WEIGHT_LIMIT,
             Demand.LINE_LOAD,
+            Demand.RATCHET,
             Demand.PENDULUM_LENGTH,
             Demand.BEATS_PER_HOUR,
             Demand.SECONDS_HAND,

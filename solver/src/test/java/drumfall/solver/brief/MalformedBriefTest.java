@@ -136,6 +136,10 @@ class MalformedBriefTest {
             /arbors/escape/bearing = {"outer": "1.5 mm", "width": "1 mm"}; /arbors/escape/bearing/outer; "1.5 mm"; outer diameter must be more than its rod; take a larger bearing
             /frame/pillars = {"diameter": "12 mm", "sideInset": "5 mm", "endInset": "8 mm"}; /frame/pillars/sideInset; "5 mm"; must not stand out of the frame; set it further in
             /frame/pillars = {"diameter": "12 mm", "sideInset": "8 mm", "endInset": "155 mm"}; /frame/pillars/endInset; "155 mm"; room beside each other in "320 mm"; nearer to the edge
+            /drum/ratchet = {"teeth": 7, "toothDepth": "2 mm", "thickness": "5 mm"}; /drum/ratchet/teeth; 7; at least 8; from 8 to 90
+            /drum/ratchet = {"teeth": 18, "toothDepth": "2 mm", "thickness": "6.1 mm"}; /drum/ratchet/thickness; "6.1 mm"; must find room ("6 mm") between great wheel and drum; make the ratchet thinner
+            /drum/ratchet = {"teeth": 18, "toothDepth": "0.8 mm", "thickness": "5 mm"}; /drum/ratchet/toothDepth; "0.8 mm"; deeper than two nozzle widths ("0.4 mm" each), where the click bears; make the teeth deeper
+            /pendulum/bob = {"diameter": "80 mm", "thickness": "20 mm", "behindPlate": "10 mm"}; /pendulum/bob/behindPlate; "10 mm"; a bob ("20 mm" thick) must swing clear of the back plate; hang it further back
             /frame/dialFromLeft = "221 mm";             /frame/dialFromLeft;        "221 mm";      the dial centre must lie in the frame, which measures "220 mm"; move it in
             /frame/dialFromBottom = "321 mm";           /frame/dialFromBottom;      "321 mm";      which measures "320 mm";                        make the frame larger
             /frame/width = "1001 mm";                   /frame/width;               "1001 mm";     at most 1 m;                                    more than 0 mm

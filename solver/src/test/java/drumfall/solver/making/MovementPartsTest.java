@@ -13,6 +13,7 @@ import drumfall.solver.making.part.PrintSizes;
 import drumfall.solver.making.part.Spacer;
 import drumfall.solver.making.solid.SizeLimitException;
 import drumfall.solver.making.solid.Solid;
+import drumfall.solver.parts.RatchetForm;
 import drumfall.solver.power.Movement;
 import drumfall.solver.rating.TrainRater;
 import drumfall.solver.samples.Briefs;
@@ -189,6 +190,51 @@ class MovementPartsTest {
         double shot = area * height * 0.6 * 7750;
         // The shell's height is a whole number of layers, at most one more than needed.
         assertThat(shot).isBetween(movement.weight(), movement.weight() + area * 0.0002 * 0.6 * 7750 + 1e-9);
+    }
+
+    // The rating's ratchet is the made one on an arbor whose rod turns; around a bore that runs on its rod the made one
+    // is
+    // larger, never weaker. Roots are the nearest points of the saw to the axis.
+    @ParameterizedTest
+    @CsvSource({"turning, both", "fixed, none"})
+    void the_ratchet_is_no_weaker_than_it_was_rated(String kind, String bearings) {
+        Brief brief = Briefs.demoWith(
+                "/arbors/drum/kind = \"%s\" & /arbors/drum/bearings = \"%s\"".formatted(kind, bearings));
+        RatchetForm rated = new TrainRater(brief).limits().ratchet().form();
+        MovementPart ratchet = movement(brief, TRAIN).parts().stream()
+                .filter(part -> part.name().equals("arbor-1-ratchet"))
+                .findFirst()
+                .orElseThrow();
+        double tips = ratchet.solid().box().right() / 1e3;
+
+        assertThat(ratchet.solid().height() / 1e3).isCloseTo(rated.size().thickness(), within(1e-12));
+        if (kind.equals("turning")) {
+            assertThat(tips).isCloseTo(rated.tipRadius(), within(1e-9));
+        } else {
+            assertThat(tips).isBetween(rated.tipRadius(), rated.tipRadius() + 0.0003);
+        }
+    }
+
+    @Test
+    void ratchet_and_bob_are_made_as_the_brief_has_them() {
+        Brief brief = Briefs.demoWith(
+                "/drum/ratchet = {\"teeth\": 12, \"toothDepth\": \"3 mm\", \"thickness\": \"4 mm\"}"
+                        + " & /pendulum/bob = {\"diameter\": \"70 mm\", \"thickness\": \"16 mm\", \"behindPlate\": \"40 mm\"}");
+        List<MovementPart> parts = movement(brief, TRAIN).parts();
+        MovementPart bob = parts.stream()
+                .filter(part -> part.name().equals("pendulum-bob-half"))
+                .findFirst()
+                .orElseThrow();
+        MovementPart ratchet = parts.stream()
+                .filter(part -> part.name().equals("arbor-1-ratchet"))
+                .findFirst()
+                .orElseThrow();
+
+        assertThat(bob.solid().box().width()).isCloseTo(70, within(1e-6));
+        assertThat(bob.solid().height()).isCloseTo(8, within(1e-6));
+        assertThat(ratchet.solid().height()).isCloseTo(4, within(1e-9));
+        // Roots at 9 mm, as by hand in the rating's test, and 3 mm of teeth.
+        assertThat(ratchet.solid().box().right()).isCloseTo(12, within(1e-6));
     }
 
     @Test

@@ -64,10 +64,13 @@ class DemandTest {
                 "SINGLE_LAYER; /drum/length = \"39 mm\"",
                 "WEIGHT_LIMIT; /weight/limit = \"4.4 kg\"",
                 "LINE_LOAD; /line/ratedLoad = \"175 N\"",
+                // A tooth of a 26th part is 18 sin(180°/26) = 2.170 mm thick: 8 MPa hold 4.18 kg; of a 24th part 4.90
+                // kg.
+                "RATCHET; /drum/ratchet = {\"teeth\": 26, \"toothDepth\": \"2.5 mm\", \"thickness\": \"5 mm\"}",
                 "PENDULUM_LENGTH; /beat/pendulumLength/from = \"0.245 m\"",
                 "BEATS_PER_HOUR; /beat/beatsPerHour = {\"from\": \"7308.001\", \"to\": \"7400\"}",
                 "BEATS_PER_HOUR; /beat/beatsPerHour = {\"from\": \"7300\", \"to\": \"7307.999\"}",
-                "ARC WEIGHT_LIMIT LINE_LOAD TOOTH_BENDING; /escapement/reserveArc = \"12 deg\" & /beat/pendulumLength/from = \"0.2 m\"",
+                "ARC WEIGHT_LIMIT LINE_LOAD RATCHET TOOTH_BENDING; /escapement/reserveArc = \"12 deg\" & /beat/pendulumLength/from = \"0.2 m\"",
                 "WHEEL_TEETH; /teeth/wheelTeeth/from = 46",
                 "WHEEL_TEETH; /teeth/wheelTeeth/to = 67",
                 "LEAVES; /teeth/leaves/from = 9",
@@ -115,6 +118,7 @@ class DemandTest {
                 "/printer/bedDepth = \"70 mm\"",
                 "/frame/width = \"70 mm\"",
                 "/material/allowable = \"6.2 MPa\"",
+                "/drum/ratchet = {\"teeth\": 24, \"toothDepth\": \"2.5 mm\", \"thickness\": \"5 mm\"}",
                 // Escape wheel of 26 mm beside an arbor of 1 mm on a centre distance of 28 mm: exactly the gap.
                 "/parts/gap = \"1 mm\"",
             })

@@ -134,6 +134,8 @@ class RuleBookTest {
                         "/line/ratedLoad = \"180 N\"",
                         LINE,
                         "/line/ratedLoad = \"170 N\""),
+                // Teeth of a 24th part hold 4.90 kg, of a 26th part 4.18 kg.
+                rule("weightKept by the ratchet", book -> book.weightKept(), ratchet(24), LINE, ratchet(26)),
                 lock("LOCK drum", "/locks/drumDiameter", "\"36 mm\"", "\"34 mm\""),
                 lock("LOCK falls", "/locks/falls", "2", "1"),
                 lock("LOCK escape", "/locks/escapeTeeth", "21", "24"),
@@ -238,6 +240,10 @@ class RuleBookTest {
     private static String beats(String from, String to) {
         return "/beat/pendulumLength = remove & /beat/beatsPerHour = {\"from\": \"%s\", \"to\": \"%s\"}"
                 .formatted(from, to);
+    }
+
+    private static String ratchet(int teeth) {
+        return "/drum/ratchet = {\"teeth\": %d, \"toothDepth\": \"2.5 mm\", \"thickness\": \"5 mm\"}".formatted(teeth);
     }
 
     private static String run(String atMost) {

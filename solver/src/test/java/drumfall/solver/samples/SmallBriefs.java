@@ -103,10 +103,12 @@ public final class SmallBriefs {
         put(tree, "/run", "wanted", "%.4f d".formatted(days));
         put(tree, "/run", "atMost", "%.4f d".formatted(days * around));
         put(tree, "/weight", "limit", "%.3f kg".formatted(8 * Math.exp(random.nextDouble() * 4.1)));
-        put(tree, "/line", "ratedLoad", "20000 N");
         // One brief in three is printed of something so weak that teeth may decide.
         double strength = material.nextInt(3) == 0 ? 10 * Math.exp(material.nextDouble() * 4) : 1000;
         put(tree, "/material", "allowable", "%.3f MPa".formatted(strength));
+        // One in three hangs from a line that may decide between one fall and two.
+        double rated = material.nextInt(3) == 0 ? 1500 * Math.exp(material.nextDouble() * 3) : 60_000;
+        put(tree, "/line", "ratedLoad", "%.1f N".formatted(rated));
         put(tree, "/frame", "width", (random.nextInt(5) == 0 ? 75 : 200) + " mm");
         put(tree, "/frame", "height", (random.nextInt(5) == 0 ? 100 : 300) + " mm");
     }

@@ -9,6 +9,7 @@ import drumfall.solver.rating.Demand;
 import drumfall.solver.rating.Rating;
 import drumfall.solver.samples.Briefs;
 import drumfall.solver.samples.SmallBriefs;
+import drumfall.solver.samples.Trains;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -39,6 +40,26 @@ class TrainSearchTest {
             assertThat(second).isEqualTo(first);
         }
         assertThat(run(briefs.get(0)).front()).hasSizeGreaterThan(3);
+    }
+
+    // On one fall a train of this brief weighs less, but its line would carry all of it: 300 N for eight times the load
+    // are
+    // 3.8 kg on one fall and 7.6 kg on two.
+    @Test
+    void a_lighter_train_that_breaks_its_line_does_not_stand_in_for_one_whose_line_carries() {
+        String below =
+                "{\"place\": {\"side\": \"below\", \"number\": %d}, \"wheel\": %d, \"leaves\": %d, \"module\": \"1 mm\"}";
+        Brief brief = Briefs.demoWith("/frame/arrangement = \"unplaced\""
+                + " & /teeth/wheelTeeth = {\"from\": 36, \"to\": 66} & /teeth/leaves = {\"from\": 11, \"to\": 12}"
+                + " & /teeth/modules = [\"1 mm\", \"1.5 mm\"]"
+                + " & /objectives = [{\"figure\": \"recommended-weight\", \"resolution\": \"1 g\"}]"
+                + " & /locks = {\"meshesAbove\": 2, \"meshesBelow\": 3, \"escapeTeeth\": 21, \"meshes\": ["
+                + String.join(", ", below.formatted(1, 64, 12), below.formatted(2, 66, 12), below.formatted(3, 65, 11))
+                + "]}");
+
+        assertThat(run(brief).front())
+                .extracting(Rating::train)
+                .containsExactly(Trains.of("43/12 m1.5 · 36/12 m1.5 | 64/12 m1 · 66/12 m1 · 65/11 m1 · E21", "46", 2));
     }
 
     // The time between two questions is measured by the bench; what can be counted is that few come after the answer.

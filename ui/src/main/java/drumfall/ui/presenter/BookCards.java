@@ -66,6 +66,8 @@ final class BookCards {
     }
 
     private static Rounding rounding(Card card) {
-        return Figure.ofCard(card.name()).map(Figure::rounding).orElse(Rounding.NEAREST);
+        Rounding unnamed =
+                card.name().startsWith("placed-") && card.unit().equals("kg") ? Rounding.UP : Rounding.NEAREST;
+        return Figure.ofCard(card.name()).map(Figure::rounding).orElse(unnamed);
     }
 }

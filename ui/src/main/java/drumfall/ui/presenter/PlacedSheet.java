@@ -153,8 +153,13 @@ public final class PlacedSheet {
         LayoutNeed need = drawn(asked.get(), question.locks());
         LayoutOutcome outcome = Placer.place(need, stop::get);
         if (outcome instanceof LayoutOutcome.Placed placed) {
-            PlacedLeast least = PlacedLeast.of(new TrainRater(question.brief()), question.train(), placed.layout());
-            return new PlacedState.Placed(new Seen(placed.layout(), question.train()), placed.merit(), least);
+            TrainRater rater = new TrainRater(question.brief());
+            PlacedLeast least = PlacedLeast.of(rater, question.train(), placed.layout());
+            return new PlacedState.Placed(
+                    new Seen(placed.layout(), question.train()),
+                    placed.merit(),
+                    least,
+                    PlacedBob.words(rater, question.train(), placed.layout(), units));
         }
         String words = outcome instanceof NoLayout none
                 ? new PlacedWords(need.parts(), units).none(none)

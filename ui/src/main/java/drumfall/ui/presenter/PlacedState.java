@@ -6,6 +6,8 @@ import drumfall.solver.layout.Layout;
 import drumfall.solver.layout.LayoutOutcome.Merit;
 import drumfall.solver.train.Train;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What there is to see of the layout of the chosen train. */
 public sealed interface PlacedState {
@@ -87,8 +89,9 @@ public sealed interface PlacedState {
      * @param layout the layout
      * @param merit what is known of it
      * @param least the weight that drives the train so placed
+     * @param bob what is to be said of weight and bob, if they may meet
      */
-    record Placed(Seen layout, Merit merit, PlacedLeast least) implements PlacedState {
+    record Placed(Seen layout, Merit merit, PlacedLeast least, Optional<String> bob) implements PlacedState {
         @Override
         public String key() {
             return "placed";
@@ -101,7 +104,10 @@ public sealed interface PlacedState {
 
         @Override
         public Optional<String> sentence() {
-            return merit == Merit.BEST_FOUND ? Optional.of(Texts.of("placed.bestfound")) : Optional.empty();
+            Optional<String> found =
+                    merit == Merit.BEST_FOUND ? Optional.of(Texts.of("placed.bestfound")) : Optional.empty();
+            String all = Stream.of(found, bob).flatMap(Optional::stream).collect(Collectors.joining(" "));
+            return Optional.of(all).filter(words -> !words.isEmpty());
         }
     }
 

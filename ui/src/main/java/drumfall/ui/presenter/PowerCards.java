@@ -4,6 +4,7 @@ package drumfall.ui.presenter;
 
 import drumfall.solver.power.answers.Coasting;
 import drumfall.solver.power.answers.FreeSpin;
+import drumfall.solver.power.answers.RatchetHold;
 import drumfall.solver.power.books.PowerBooks;
 import drumfall.solver.quantity.Dimension;
 import drumfall.solver.quantity.UnitSystem;
@@ -47,6 +48,10 @@ public final class PowerCards {
                         .mapToDouble(FreeSpin::seconds)
                         .min()
                         .orElse(Double.NaN));
+            case RATCHET ->
+                picture.ratchet()
+                        .map(hold -> ShownFigure.of(Dimension.STRESS, hold.toothBending(), units))
+                        .orElse(ShownFigure.NONE);
         };
     }
 
@@ -72,7 +77,7 @@ public final class PowerCards {
         return switch (figure) {
             case COASTING -> Texts.of("powersource.coasting");
             case FREE_SPIN -> Texts.of("powersource.spin");
-            case LEAST, ARC, POWER, DELIVERED -> Texts.of("powersource.books");
+            case LEAST, ARC, POWER, DELIVERED, RATCHET -> Texts.of("powersource.books");
         };
     }
 
@@ -80,8 +85,17 @@ public final class PowerCards {
         return switch (figure) {
             case COASTING -> picture.coasting().map(this::coasting).orElseGet(this::set);
             case FREE_SPIN -> spins();
+            case RATCHET -> picture.ratchet().map(this::ratchet).orElseGet(this::set);
             case LEAST, ARC, POWER, DELIVERED -> set();
         };
+    }
+
+    private List<Input> ratchet(RatchetHold hold) {
+        return List.of(
+                plain("F", "click", ShownFigure.of(Dimension.FORCE, hold.force(), units)),
+                plain("y", "height", ShownFigure.of(Dimension.LENGTH, hold.contactHeight(), units)),
+                plain("b", "thickness", ShownFigure.of(Dimension.LENGTH, hold.width(), units)),
+                plain("t", "root", ShownFigure.of(Dimension.LENGTH, hold.rootThickness(), units)));
     }
 
     private List<Input> coasting(Coasting coasting) {
@@ -111,7 +125,8 @@ public final class PowerCards {
         boolean middle = picture.setting().inTheMiddle(reckoner.brief());
         return switch (figure) {
             case LEAST -> middle;
-            case POWER -> picture.setting().weight() == reckoner.rating().recommendedWeight();
+            case POWER, RATCHET ->
+                picture.setting().weight() == reckoner.rating().recommendedWeight();
             case ARC, DELIVERED, COASTING, FREE_SPIN -> false;
         };
     }

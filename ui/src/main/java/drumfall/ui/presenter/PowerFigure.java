@@ -17,7 +17,9 @@ public enum PowerFigure {
     /** How long the clock goes on while it is wound. */
     COASTING(""),
     /** How long the arbor that stands first spins by itself after a flick. */
-    FREE_SPIN("");
+    FREE_SPIN(""),
+    /** Bending stress in the teeth of the ratchet. */
+    RATCHET("ratchet-bending");
 
     private final String card;
 

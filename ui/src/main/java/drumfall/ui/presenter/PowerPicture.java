@@ -5,6 +5,7 @@ package drumfall.ui.presenter;
 import drumfall.solver.power.answers.ArcCurve;
 import drumfall.solver.power.answers.Coasting;
 import drumfall.solver.power.answers.FreeSpin;
+import drumfall.solver.power.answers.RatchetHold;
 import drumfall.solver.power.books.PowerBooks;
 import java.util.List;
 import java.util.Optional;
@@ -21,6 +22,7 @@ import java.util.Optional;
  * @param steps the way of the power; empty without books
  * @param coasting how long the clock goes on while it is wound; empty without books
  * @param spins how long each arbor by itself spins, from the drum
+ * @param ratchet ratchet and click with the weight at rest; empty if the click does not rest on the teeth
  */
 public record PowerPicture(
         PowerSetting setting,
@@ -31,7 +33,8 @@ public record PowerPicture(
         List<ArcCurve.Point> curve,
         List<PowerStep> steps,
         Optional<Coasting> coasting,
-        List<FreeSpin> spins) {
+        List<FreeSpin> spins,
+        Optional<RatchetHold> ratchet) {
     /** Copies the lists. */
     public PowerPicture {
         curve = List.copyOf(curve);

@@ -6,6 +6,7 @@ import drumfall.solver.brief.Brief;
 import drumfall.solver.power.answers.ArcCurve;
 import drumfall.solver.power.answers.Coasting;
 import drumfall.solver.power.answers.FreeSpin;
+import drumfall.solver.power.answers.RatchetHold;
 import drumfall.solver.power.books.BookKeeper;
 import drumfall.solver.power.books.LoadedClock;
 import drumfall.solver.power.books.PowerBooks;
@@ -96,7 +97,13 @@ final class PowerReckoner {
                 known.curve(),
                 books.map(kept -> PowerStep.of(kept, rating.train())).orElse(List.of()),
                 books.map(kept -> Coasting.of(known.clock(), kept.semiArc())),
-                FreeSpin.all(known.clock()));
+                FreeSpin.all(known.clock()),
+                ratchet(known.clock(), setting.weight()));
+    }
+
+    private Optional<RatchetHold> ratchet(LoadedClock clock, double weight) {
+        double arm = clock.movement().lineArm(rating.train().drumDiameter().doubleValue());
+        return rater().limits().ratchet().hold(weight, arm, rating.train().reeving());
     }
 
     private Loaded loaded(BandPoint point) {

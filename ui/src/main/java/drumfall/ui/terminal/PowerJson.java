@@ -9,6 +9,7 @@ import drumfall.solver.power.answers.Coasting;
 import drumfall.solver.power.answers.FreeSpin;
 import drumfall.solver.power.answers.HangingShock;
 import drumfall.solver.power.answers.LineBend;
+import drumfall.solver.power.answers.RatchetHold;
 import drumfall.solver.power.answers.RodBound;
 import drumfall.solver.power.answers.WallMoment;
 import drumfall.solver.power.answers.Winding;
@@ -67,6 +68,7 @@ final class PowerJson {
         arcs(group.putArray("arcs"), answers.arcs());
         shock(group.putObject("hangingShock"), answers.hangingShock());
         bend(group.putObject("lineBend"), answers.lineBend());
+        answers.ratchet().ifPresent(hold -> ratchet(group.putObject("ratchet"), hold));
         wall(group.putObject("wallMoment"), answers.wallMoment());
         rods(group.putArray("rods"), answers.rods());
     }
@@ -99,6 +101,16 @@ final class PowerJson {
                 .put("ratio", bend.ratio())
                 .put("leastDiameter_m", bend.leastDiameter())
                 .put("gentle", bend.gentle());
+    }
+
+    private static void ratchet(ObjectNode group, RatchetHold hold) {
+        group.put("force_N", hold.force())
+                .put("contactRadius_m", hold.contactRadius())
+                .put("bendingHeight_m", hold.contactHeight())
+                .put("rootThickness_m", hold.rootThickness())
+                .put("thickness_m", hold.width())
+                .put("toothBending_Pa", hold.toothBending())
+                .put("pinShear_Pa", hold.pinShear());
     }
 
     private static void wall(ObjectNode group, WallMoment wall) {

@@ -80,7 +80,20 @@ final class PowerReport {
         lines.add(Phrases.phrase(
                 answers.lineBend().gentle() ? "rate.answers.bend" : "rate.answers.sharp",
                 figures.figure(Dimension.LENGTH, answers.lineBend().leastDiameter())));
+        lines.add(ratchet());
         return lines;
+    }
+
+    private String ratchet() {
+        double allowable = rater.limits().ratchet().allowable();
+        return answers.ratchet()
+                .map(hold -> Phrases.phrase(
+                        "rate.answers.ratchet",
+                        figures.figure(Dimension.FORCE, hold.force()),
+                        figures.figure(Dimension.STRESS, hold.toothBending()),
+                        figures.figure(Dimension.STRESS, allowable),
+                        figures.figure(Dimension.STRESS, hold.pinShear())))
+                .orElseGet(() -> Phrases.phrase("rate.answers.noRatchet"));
     }
 
     /** One line for each change. */

@@ -6,7 +6,6 @@ import drumfall.solver.brief.Brief;
 import drumfall.solver.brief.TrainSheet;
 import drumfall.solver.rating.Rating;
 import drumfall.solver.rating.TrainRater;
-import drumfall.solver.rating.why.WhereFromBook;
 import drumfall.ui.wording.FigureWording;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -69,7 +68,7 @@ final class RateCommand implements Callable<Integer> {
         if (why == null) {
             return new RatingReport(rater, units.system()).lines(name, rating, places, weight);
         }
-        CardReport cards = new CardReport(WhereFromBook.of(rater, rating), FigureWording.in(units.system()));
+        CardReport cards = new CardReport(places.book(rater, rating), FigureWording.in(units.system()));
         return why.isEmpty() ? cards.contents() : cards.chain(why);
     }
 }

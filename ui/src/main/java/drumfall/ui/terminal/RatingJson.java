@@ -11,7 +11,7 @@ import drumfall.solver.power.WeightWalk;
 import drumfall.solver.rating.DemandFigure;
 import drumfall.solver.rating.Rating;
 import drumfall.solver.rating.TrainRater;
-import drumfall.solver.rating.why.WhereFromBook;
+import drumfall.solver.rating.placing.WeightBesideBob;
 import drumfall.solver.train.GoingTrain;
 import drumfall.solver.train.Mesh;
 import drumfall.solver.train.Train;
@@ -38,9 +38,11 @@ final class RatingJson {
                 document,
                 "leastWeightPlaced_kg",
                 places.leastWeight(rater, rating.train()).orElse(Double.POSITIVE_INFINITY));
+        places.beside(rater, rating.train(), weight)
+                .ifPresent(beside -> beside(document.putObject("weightBesideBob"), beside));
         power(document, rating);
         weight.ifPresent(hung -> PowerJson.put(document, rater, rating.train(), hung));
-        CardJson.put(document.putArray("figures"), WhereFromBook.of(rater, rating));
+        CardJson.put(document.putArray("figures"), places.book(rater, rating));
         return document;
     }
 
@@ -108,6 +110,17 @@ final class RatingJson {
     private static void needs(ObjectNode group, String criterion, ArborNeed need) {
         JsonOutput.put(group, "out" + criterion + "_Nm", need.out());
         JsonOutput.put(group, "load" + criterion + "_Nm", need.load());
+    }
+
+    private static void beside(ObjectNode group, WeightBesideBob beside) {
+        group.put("verdict", JsonOutput.word(beside.verdict()));
+        group.put("gap_m", beside.gap());
+        group.put("aside_m", beside.clearance().aside());
+        group.put("across_m", beside.planeKnown() ? beside.clearance().across() : null);
+        group.put("upright_m", beside.clearance().upright());
+        group.put("wanted_m", beside.wanted());
+        group.put("furtherAside_m", beside.furtherAside());
+        group.put("leastBehindPlate_m", beside.leastBehindPlate());
     }
 
     private static void power(ObjectNode document, Rating rating) {

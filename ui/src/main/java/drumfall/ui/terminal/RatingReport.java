@@ -7,6 +7,7 @@ import drumfall.solver.quantity.UnitSystem;
 import drumfall.solver.rating.DemandFigure;
 import drumfall.solver.rating.Rating;
 import drumfall.solver.rating.TrainRater;
+import drumfall.solver.rating.placing.WeightBesideBob;
 import drumfall.solver.train.Train;
 import drumfall.ui.wording.Cautions;
 import drumfall.ui.wording.DemandWording;
@@ -44,7 +45,7 @@ final class RatingReport {
         section(lines, "rate.meshes", arbors.meshes(rating).lines());
         lines.add(Phrases.phrase("rate.teeth", rater.movement().teeth().label()));
         section(lines, "rate.arbors", arbors.turning(rating.train()).lines());
-        section(lines, "rate.places", places(rating.train(), places));
+        section(lines, "rate.places", places(rating.train(), places, weight));
         section(lines, "rate.torques", arbors.torques(rating).lines());
         weight.ifPresent(hung -> power(lines, new PowerReport(rater, rating.train(), hung, figures)));
         lines.add("");
@@ -53,11 +54,20 @@ final class RatingReport {
     }
 
     /** Where the arbors stand, and what weight is enough there. */
-    private List<String> places(Train train, TrainPlaces places) {
+    private List<String> places(Train train, TrainPlaces places, OptionalDouble weight) {
         List<String> lines = new ArrayList<>(new PlacesReport(figures, train).lines(places));
         places.leastWeight(rater, train)
                 .ifPresent(least -> lines.add(Phrases.phrase("rate.weight.placed", figures.weight(least))));
+        places.beside(rater, train, weight).ifPresent(beside -> lines.add(beside(beside)));
         return lines;
+    }
+
+    private String beside(WeightBesideBob beside) {
+        return Phrases.phrase(
+                "rate.bob." + beside.verdict().name(),
+                figures.figure(Dimension.LENGTH, beside.gap()),
+                figures.figure(Dimension.LENGTH, beside.furtherAside()),
+                figures.figure(Dimension.LENGTH, beside.leastBehindPlate()));
     }
 
     private static void power(List<String> lines, PowerReport power) {

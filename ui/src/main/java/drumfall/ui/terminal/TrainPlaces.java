@@ -8,10 +8,13 @@ import drumfall.solver.layout.LayoutOutcome.Merit;
 import drumfall.solver.layout.LayoutOutcome.Scope;
 import drumfall.solver.layout.Shortfall;
 import drumfall.solver.layout.check.LayoutCheck;
+import drumfall.solver.rating.Rating;
 import drumfall.solver.rating.TrainRater;
 import drumfall.solver.rating.placing.PlacedPower;
 import drumfall.solver.rating.placing.Placement;
 import drumfall.solver.rating.placing.TrainPlacing;
+import drumfall.solver.rating.placing.WeightBesideBob;
+import drumfall.solver.rating.why.WhereFromBook;
 import drumfall.solver.train.Train;
 import java.util.List;
 import java.util.Optional;
@@ -61,6 +64,20 @@ record TrainPlaces(
         return layout.isEmpty() || standing == Standing.UNSOUND
                 ? OptionalDouble.empty()
                 : OptionalDouble.of(PlacedPower.walk(rater, train, layout.get()).leastWeight());
+    }
+
+    /** Where the figures of a rating come from, those of sound places among them. */
+    WhereFromBook book(TrainRater rater, Rating rating) {
+        return layout.filter(placed -> standing != Standing.UNSOUND)
+                .map(placed -> WhereFromBook.of(rater, rating, placed))
+                .orElseGet(() -> WhereFromBook.of(rater, rating));
+    }
+
+    /** The weight beside the swinging bob; empty without sound places or without a weight. */
+    Optional<WeightBesideBob> beside(TrainRater rater, Train train, OptionalDouble weight) {
+        return weight.isEmpty() || standing == Standing.UNSOUND
+                ? Optional.empty()
+                : layout.map(placed -> WeightBesideBob.of(rater, train, placed, weight.getAsDouble()));
     }
 
     /** Looks for places as the brief wishes. */

@@ -40,7 +40,7 @@ record BriefEntries(Brief brief) {
             case ESCAPE_TEETH -> escapeTeeth(brief.escapement().teeth());
             case PRINT_BED -> texts(brief.printer().bedWidth(), brief.printer().bedDepth());
             case TOOTH_SIZE -> texts(brief.printer().nozzle());
-            case TOOTH_BENDING -> texts(brief.material().allowable());
+            case RATCHET, TOOTH_BENDING -> texts(brief.material().allowable());
             case FRAME -> texts(brief.frame().width(), brief.frame().height());
             case CLEARANCE -> texts(brief.parts().gap());
         };

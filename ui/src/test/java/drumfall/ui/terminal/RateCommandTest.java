@@ -64,7 +64,7 @@ class RateCommandTest {
                 .containsExactly(
                         "Bench train, held against Small bench clock",
                         "77/9 m1 | 76/8 m1 · 75/8 m1 · E30",
-                        "All 40 demands are met.");
+                        "All 41 demands are met.");
         assertThat(run.out()).doesNotContain("MISSED");
     }
 
@@ -75,7 +75,7 @@ class RateCommandTest {
         // The seconds pendulum of standard gravity: 9.80665 / pi^2 = 0.9936 m at a small arc, here kept at 3.5 degrees.
         assertThat(line(run, "pendulum length").split("  +", -1))
                 .containsExactly("MISSED", "pendulum length", "993 mm", "450 mm to 550 mm");
-        assertThat(run.out()).contains("of 40 demands are missed.");
+        assertThat(run.out()).contains("of 41 demands are missed.");
     }
 
     private static String line(Run run, String part) {
@@ -111,6 +111,43 @@ class RateCommandTest {
         Run run = bench.run("rate", "@small.json", "@sound.json");
         String label = new TrainRater(TerminalBench.small()).movement().teeth().label();
         assertThat(run.out()).contains(label, "A hanging weight can fall.");
+    }
+
+    @Test
+    void the_ratchet_is_told_beside_what_it_may_bear() {
+        Run run = bench.run("rate", "@small.json", "@sound.json");
+        JsonNode json =
+                bench.run("rate", "@small.json", "@sound.json", "--json").json();
+        JsonNode ratchet = json.at("/answers/ratchet");
+        int demanded = json.path("demands").findValuesAsText("demand").indexOf("ratchet");
+        double figure = json.path("demands").get(demanded).path("figure_SI").doubleValue();
+
+        assertThat(run.out()).contains("The click presses a tooth of the ratchet with ");
+        // With the recommended weight hung, the answer at the bench is the demand's figure; 1e-9 of it for rounding.
+        assertThat(ratchet.path("toothBending_Pa").doubleValue()).isCloseTo(figure, within(1e-9 * figure));
+        assertThat(ratchet.path("pinShear_Pa").doubleValue()).isPositive();
+    }
+
+    @Test
+    void weight_and_bob_are_told_where_the_arbors_stand() {
+        JsonNode beside =
+                bench.run("rate", "@small.json", "@sound.json", "--json").json().path("weightBesideBob");
+
+        assertThat(beside.path("verdict").textValue()).isIn("clear", "plane-unknown");
+        assertThat(beside.path("across_m").isNull()).isTrue();
+        assertThat(beside.path("gap_m").doubleValue())
+                .isEqualTo(Math.max(
+                        beside.path("aside_m").doubleValue(),
+                        beside.path("upright_m").doubleValue()));
+        assertThat(bench.run("rate", "@small.json", "@sound.json").out()).contains("the swinging bob");
+    }
+
+    @Test
+    void the_placed_weight_says_where_it_comes_from() {
+        Run run = bench.run("rate", "@small.json", "@sound.json", "--why", "placed-least-weight");
+
+        assertThat(run.out())
+                .contains("W′ = max(W′_running, W′_binding)", "placed-torque-in-1-running", "/friction/bores/low");
     }
 
     // Least favourable directions are the worst of all directions.

@@ -45,6 +45,11 @@ public final class PlacedWalk {
         return running;
     }
 
+    /** The arbors under static friction, from the drum. */
+    public List<PlacedArbor> starting() {
+        return starting;
+    }
+
     /** Smallest weight that keeps the arc asked for, kg; infinite if none does. */
     public double runningWeight() {
         var need = clock.need();

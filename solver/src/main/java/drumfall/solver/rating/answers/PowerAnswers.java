@@ -8,6 +8,7 @@ import drumfall.solver.power.answers.Coasting;
 import drumfall.solver.power.answers.FreeSpin;
 import drumfall.solver.power.answers.HangingShock;
 import drumfall.solver.power.answers.LineBend;
+import drumfall.solver.power.answers.RatchetHold;
 import drumfall.solver.power.answers.RodBound;
 import drumfall.solver.power.answers.WallMoment;
 import drumfall.solver.power.answers.Winding;
@@ -19,6 +20,7 @@ import drumfall.solver.power.books.PowerBooks;
 import drumfall.solver.rating.TrainRater;
 import drumfall.solver.train.Train;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 /** All answers about one train under one weight, in the middle of all bands. */
@@ -100,6 +102,11 @@ public final class PowerAnswers {
     public LineBend lineBend() {
         return new LineBend(
                 train.drumDiameter().doubleValue(), brief.line().diameter().si());
+    }
+
+    /** Ratchet and click with the weight at rest; empty if the click does not rest on the teeth. */
+    public Optional<RatchetHold> ratchet() {
+        return rater.limits().ratchet().hold(books.weight(), lineArm(), train.reeving());
     }
 
     /** The moment on the wall as long as the screw is taken to stand above the drum's axis. */

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.solver.rating.why;
 
+import drumfall.solver.layout.Layout;
 import drumfall.solver.rating.Rating;
 import drumfall.solver.rating.TrainRater;
 import java.util.List;
@@ -23,6 +24,23 @@ public final class WhereFromBook {
      * @param rating the rating
      */
     public static WhereFromBook of(TrainRater rater, Rating rating) {
+        return new WhereFromBook(unplaced(rater, rating).cards());
+    }
+
+    /**
+     * The cards of a rating and of the weight where its arbors stand.
+     *
+     * @param rater what rated it
+     * @param rating the rating
+     * @param layout where its arbors stand
+     */
+    public static WhereFromBook of(TrainRater rater, Rating rating, Layout layout) {
+        CardShelf shelf = unplaced(rater, rating);
+        new PlacedCards(shelf, rater, rating, layout).make();
+        return new WhereFromBook(shelf.cards());
+    }
+
+    private static CardShelf unplaced(TrainRater rater, Rating rating) {
         CardShelf shelf = new CardShelf();
         new RunCards(shelf, rater, rating).make();
         new PendulumCards(shelf, rater, rating).make();
@@ -30,7 +48,8 @@ public final class WhereFromBook {
         new PartCards(shelf, rater, rating).make();
         new WeightCards(shelf, rater, rating).make();
         new UseCards(shelf, rater, rating).make();
-        return new WhereFromBook(shelf.cards());
+        new RatchetCards(shelf, rater, rating).make();
+        return shelf;
     }
 
     /** Every card, those that end a chain among them, each after its inputs. */

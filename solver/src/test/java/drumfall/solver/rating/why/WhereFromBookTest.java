@@ -11,8 +11,11 @@ import com.fasterxml.jackson.core.JsonPointer;
 import drumfall.solver.brief.Brief;
 import drumfall.solver.brief.BriefWriter;
 import drumfall.solver.brief.BundledBriefs;
+import drumfall.solver.layout.Layout;
 import drumfall.solver.rating.Rating;
 import drumfall.solver.rating.TrainRater;
+import drumfall.solver.rating.placing.PlacedPower;
+import drumfall.solver.rating.placing.TrainPlacing;
 import drumfall.solver.samples.Briefs;
 import drumfall.solver.samples.DemoTrain;
 import drumfall.solver.samples.Trains;
@@ -60,6 +63,40 @@ class WhereFromBookTest {
                 }
             }
         }
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = ';',
+            value = {
+                "/frame/arrangement = \"upright\"; 85/10 m1.25 | 66/12 m1.25 · 76/12 m1 · 55/12 m1 · E21",
+                "/frame/arrangement = \"compact\"; 85/10 m1.25 | 66/12 m1.25 · 76/12 m1 · 55/12 m1 · E21",
+                "/frame/arrangement = \"shallow\"; 85/10 m1.5 | 83/12 m1 · 66/12 m1 · 55/12 m1 · E21",
+                "/arbors/drum/kind = \"fixed\" & /arbors/drum/bearings = \"rear\"; 85/10 m1.25 | 66/12 m1.25 · 76/12 m1 · 55/12 m1 · E21"
+            })
+    void every_card_of_a_placed_train_reckons_its_figure(String edits, String line) {
+        TrainRater rater = new TrainRater(Briefs.demoWith(edits));
+        Train train = Trains.of(line, "36", 2);
+        Layout layout =
+                new TrainPlacing(rater).place(train, () -> false).found().orElseThrow();
+        WhereFromBook book = WhereFromBook.of(rater, rater.rate(train), layout);
+
+        assertThat(value(book, "placed-least-weight"))
+                .isEqualTo(PlacedPower.walk(rater, train, layout).leastWeight())
+                .isLessThan(value(book, "least-weight"));
+        for (Card card : book.figures()) {
+            assertThat(card.reckoned())
+                    .as(card.name())
+                    .isCloseTo(card.value(), offset(Math.abs(card.value()) * PERCENT / 100));
+            assertThat(card.reckonedFromTheEnds())
+                    .as(card.name())
+                    .isCloseTo(card.value(), offset(Math.abs(card.value()) * PERCENT / 100));
+        }
+        Set<String> chain = new HashSet<>();
+        collect(book.card("placed-least-weight").orElseThrow(), chain);
+        assertThat(chain)
+                .contains(
+                        "layout.wheel-place-1", "brief.friction.bores.high", "brief.escapement.drop", "train.pinion-3");
     }
 
     @Test

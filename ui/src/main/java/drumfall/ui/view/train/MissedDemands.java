@@ -48,7 +48,7 @@ record MissedDemands(Rating rating, Figures figures) {
     /** The figure of the strip that a missed demand is written beside; empty if it is written beside a reading. */
     Optional<StripFigure> subject(DemandFigure missed) {
         return switch (missed.demand()) {
-            case SINGLE_LAYER, DRUM_SIZE -> Optional.of(StripFigure.of(Kind.DRUM));
+            case SINGLE_LAYER, RATCHET, DRUM_SIZE -> Optional.of(StripFigure.of(Kind.DRUM));
             case FALLS -> Optional.of(StripFigure.of(Kind.FALLS));
             case ARC, ESCAPE_TEETH -> Optional.of(StripFigure.of(Kind.ESCAPE_TEETH));
             case MESHES ->

@@ -41,7 +41,10 @@ final class TrialBrief {
                 drum(),
                 beat(),
                 new Brief.PendulumParts(
-                        q(MASS, "1.2 kg"), q(MASS, "150 g"), new Brief.QualityBand(q(NUMBER, "300"), q(NUMBER, "600"))),
+                        q(MASS, "1.2 kg"),
+                        q(MASS, "150 g"),
+                        new Brief.QualityBand(q(NUMBER, "300"), q(NUMBER, "600")),
+                        Optional.empty()),
                 escapement(),
                 teeth(),
                 new Brief.Meshes(new Brief.MeshRange(1, 2), new Brief.MeshRange(2, 2)),
@@ -83,7 +86,8 @@ final class TrialBrief {
                 q(LENGTH, "4 mm"),
                 q(NUMBER, "1.1"),
                 q(LENGTH, "6 mm"),
-                DrumSide.BEFORE);
+                DrumSide.BEFORE,
+                Optional.empty());
     }
 
     private static Brief.Beat beat() {
