@@ -26,7 +26,9 @@ public record Standing(Rating rating, Place place, List<Integer> options) {
         /** A listed option is at least as good in every objective and better in one. */
         BEATEN,
         /** It meets the brief and nothing found so far beats it; the search was stopped before this train came up. */
-        NOT_BEATEN_SO_FAR
+        NOT_BEATEN_SO_FAR,
+        /** It meets every demand on its figures and a complete front is without it: its arbors have no places. */
+        NO_PLACES
     }
 
     /** Copies the list. */
@@ -55,5 +57,13 @@ public record Standing(Rating rating, Place place, List<Integer> options) {
                 .mapToObj(i -> i + 1)
                 .toList();
         return new Standing(rating, beating.isEmpty() ? Place.NOT_BEATEN_SO_FAR : Place.BEATEN, beating);
+    }
+
+    /**
+     * The same held against a front that is proved complete, which only trains without places escape; see
+     * {@link drumfall.solver.rating.Refused}.
+     */
+    public Standing proved() {
+        return place == Place.NOT_BEATEN_SO_FAR ? new Standing(rating, Place.NO_PLACES, options) : this;
     }
 }

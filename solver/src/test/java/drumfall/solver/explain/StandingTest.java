@@ -25,6 +25,7 @@ class StandingTest {
                 Standing standing = Standing.of(rating, front);
                 seen.add(standing.place());
                 means(standing, front);
+                assertThat(standing.proved()).isEqualTo(standing);
             }
         }
         assertThat(seen).containsExactlyInAnyOrder(Place.MISSES, Place.LISTED, Place.STOOD_FOR, Place.BEATEN);
@@ -55,5 +56,7 @@ class StandingTest {
 
         assertThat(standing.place()).isEqualTo(Place.NOT_BEATEN_SO_FAR);
         assertThat(standing.options()).isEmpty();
+        // A complete front is without it only if its arbors have no places.
+        assertThat(standing.proved().place()).isEqualTo(Place.NO_PLACES);
     }
 }

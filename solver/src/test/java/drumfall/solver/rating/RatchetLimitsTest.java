@@ -25,7 +25,8 @@ class RatchetLimitsTest {
         return new TrainRater(Briefs.demoWith(edits)).limits().ratchet();
     }
 
-    // 8 MPa on a tooth 18.4 sin 7.5° = 2.4017 mm thick and 5 mm wide, bent at 0.8 mm: 8 · 5 · 5.7681 / 4.8 = 48.067 N at
+    // 8 MPa on a tooth 18.4 sin 7.5° = 2.4017 mm thick and 5 mm wide, bent at 0.8 mm: 8 · 5 · 5.7681 / 4.8 = 48.067 N
+    // at
     // 10 mm; a line on 18.75 mm pulls with 25.636 N, two falls hold 51.272 N: 5.2283 kg.
     @Test
     void the_heaviest_weight_is_the_one_worked_by_hand() {
@@ -71,8 +72,8 @@ class RatchetLimitsTest {
     @Test
     void no_weight_allowed_is_heavier_than_some_drum_and_line_carry() {
         // With teeth this thin the ratchet carries less than the line.
-        TrainRater rater = new TrainRater(
-                Briefs.demoWith(WEAK.replace("\"5 mm\"", "\"4 mm\"") + " & /weight/limit = \"400 kg\""));
+        TrainRater rater =
+                new TrainRater(Briefs.demoWith(WEAK.replace("\"5 mm\"", "\"4 mm\"") + " & /weight/limit = \"400 kg\""));
         // The smallest drum with two falls: 24 mm and the line's 1.5 mm give an arm of 12.75 mm.
         double most = rater.limits().ratchet().heaviest(0.01275, Reeving.DOUBLE);
 

@@ -15,6 +15,7 @@ import drumfall.solver.search.SearchOutcome;
 import drumfall.solver.search.TrainSearch;
 import drumfall.solver.train.Train;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.BooleanSupplier;
 import java.util.function.Function;
@@ -87,13 +88,16 @@ final class WhyCommand implements Callable<Integer> {
 
     private ExitCode train(Brief brief, Train asked, BooleanSupplier until) {
         Rating rating = new TrainRater(brief).rate(asked);
-        List<Rating> front = rating.feasible() ? search(brief, until).front() : List.of();
-        Standing standing = Standing.of(rating, front);
+        Optional<SearchOutcome> outcome = rating.feasible() ? Optional.of(search(brief, until)) : Optional.empty();
+        List<Rating> front = outcome.map(SearchOutcome::front).orElse(List.of());
+        Standing found = Standing.of(rating, front);
+        Standing standing =
+                outcome.filter(SearchOutcome.Stopped.class::isInstance).isPresent() ? found : found.proved();
         print(
                 () -> WhyJson.of(brief, standing, front),
                 () -> new WhyReport(brief, units.system()).lines(standing, front));
         return switch (standing.place()) {
-            case MISSES -> ExitCode.DEMAND_MISSED;
+            case MISSES, NO_PLACES -> ExitCode.DEMAND_MISSED;
             case NOT_BEATEN_SO_FAR -> ExitCode.STOPPED;
             default -> until.getAsBoolean() ? ExitCode.STOPPED : ExitCode.DONE;
         };

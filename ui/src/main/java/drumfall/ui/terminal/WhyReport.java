@@ -124,6 +124,7 @@ final class WhyReport {
             }
             case BEATEN -> beaten(standing, front, lines);
             case NOT_BEATEN_SO_FAR -> lines.add(Phrases.phrase("why.notBeaten"));
+            case NO_PLACES -> lines.add(Phrases.phrase("why.noPlaces"));
         }
         return lines;
     }

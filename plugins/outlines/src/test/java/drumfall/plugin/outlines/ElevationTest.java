@@ -85,9 +85,12 @@ class ElevationTest {
                 .containsExactly("1 drum", "2 centre", "3", "4", "5 escape", "pallets", "minute wheel");
     }
 
+    // By hand: depthings of 71.25 and 47.5 mm along the vertical, then 39 mm at 105° and 33.5 mm at 60°:
+    // 47.5 + 39 sin 105° = 85.171, 85.171 + 33.5 sin 60° = 114.183; 39 cos 105° = -10.094, -10.094 + 33.5 / 2 = 6.656.
     @Test
     void dimensions_give_the_arbors_from_the_dial_centre() {
-        assertThat(ELEVATION.texts("dimensions")).contains("-71.25", "0", "47.5", "86.5", "120");
+        assertThat(ELEVATION.texts("dimensions"))
+                .contains("-71.25", "0", "47.5", "85.171", "114.183", "-10.094", "6.656");
     }
 
     /** The sheet of the holes, its table and the CSV say the same. */

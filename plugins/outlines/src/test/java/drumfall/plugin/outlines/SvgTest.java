@@ -90,7 +90,7 @@ class SvgTest {
                 .containsExactly(
                         "arbor-2-wheel-and-pinion, 1 off, PLA",
                         "WHEEL: 0 to 5 mm, 83 teeth, module 1 mm",
-                        "PINION: 5 to 17.8 mm, 10 leaves, module 1.5 mm");
+                        "PINION: 5 to 16.4 mm, 10 leaves, module 1.5 mm");
     }
 
     @Test
