@@ -28,7 +28,7 @@ class SearchAgainstPlainLoopsTest {
 
     @TestFactory
     Stream<DynamicTest> the_front_is_the_same_without_each_of_the_shortcuts() {
-        List<Brief> briefs = SmallBriefs.some(FULL ? 100 : 4, 2000);
+        List<Brief> briefs = SmallBriefs.some(FULL ? 100 : 2, 2000);
         return Stream.of(Shortcut.values())
                 .flatMap(shortcut -> briefs.stream()
                         .map(brief -> DynamicTest.dynamicTest(

@@ -25,6 +25,7 @@ final class ApiOnlyLoader extends ClassLoader {
             "drumfall.solver.layout",
             "drumfall.solver.layout.size",
             "drumfall.solver.layout.check",
+            "drumfall.solver.layout.written",
             "drumfall.solver.fit",
             "drumfall.solver.fit.layer",
             "drumfall.solver.fit.bore",
