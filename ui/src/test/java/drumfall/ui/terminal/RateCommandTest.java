@@ -200,7 +200,8 @@ class RateCommandTest {
 
     @Test
     void a_train_that_no_weight_drives_has_no_number_for_it() {
-        // No pinion of these has a pitch radius that overcomes a bore of 20 mm radius with a coefficient of friction near 2.
+        // No pinion of these has a pitch radius that overcomes a bore of 20 mm radius with a coefficient of friction
+        // near 2.
         ObjectNode tree = (ObjectNode) TerminalBench.json(TerminalBench.smallText());
         ((ObjectNode) tree.at("/arbors/intermediate")).put("diameter", "40 mm").put("bearings", "none");
         ((ObjectNode) tree.at("/friction/bores")).put("low", "1.9").put("high", "2");
