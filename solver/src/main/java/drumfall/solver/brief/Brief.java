@@ -133,6 +133,36 @@ public record Brief(
     }
 
     /**
+     * The same brief with other builds of the arbors.
+     *
+     * @param built how the arbors are built instead
+     */
+    public Brief withArbors(Arbors built) {
+        return new Brief(
+                name,
+                run,
+                fall,
+                weight,
+                line,
+                drum,
+                beat,
+                pendulum,
+                escapement,
+                teeth,
+                train,
+                built,
+                parts,
+                frame,
+                fit,
+                printer,
+                material,
+                friction,
+                hands,
+                objectives,
+                locks);
+    }
+
+    /**
      * The same brief with other objectives.
      *
      * @param asked what makes one train better than another instead
@@ -536,7 +566,16 @@ public record Brief(
         /** The support in the back plate. */
         REAR,
         /** Both. */
-        BOTH
+        BOTH;
+
+        /** How many supports of the two are rolling bearings. */
+        public int count() {
+            return switch (this) {
+                case NONE -> 0;
+                case FRONT, REAR -> 1;
+                case BOTH -> 2;
+            };
+        }
     }
 
     /**
@@ -554,7 +593,16 @@ public record Brief(
             Quantity diameter,
 
             BearingPlaces bearings,
-            Optional<BearingSize> bearing) {}
+            Optional<BearingSize> bearing) {
+        /**
+         * The same arbor with rolling bearings elsewhere.
+         *
+         * @param places where it has them instead
+         */
+        public ArborBuild withBearings(BearingPlaces places) {
+            return new ArborBuild(kind, diameter, places, bearing);
+        }
+    }
 
     /**
      * Boundary dimensions of a rolling bearing besides its bore.

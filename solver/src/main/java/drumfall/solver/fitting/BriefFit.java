@@ -10,6 +10,8 @@ import drumfall.solver.fit.bore.DrillRack;
 import drumfall.solver.fit.bore.DrillSeries;
 import drumfall.solver.fit.bore.Finish;
 import drumfall.solver.fit.bore.FinishedHole;
+import drumfall.solver.fit.bore.Pivot;
+import drumfall.solver.fit.bore.Seating;
 import drumfall.solver.fit.bore.SeatingRules;
 import drumfall.solver.fit.layer.LayerGrid;
 import drumfall.solver.fit.layer.LayerRounding;
@@ -95,6 +97,19 @@ public record BriefFit(Brief brief) {
                         nanometres(size.outer()),
                         nanometres(size.width()),
                         RADIAL_PLAY));
+    }
+
+    /**
+     * The seat of an arbor's bearing in a plate; empty if the brief does not give the bearing's size.
+     *
+     * @param arbor name of the arbor
+     * @param plate name of the plate
+     * @param build how the arbor is built
+     * @throws drumfall.solver.fit.FitException if no drill serves
+     */
+    public Optional<Seating.Rolling> seat(String arbor, String plate, ArborBuild build) {
+        return bearing(build)
+                .map(bearing -> seats().rolling(new Pivot(arbor, plate, nanometres(build.diameter())), bearing));
     }
 
     static long nanometres(Quantity length) {

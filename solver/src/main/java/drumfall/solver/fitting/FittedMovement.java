@@ -8,7 +8,6 @@ import drumfall.solver.brief.Brief;
 import drumfall.solver.brief.Brief.ArborBuild;
 import drumfall.solver.brief.Brief.ArborKind;
 import drumfall.solver.brief.Brief.BearingPlaces;
-import drumfall.solver.fit.bore.Pivot;
 import drumfall.solver.fit.bore.Seating;
 import drumfall.solver.fit.layer.LayerGrid;
 import drumfall.solver.fit.layer.LayerRounding;
@@ -161,8 +160,7 @@ public record FittedMovement(long depth, List<FittedArbor> arbors) {
             if (!rolls) {
                 return running(place, build);
             }
-            Optional<Seating.Rolling> seat = BriefFit.bearing(build).map(bearing -> (Seating.Rolling)
-                    fit.seats().rolling(new Pivot(name, where, nanometres(build.diameter())), bearing));
+            Optional<Seating.Rolling> seat = fit.seat(name, where, build);
             PlateHole.Use use = seat.isPresent() ? PlateHole.Use.SEAT : PlateHole.Use.UNKNOWN_SEAT;
             return new PlateHole(use, fit.running(place, build.diameter()), seat);
         }

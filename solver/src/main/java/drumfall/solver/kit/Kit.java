@@ -178,6 +178,11 @@ public record Kit(
         return parts.stream().filter(part -> part.name().equals(name)).findFirst();
     }
 
+    /** The same train with fewer or more rolling bearings. */
+    public Builds builds() {
+        return Builds.of(rater, rating.train());
+    }
+
     /** What is to be bought. */
     public List<Item> shopping() {
         return new Shopping(this).items();

@@ -4,8 +4,6 @@ package drumfall.solver.kit;
 
 import drumfall.solver.brief.Brief;
 import drumfall.solver.fit.cutting.RodPlan;
-import drumfall.solver.fitting.FittedArbor;
-import drumfall.solver.fitting.PlateHole;
 import drumfall.solver.making.Bob;
 import drumfall.solver.making.MakingSizes;
 import drumfall.solver.making.MovementPart;
@@ -13,6 +11,7 @@ import drumfall.solver.train.DrumRun;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -62,31 +61,45 @@ final class Shopping {
                 plan.provenLeast() ? "arbors; no plan with fewer rods exists" : "arbors");
     }
 
+    /** Those that the brief asks for, and apart from them those that are recommended besides. */
     private void bearings(List<Item> items) {
-        Map<String, Long> counts = new TreeMap<>();
-        kit.fitted()
-                .ifPresent(movement -> movement.arbors().stream()
-                        .flatMap(arbor -> Stream.of(arbor.front(), arbor.back())
-                                .flatMap(hole -> hole.stream())
-                                .filter(hole -> rolls(hole.use()))
-                                .map(hole -> size(arbor, hole)))
-                        .forEach(size -> counts.merge(size, 1L, Long::sum)));
-        counts.forEach((size, count) -> items.add(new Item(
-                "ball bearing",
-                size,
-                Long.toString(count),
-                Long.toString(clocks * count),
-                "drag at most " + brief.arbors().bearing().drag() + ": wash out thick grease")));
+        Builds builds = kit.builds();
+        String drag = "drag at most " + brief.arbors().bearing().drag() + ": wash out thick grease";
+        addBearings("ball bearing", drag, builds.needed(), items);
+        addBearings(
+                "ball bearing (recommended besides)",
+                "not in the brief; " + lighter(builds) + "; " + drag,
+                builds.recommended(),
+                items);
     }
 
-    private static boolean rolls(PlateHole.Use use) {
-        return use == PlateHole.Use.SEAT || use == PlateHole.Use.UNKNOWN_SEAT;
+    private static String lighter(Builds builds) {
+        return "least weight with the recommended bearings "
+                + weight(builds.build(BuildWay.RECOMMENDED)) + ", as the brief says "
+                + weight(builds.build(BuildWay.AS_GIVEN));
     }
 
-    private static String size(FittedArbor arbor, PlateHole hole) {
-        return hole.seat()
-                .map(seat -> seat.bearing().name())
-                .orElse("bore " + arbor.build().diameter() + "; the brief gives no size");
+    private static String weight(Build build) {
+        double least = build.leastWeight();
+        return Double.isFinite(least) ? BigDecimal.valueOf(least).setScale(3, RoundingMode.HALF_UP) + " kg" : "none";
+    }
+
+    private void addBearings(String what, String why, List<BearingPlace> places, List<Item> items) {
+        places.stream()
+                .collect(Collectors.groupingBy(
+                        place -> List.of(place.size(), place.seating()), LinkedHashMap::new, Collectors.toList()))
+                .forEach((kind, alike) -> {
+                    int count = alike.stream().mapToInt(BearingPlace::count).sum();
+                    String arbors = alike.stream()
+                            .map(place -> "arbor " + place.arbor())
+                            .collect(Collectors.joining(" and "));
+                    items.add(new Item(
+                            what,
+                            kind.get(0),
+                            Integer.toString(count),
+                            Integer.toString(clocks * count),
+                            arbors + "; " + kind.get(1) + "; " + why));
+                });
     }
 
     private Item line() {

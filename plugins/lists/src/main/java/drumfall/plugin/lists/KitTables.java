@@ -34,6 +34,7 @@ final class KitTables {
         List<Table> tables = new ArrayList<>();
         tables.add(parts());
         tables.add(shopping());
+        tables.add(BuildTable.of(kit.builds()));
         kit.cutting().ifPresent(plan -> {
             tables.add(arbors());
             tables.add(cutting(plan));
@@ -211,7 +212,7 @@ final class KitTables {
                 String.format(Locale.ROOT, "%.1f %%", 100 * shake.chance().outside()));
     }
 
-    private static String fixed(double value, int places) {
+    static String fixed(double value, int places) {
         return BigDecimal.valueOf(value).setScale(places, RoundingMode.HALF_UP).toPlainString();
     }
 

@@ -14,7 +14,7 @@ import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 
-/** Writes parts, holes, arbors, cuts and shopping as CSV, and all of them as {@code lists.html}. */
+/** Writes parts, holes, arbors, cuts, shopping and builds as CSV, and all of them as {@code lists.html}. */
 public final class ListsExporter implements Exporter {
     /** An exporter. */
     public ListsExporter() {}

@@ -104,7 +104,7 @@ final class ListsPage {
 
     /** A column's name as it is read: {@code mass_g} as {@code mass, g}. */
     static String words(String column) {
-        return column.replaceFirst("_(mm|g)$", ", $1").replace('_', ' ');
+        return column.replaceFirst("_(mm|g|kg)$", ", $1").replace('_', ' ');
     }
 
     private void row(String cell, List<String> texts) throws XMLStreamException {

@@ -8,16 +8,23 @@ import drumfall.plugin.api.ExportProgress;
 import drumfall.plugin.api.Handover;
 import drumfall.plugin.api.trial.TrialFolder;
 import drumfall.plugin.api.trial.TrialHandover;
+import drumfall.solver.brief.Brief;
 import drumfall.solver.fit.cutting.ArborPiece;
 import drumfall.solver.fit.cutting.CuttingPlan;
 import drumfall.solver.fit.cutting.RodCut;
 import drumfall.solver.fit.cutting.RodPlan;
+import drumfall.solver.fitting.PlateHole;
+import drumfall.solver.kit.Build;
+import drumfall.solver.kit.BuildWay;
+import drumfall.solver.kit.Builds;
 import drumfall.solver.kit.Kit;
 import drumfall.solver.making.MovementPart;
+import drumfall.solver.rating.Rating;
 import drumfall.solver.rating.TrainRater;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
@@ -65,6 +72,7 @@ class ListsExporterTest {
                 .containsExactlyInAnyOrder(
                         "parts.csv",
                         "shopping.csv",
+                        "builds.csv",
                         "arbors.csv",
                         "cutting.csv",
                         "holes.csv",
@@ -76,7 +84,8 @@ class ListsExporterTest {
     void a_train_without_places_has_no_holes_and_no_rods() throws IOException {
         Handover unplaced = Handover.unplaced(HANDOVER.brief(), HANDOVER.rating(), "0.0.0-trial");
 
-        assertThat(export(unplaced).names()).containsExactlyInAnyOrder("parts.csv", "shopping.csv", "lists.html");
+        assertThat(export(unplaced).names())
+                .containsExactlyInAnyOrder("parts.csv", "shopping.csv", "builds.csv", "lists.html");
     }
 
     @Test
@@ -171,6 +180,74 @@ class ListsExporterTest {
         assertThat(rows).anyMatch(row -> row.startsWith("line,"));
         assertThat(rows).anyMatch(row -> row.startsWith("filament,"));
         assertThat(rows).filteredOn(row -> row.startsWith("ball bearing,")).isNotEmpty();
+    }
+
+    // The weights are written to the gram.
+    @Test
+    void every_build_is_listed_with_the_solvers_figures() throws IOException {
+        List<String> rows = lines(export(HANDOVER), "builds.csv");
+        List<Build> builds = KIT.builds().all();
+
+        assertThat(rows).hasSize(1 + builds.size());
+        for (int i = 0; i < builds.size(); i++) {
+            Build build = builds.get(i);
+            String row = rows.get(i + 1);
+            Rating anew = new TrainRater(build.brief()).rate(HANDOVER.rating().train());
+            assertThat(cell(row, 0)).isEqualTo(build.way().title());
+            assertThat(cell(row, 1)).isEqualTo(Integer.toString(build.bearingCount()));
+            assertThat(cell(row, 2)).isEqualTo(gram(anew.weight().leastWeight()));
+            assertThat(cell(row, 3)).isEqualTo(gram(anew.leastSmoothest()));
+            assertThat(cell(row, 4)).isEqualTo(gram(anew.leastRoughest()));
+            assertThat(cell(row, 5)).isEqualTo(gram(anew.recommendedWeight()));
+            assertThat(cell(row, 6).isEmpty()).isEqualTo(anew.feasible());
+        }
+    }
+
+    private static String gram(double kilograms) {
+        return String.format(Locale.ROOT, "%.3f", kilograms);
+    }
+
+    // Both supports of all four arbors, none of them of a size that the brief gives.
+    @Test
+    void the_bearings_needed_are_those_that_the_plates_take() throws IOException {
+        long seats = KIT.holes().stream()
+                .filter(row -> row.use() == PlateHole.Use.UNKNOWN_SEAT)
+                .count();
+
+        assertThat(seats).isEqualTo(8);
+        assertThat(bearings(export(HANDOVER), "ball bearing")).isEqualTo(seats);
+        assertThat(bearings(export(HANDOVER), "ball bearing (recommended besides)"))
+                .isZero();
+    }
+
+    @Test
+    void a_clock_in_plain_bores_needs_no_bearings_and_has_those_recommended_apart() throws IOException {
+        Brief plain = KIT.builds().build(BuildWay.PLAIN).brief();
+        TrainRater rater = new TrainRater(plain);
+        Rating rating = rater.rate(HANDOVER.rating().train());
+        Build recommended = Builds.of(rater, rating.train()).build(BuildWay.RECOMMENDED);
+        TrialFolder folder = export(Handover.unplaced(plain, rating, "0.0.0-trial"));
+
+        assertThat(bearings(folder, "ball bearing")).isZero();
+        assertThat(bearings(folder, "ball bearing (recommended besides)"))
+                .isEqualTo(recommended.bearingCount())
+                .isPositive();
+        assertThat(folder.text("shopping.csv"))
+                .contains("least weight with the recommended bearings " + gram(recommended.leastWeight())
+                        + " kg, as the brief says " + gram(rating.weight().leastWeight()) + " kg");
+    }
+
+    private static long bearings(TrialFolder folder, String what) {
+        return lines(folder, "shopping.csv").stream()
+                .filter(row -> row.startsWith(what + ","))
+                .mapToLong(row -> Long.parseLong(cell(row, 2)))
+                .sum();
+    }
+
+    @Test
+    void the_page_says_that_least_weights_are_predictions() throws IOException {
+        assertThat(export(HANDOVER).text("lists.html"))
+                .contains("Fewer or more bearings", "least weight, kg", "Least weights are predictions");
     }
 
     @Test

@@ -35,7 +35,7 @@ public record SeatingRules(
      * @param bearing the bearing
      * @throws FitException if the arbor does not enter the bearing or no drill serves
      */
-    public Seating rolling(Pivot pivot, Bearing bearing) {
+    public Seating.Rolling rolling(Pivot pivot, Bearing bearing) {
         if (pivot.diameter() > bearing.bore()) {
             String rule = "be at most the bore of bearing (%s), %s"
                     .formatted(bearing.name(), Nanometres.text(bearing.bore()));

@@ -70,16 +70,8 @@ public final class Changes {
      */
     public Change bearing(int arbor) {
         ArborBuild build = rater.build(role(arbor));
-        ArborBuild rolling = new ArborBuild(build.kind(), build.diameter(), BearingPlaces.BOTH, build.bearing());
-        return change(Change.Kind.BEARING, arbor, count(build.bearings()), 2, built(arbor, rolling));
-    }
-
-    private static int count(BearingPlaces places) {
-        return switch (places) {
-            case NONE -> 0;
-            case FRONT, REAR -> 1;
-            case BOTH -> 2;
-        };
+        ArborBuild rolling = build.withBearings(BearingPlaces.BOTH);
+        return change(Change.Kind.BEARING, arbor, build.bearings().count(), 2, built(arbor, rolling));
     }
 
     /**

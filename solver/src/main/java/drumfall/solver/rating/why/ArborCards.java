@@ -155,7 +155,11 @@ final class ArborCards {
     /** Drag of bearings, the hands on the centre arbor, and on a turning rod its own weight. */
     private void standing(Card slope, Card rod) {
         Card bearings = shelf.given(
-                name("bearing-count", role, criterion), "n", bearings(), "1", "the brief's build of the arbor");
+                name("bearing-count", role, criterion),
+                "n",
+                build.bearings().count(),
+                "1",
+                "the brief's build of the arbor");
         Card drag = shelf.brief(
                 "M_0", "/arbors/bearing/drag", brief.arbors().bearing().drag());
         Card hands = role == ArborRole.CENTRE
@@ -175,13 +179,5 @@ final class ArborCards {
                 hands,
                 slope,
                 rod);
-    }
-
-    private int bearings() {
-        return switch (build.bearings()) {
-            case NONE -> 0;
-            case FRONT, REAR -> 1;
-            case BOTH -> 2;
-        };
     }
 }

@@ -1,0 +1,78 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.solver.kit;
+
+import drumfall.solver.brief.Brief.ArborBuild;
+import drumfall.solver.brief.Brief.ArborKind;
+import drumfall.solver.fit.FitException;
+import drumfall.solver.fit.bore.Bearing;
+import drumfall.solver.fit.bore.Seating;
+import drumfall.solver.fitting.BriefFit;
+import java.util.Optional;
+
+/**
+ * The rolling bearings of one arbor of the train, all of one size.
+ *
+ * @param arbor from 1 at the drum
+ * @param build how the arbor is built
+ * @param count how many, 1 or 2
+ * @param seat in the plate; empty on a rod that stands still, without a size in the brief, and where none can be drilled
+ * @param unseated why no drill serves for the seat; empty otherwise
+ */
+public record BearingPlace(
+        int arbor, ArborBuild build, int count, Optional<Seating.Rolling> seat, Optional<String> unseated) {
+    /**
+     * The bearings that an arbor's build asks for.
+     *
+     * @param fit what the brief says of bores
+     * @param arbor from 1 at the drum
+     * @param build how the arbor is built
+     * @return empty without bearings
+     */
+    static Optional<BearingPlace> of(BriefFit fit, int arbor, ArborBuild build) {
+        int count = build.bearings().count();
+        if (count == 0) {
+            return Optional.empty();
+        }
+        if (build.kind() == ArborKind.FIXED) {
+            return Optional.of(new BearingPlace(arbor, build, count, Optional.empty(), Optional.empty()));
+        }
+        try {
+            Optional<Seating.Rolling> seat = fit.seat("arbor " + arbor, "plate", build);
+            return Optional.of(new BearingPlace(arbor, build, count, seat, Optional.empty()));
+        } catch (FitException refused) {
+            return Optional.of(
+                    new BearingPlace(arbor, build, count, Optional.empty(), Optional.of(refused.getMessage())));
+        }
+    }
+
+    /**
+     * The same place with another number of bearings.
+     *
+     * @param other how many instead, 1 or 2
+     */
+    BearingPlace withCount(int other) {
+        return new BearingPlace(arbor, build, other, seat, unseated);
+    }
+
+    /** Bore, outer diameter and width, or what is known of them. */
+    public String size() {
+        return BriefFit.bearing(build)
+                .map(Bearing::name)
+                .orElse("bore " + build.diameter() + "; the brief gives no size");
+    }
+
+    /** What carries it: a seat as drawn, or why there is none. */
+    public String seating() {
+        if (build.kind() == ArborKind.FIXED) {
+            return "in what turns on the rod, printed without a seat";
+        }
+        if (unseated.isPresent()) {
+            return unseated.get();
+        }
+        return seat.map(found ->
+                        "seat drawn " + Shopping.millimetres(found.hole().drawn()) + " mm, "
+                                + Shopping.millimetres(found.depth().height()) + " mm deep")
+                .orElse("seat unknown");
+    }
+}
