@@ -18,8 +18,8 @@ final class BuildTable {
                         new Block.Column("Built", 5, false),
                         new Block.Column("Bearings", 2, true),
                         new Block.Column("Least weight", 2.4, true),
-                        new Block.Column("Recommended", 2.4, true),
-                        new Block.Column("Misses of the brief", 5, false)),
+                        new Block.Column("Recommended", 3, true),
+                        new Block.Column("Misses of the brief", 4.4, false)),
                 builds.all().stream().map(BuildTable::row).toList());
         return new Section(
                 "Fewer or more bearings",
