@@ -10,6 +10,8 @@ import drumfall.solver.fit.bore.DrillRack;
 import drumfall.solver.fit.bore.DrillSeries;
 import drumfall.solver.fit.bore.Finish;
 import drumfall.solver.fit.bore.FinishedHole;
+import drumfall.solver.kit.Build;
+import drumfall.solver.kit.Builds;
 import drumfall.solver.power.Criterion;
 import drumfall.solver.power.WeightWalk;
 import drumfall.solver.power.books.LoadedArbor;
@@ -97,6 +99,13 @@ class FiguresTest {
                 // 86 400 seconds a day over 3600 beats an hour.
                 Arguments.of("beat too many", "gains 24.0 s a day"),
                 Arguments.of("nut", f("M6 1.00 mm %.1f s a day", DailyRate.perNutTurn(pendulum, 1e-3)))));
+        for (Build build : Builds.of(Trials.rater(), rating.train()).all()) {
+            Rating anew = new TrainRater(build.brief()).rate(rating.train());
+            figures.add(Arguments.of(
+                    build.way().title(),
+                    build.bearingCount() + " " + kilograms(anew.weight().leastWeight()) + " "
+                            + kilograms(anew.recommendedWeight())));
+        }
         for (int i = 0; i < answers.freeSpins().size(); i++) {
             double seconds = answers.freeSpins().get(i).seconds();
             figures.add(Arguments.of("free spin of arbor " + (i + 1), f("%.1f s", seconds)));
@@ -105,6 +114,10 @@ class FiguresTest {
                     f("spins %.1f s", seconds / 2) + f(" instead of %.1f s", seconds)));
         }
         return figures;
+    }
+
+    private static String kilograms(double mass) {
+        return f(mass < 10 ? "%.3f kg" : "%.2f kg", mass);
     }
 
     @ParameterizedTest(name = "{0}")
@@ -175,6 +188,13 @@ class FiguresTest {
                         + " no weight stops")
                 .containsPattern("Arbors 3 and 4, 0.2 mm too far apart not 34.00 mm between their middles; the mesh"
                         + " rattles 7\\.[7-9]\\d\\d kg runs");
+    }
+
+    @Test
+    void least_weights_of_other_builds_are_called_predictions() {
+        assertThat(PAGES)
+                .allSatisfy(page ->
+                        assertThat(page).contains("Fewer or more bearings").contains("Least weights are predictions"));
     }
 
     @Test

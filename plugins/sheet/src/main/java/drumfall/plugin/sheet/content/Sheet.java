@@ -37,6 +37,7 @@ public record Sheet(String title, String subtitle, String version, List<Section>
                                 Stream.of(
                                         PartDrawings.section(clock),
                                         ArborTable.section(clock),
+                                        BuildTable.section(clock),
                                         AssemblyOrder.section(clock),
                                         BenchChecks.section(clock),
                                         FirstRun.section(clock),
