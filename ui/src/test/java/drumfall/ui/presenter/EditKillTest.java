@@ -23,7 +23,7 @@ class EditKillTest {
     private static final boolean FULL = "full".equals(System.getProperty("drumfall.samples"));
 
     /** Moments while edits and saves follow each other as fast as they go. */
-    private static final int BUSY_MOMENTS = FULL ? 190 : 18;
+    private static final int BUSY_MOMENTS = FULL ? 190 : 9;
 
     /** Moments late enough that edits were made more than ten seconds before, none of them saved. */
     private static final int LATE_MOMENTS = FULL ? 10 : 2;
