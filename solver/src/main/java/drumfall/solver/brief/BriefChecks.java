@@ -38,6 +38,7 @@ final class BriefChecks {
             PartRules::firstLayerIsWithinTheNozzle,
             PartRules::bearingsHaveARing,
             PartRules::ratchetHasRoom,
+            PartRules::clickSpaceTakesARatchet,
             PartRules::clickRestsOnTheTeeth,
             PartRules::drumTakesItsRatchet,
             RangeRules::endShakeInOrder,

@@ -114,6 +114,19 @@ final class PartRules {
                         "make the ratchet thinner or leave more room"));
     }
 
+    /** Ratchet and click are a layer thick at least, and have a layer of play. */
+    static Stream<SheetProblem> clickSpaceTakesARatchet(Brief brief) {
+        Quantity room = brief.drum().clickSpace();
+        Quantity layer = brief.printer().layer();
+        return Clash.unless(
+                room.exact().compareTo(layer.exact().multiply(2)) >= 0,
+                "/drum/clickSpace",
+                room,
+                "a ratchet and its play take two layers (\"%s\" each) at least between great wheel and drum"
+                        .formatted(layer),
+                "leave more room or print in thinner layers");
+    }
+
     /** The click's nose is four nozzle widths thick and bears in its middle. */
     static Stream<SheetProblem> clickRestsOnTheTeeth(Brief brief) {
         Quantity nozzle = brief.printer().nozzle();

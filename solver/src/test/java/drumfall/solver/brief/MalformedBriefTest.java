@@ -137,6 +137,7 @@ class MalformedBriefTest {
             /frame/pillars = {"diameter": "12 mm", "sideInset": "5 mm", "endInset": "8 mm"}; /frame/pillars/sideInset; "5 mm"; must not stand out of the frame; set it further in
             /frame/pillars = {"diameter": "12 mm", "sideInset": "8 mm", "endInset": "155 mm"}; /frame/pillars/endInset; "155 mm"; room beside each other in "320 mm"; nearer to the edge
             /drum/ratchet = {"teeth": 7, "toothDepth": "2 mm", "thickness": "5 mm"}; /drum/ratchet/teeth; 7; at least 8; from 8 to 90
+            /drum/clickSpace = "0.3 mm"; /drum/clickSpace; "0.3 mm"; take two layers ("0.2 mm" each) at least; leave more room
             /drum/ratchet = {"teeth": 18, "toothDepth": "2 mm", "thickness": "6.1 mm"}; /drum/ratchet/thickness; "6.1 mm"; must find room ("6 mm") between great wheel and drum; make the ratchet thinner
             /drum/ratchet = {"teeth": 18, "toothDepth": "0.8 mm", "thickness": "5 mm"}; /drum/ratchet/toothDepth; "0.8 mm"; deeper than two nozzle widths ("0.4 mm" each), where the click bears; make the teeth deeper
             /pendulum/bob = {"diameter": "80 mm", "thickness": "20 mm", "behindPlate": "10 mm"}; /pendulum/bob/behindPlate; "10 mm"; a bob ("20 mm" thick) must swing clear of the back plate; hang it further back
