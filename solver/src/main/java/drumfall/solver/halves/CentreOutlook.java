@@ -6,7 +6,6 @@ import drumfall.solver.brief.MeshPlace;
 import drumfall.solver.power.ArborFriction;
 import drumfall.solver.power.ArborRole;
 import drumfall.solver.power.Criterion;
-import drumfall.solver.rating.TrainRater;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BooleanSupplier;
@@ -35,23 +34,22 @@ final class CentreOutlook {
     /**
      * The outlook over all numbers of meshes that a brief allows above the centre.
      *
-     * @param rater rates against the brief
+     * @param tables of the brief
      * @param leastLoad a running torque at the centre that no lower half undercuts, N m, more than 0
      * @param shortest a memory that no lower half undercuts, s
      * @param longest a memory that no lower half exceeds, s
      * @param cancelled asked often; once true the outlook is cut short and good for nothing
      */
-    CentreOutlook(TrainRater rater, double leastLoad, double shortest, double longest, BooleanSupplier cancelled) {
-        this.rules = new HalfRules(rater);
+    CentreOutlook(HalfTables tables, double leastLoad, double shortest, double longest, BooleanSupplier cancelled) {
+        this.rules = tables.rules;
         this.leastLoad = leastLoad;
         int most = rules.choices.meshesAboveLeft().stream()
                 .mapToInt(count -> count)
                 .max()
                 .orElse(0);
-        MeshChoices allowed = new MeshChoices(rater);
         List<List<MeshChoice>> places = new ArrayList<>();
         for (int number = 1; number <= most; number++) {
-            places.add(allowed.at(new MeshPlace(MeshPlace.Side.ABOVE, number)));
+            places.add(tables.choicesAt(MeshPlace.Side.ABOVE, number));
         }
         this.credit = new MemoryCredit(places, constantShare(places), shortest, longest, cancelled);
         this.bindingShare = rules.choices.meshesAboveLeft().stream()

@@ -3,6 +3,9 @@
 package drumfall.solver.halves;
 
 import drumfall.solver.train.DrumRun;
+import drumfall.solver.train.Reeving;
+import java.util.ArrayList;
+import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -34,6 +37,43 @@ record DrumChoice(
         double carried) {
     /** Closer than this to a limit only exact arithmetic decides; rounding is below a thousandth of it. */
     private static final double DOUBTFUL = 1e-12;
+
+    /**
+     * The drums of a brief that wind the line in one layer, smallest first, each with every reeving.
+     *
+     * @param rules of the brief
+     */
+    static List<DrumChoice> all(HalfRules rules) {
+        List<DrumChoice> drums = new ArrayList<>();
+        for (BigFraction diameter : rules.choices.drumDiametersLeft()) {
+            for (Reeving reeving : rules.choices.reevingsLeft()) {
+                DrumRun run = rules.limits.drumRun(diameter, reeving);
+                if (rules.limits.windsInOneLayer(run)) {
+                    drums.add(of(rules, diameter, run));
+                }
+            }
+        }
+        return drums;
+    }
+
+    private static DrumChoice of(HalfRules rules, BigFraction diameter, DrumRun run) {
+        double size = diameter.doubleValue();
+        double[] hours = rules.limits.hoursPerTurn(run);
+        double lineArm = rules.movement.lineArm(size);
+        long mass = rules.movement.parts().drumMass(size);
+        return new DrumChoice(
+                diameter,
+                run,
+                hours[0],
+                hours[1],
+                lineArm,
+                rules.limits.drumFlangeRadius(size),
+                mass,
+                DrumLine.of(rules, lineArm, mass, run.reeving()),
+                run.turns(),
+                rules.limits.ratchet().heaviest(lineArm, run.reeving()),
+                rules.limits.heaviestCarried(lineArm, run.reeving()));
+    }
 
     /** Whether some number of hours within bounds may do. */
     boolean mayRun(double least, double most) {

@@ -2,6 +2,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.solver.halves;
 
+import drumfall.solver.power.ArborFriction;
+import drumfall.solver.power.ArborRole;
+import drumfall.solver.power.Criterion;
+import drumfall.solver.train.Reeving;
+
 /**
  * Weight as a rising line of the torque on the drum arbor, with the drum's bearings in the middle of their bands.
  *
@@ -11,6 +16,30 @@ package drumfall.solver.halves;
  * @param bindingSlope the same for binding
  */
 record DrumLine(double running, double runningSlope, double binding, double bindingSlope) {
+    /**
+     * The line of a drum.
+     *
+     * @param rules steps of the walk
+     * @param lineArm arm of the line about the axis, m
+     * @param mass µg
+     * @param reeving how the line carries the weight
+     */
+    static DrumLine of(HalfRules rules, double lineArm, long mass, Reeving reeving) {
+        double running = weight(rules, Criterion.RUNNING, 0, lineArm, mass, reeving);
+        double binding = weight(rules, Criterion.BINDING, 0, lineArm, mass, reeving);
+        return new DrumLine(
+                running,
+                weight(rules, Criterion.RUNNING, 1, lineArm, mass, reeving) - running,
+                binding,
+                weight(rules, Criterion.BINDING, 1, lineArm, mass, reeving) - binding);
+    }
+
+    private static double weight(
+            HalfRules rules, Criterion criterion, double load, double lineArm, long mass, Reeving reeving) {
+        ArborFriction friction = rules.movement.regime(criterion).arbor(ArborRole.DRUM);
+        return rules.movement.weightFor(friction.tension(load, lineArm, mass), reeving);
+    }
+
     /** A line that neither undercuts. */
     DrumLine least(DrumLine other) {
         return new DrumLine(

@@ -2,15 +2,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.solver.halves;
 
-import drumfall.solver.power.ArborRole;
 import drumfall.solver.power.Criterion;
 import drumfall.solver.power.escape.EscapeNeed;
 import drumfall.solver.power.escape.HeldArc;
-import java.util.ArrayList;
-import java.util.Collection;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
 import java.util.function.BooleanSupplier;
 
 /** One escape wheel count: the beats it may keep, what it needs at least, and the least that tails above it need. */
@@ -29,22 +24,18 @@ final class EscapeSide {
     private final double torqueConstant;
     private final double torquePerSquare;
     private final HalfRules rules;
-    private final List<TailBounds> tails = new ArrayList<>();
-    private final List<TailOutlook> outlooks = new ArrayList<>();
-    private final List<TailOutlook> lastOutlooks = new ArrayList<>();
-
-    /** What may stand last, the choices of each module apart: together their least figures would belong to no mesh. */
-    final List<List<MeshChoice>> lastMeshes = new ArrayList<>();
+    private final Tails tails;
+    private final TailOutlook[] outlooks;
+    private final TailOutlook anyOutlook;
 
     /**
      * Works out the side.
      *
      * @param rules what both halves share
      * @param teeth teeth of the escape wheel
-     * @param choices what may stand at each place below the centre, from the centre
-     * @param cancelled asked often; once true the bounds are cut short and good for nothing
+     * @param tails what may stand before the escape wheel
      */
-    EscapeSide(HalfRules rules, int teeth, List<List<MeshChoice>> choices, BooleanSupplier cancelled) {
+    EscapeSide(HalfRules rules, int teeth, Tails tails) {
         this.rules = rules;
         this.teeth = teeth;
         this.heldArc = rules.movement.heldArc(teeth);
@@ -56,30 +47,49 @@ final class EscapeSide {
         this.longestMemory = heldArc.need(SECONDS_PER_HOUR / beats[0]).memory() * (1 + ROUNDING);
         this.torqueConstant = heldArc.need(0).torque();
         this.torquePerSquare = heldArc.need(1).torque() - torqueConstant;
-        double running = load(Criterion.RUNNING, 0);
-        double binding = load(Criterion.BINDING, 0);
-        tails.add(TailBounds.none(
-                running, load(Criterion.RUNNING, 1) - running, binding, load(Criterion.BINDING, 1) - binding));
-        for (List<MeshChoice> sameModule : byModule(choices.get(choices.size() - 1))) {
-            lastMeshes.add(sameModule);
-            lastOutlooks.add(new TailOutlook(tails.get(0).withInFront(rules, sameModule, true, cancelled), this));
+        this.tails = tails;
+        this.outlooks = new TailOutlook[tails.numbers];
+        tails.kinds.forEach(this::look);
+        TailKind some = tails.kinds.get(0);
+        this.anyOutlook = new TailOutlook(tails.longest(), this, some.lowestBefore(), some.highestBefore());
+    }
+
+    /**
+     * The sides of all escape wheels that are left and have a half.
+     *
+     * @param rules what both halves share
+     * @param choices what may stand at each place below the centre, from the centre
+     * @param cancelled asked often; once true the bounds are cut short and good for nothing
+     */
+    static List<EscapeSide> all(HalfRules rules, List<List<MeshChoice>> choices, BooleanSupplier cancelled) {
+        if (choices.stream().anyMatch(List::isEmpty)) {
+            return List.of();
         }
-        for (int length = 1; length < choices.size(); length++) {
-            tails.add(tails.get(length - 1)
-                    .withInFront(rules, choices.get(choices.size() - length), length == 1, cancelled));
+        Tails tails = new Tails(rules, choices, cancelled);
+        return rules.choices.escapeTeethLeft().stream()
+                .filter(rules.limits::arcKept)
+                .map(teeth -> new EscapeSide(rules, teeth, tails))
+                .filter(side -> Double.isFinite(side.leastLoad(choices.get(0))))
+                .toList();
+    }
+
+    private void look(TailKind kind) {
+        if (outlooks[kind.number()] == null) {
+            outlooks[kind.number()] = new TailOutlook(kind.bounds(), this, kind.lowestBefore(), kind.highestBefore());
+            if (kind.rest() != null) {
+                look(kind.rest());
+            }
         }
-        tails.forEach(bounds -> outlooks.add(new TailOutlook(bounds, this)));
+    }
+
+    /** The kinds of tails behind a first mesh; of halves with one mesh, the kinds of that mesh. */
+    List<TailKind> kinds() {
+        return tails.kinds;
     }
 
     /** Torque on the escape arbor if the escape wheel needs a torque, N m. */
     double load(Criterion criterion, double torque) {
-        return rules.movement
-                .regime(criterion)
-                .arbor(ArborRole.ESCAPE)
-                .load(
-                        rules.movement.torqueAsked(criterion, torque),
-                        rules.movement.parts().escapeWheelRadius(),
-                        rules.movement.parts().escapeWheelMass());
+        return Tails.atEscape(rules, criterion, torque);
     }
 
     /**
@@ -100,24 +110,26 @@ final class EscapeSide {
      * @param ratio of the meshes before it
      */
     TailBounds.Least tail(int length, double ratio) {
-        return outlooks.get(length).behind(ratio);
+        return tails.ofLength(length).between(fewestTurns / ratio, mostTurns / ratio, this, ratio);
     }
 
     /**
-     * The least that a last mesh of one module needs behind meshes that multiply the speed so far.
+     * The least that any tail behind a first mesh needs.
      *
-     * @param group index in {@link #lastMeshes}
-     * @param ratio of the meshes before it
+     * @param ratio of the first mesh
      */
-    TailBounds.Least lastTail(int group, double ratio) {
-        return lastOutlooks.get(group).behind(ratio);
+    TailBounds.Least anyTail(double ratio) {
+        return anyOutlook.behind(ratio);
     }
 
-    private static Collection<List<MeshChoice>> byModule(List<MeshChoice> place) {
-        Map<Integer, List<MeshChoice>> groups = new TreeMap<>();
-        place.forEach(choice -> groups.computeIfAbsent(choice.moduleNumber, module -> new ArrayList<>())
-                .add(choice));
-        return groups.values();
+    /**
+     * The least that any tail of a kind needs behind meshes that multiply the speed so far.
+     *
+     * @param kind of the tail
+     * @param ratio of the meshes before it
+     */
+    TailBounds.Least tail(TailKind kind, double ratio) {
+        return outlooks[kind.number()].behind(ratio);
     }
 
     /**
@@ -128,7 +140,7 @@ final class EscapeSide {
     double leastLoad(List<MeshChoice> first) {
         double lowest = first.get(0).ratio;
         double highest = first.get(first.size() - 1).ratio;
-        return tails.get(tails.size() - 1)
+        return tails.longest()
                 .between(fewestTurns / highest, mostTurns / lowest, this, highest)
                 .running();
     }

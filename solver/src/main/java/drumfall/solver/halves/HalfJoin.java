@@ -123,21 +123,43 @@ public final class HalfJoin {
      * @param values where to write them
      */
     public void values(UpperHalf upper, LowerHalf lower, double recommendedWeight, double[] values) {
-        for (int i = 0; i < asked.length; i++) {
-            values[i] = value(asked[i], upper, lower, recommendedWeight);
-        }
+        write(
+                asked,
+                upper.sums.with(lower.sums),
+                upper.meshes.size() + lower.meshes.size(),
+                upper.durationError,
+                recommendedWeight,
+                values);
     }
 
-    private static double value(Objective objective, UpperHalf upper, LowerHalf lower, double recommendedWeight) {
-        return switch (objective.figure()) {
-            case RECOMMENDED_WEIGHT -> recommendedWeight;
-            case FILAMENT_MASS -> Objectives.kilograms(upper.sums.filament() + lower.sums.filament());
-            case LARGEST_WHEEL -> 2 * Math.max(upper.sums.largestTip(), lower.sums.largestTip());
-            case CENTRE_DISTANCES -> Objectives.metres(upper.sums.centreDistances() + lower.sums.centreDistances());
-            case MESHES -> upper.meshes.size() + lower.meshes.size();
-            case MODULES -> Long.bitCount(upper.sums.moduleBits() | lower.sums.moduleBits());
-            case DURATION_ERROR -> upper.durationError;
-        };
+    /**
+     * Writes objective values.
+     *
+     * @param asked the objectives
+     * @param sums of all parts
+     * @param meshes of the train
+     * @param durationError s
+     * @param recommendedWeight kg
+     * @param values where to write them
+     */
+    static void write(
+            Objective[] asked,
+            PartSums sums,
+            int meshes,
+            double durationError,
+            double recommendedWeight,
+            double[] values) {
+        for (int i = 0; i < asked.length; i++) {
+            values[i] = switch (asked[i].figure()) {
+                case RECOMMENDED_WEIGHT -> recommendedWeight;
+                case FILAMENT_MASS -> Objectives.kilograms(sums.filament());
+                case LARGEST_WHEEL -> 2 * sums.largestTip();
+                case CENTRE_DISTANCES -> Objectives.metres(sums.centreDistances());
+                case MESHES -> meshes;
+                case MODULES -> Long.bitCount(sums.moduleBits());
+                case DURATION_ERROR -> durationError;
+            };
+        }
     }
 
     private double weight(UpperHalf upper, LowerHalf lower, Criterion criterion, double centreLoad) {

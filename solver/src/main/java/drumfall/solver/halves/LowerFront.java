@@ -20,19 +20,28 @@ final class LowerFront {
 
     private final HalfRules rules;
     private final CentreOutlook outlook;
+    private final LowerProspects prospects;
     private final DominanceTree<LowerHalf> tree;
     private final List<LowerHalf> kept = new ArrayList<>();
     private final Set<LowerHalf> in = new TreeSet<>((a, b) -> a.compareTo(b));
 
-    LowerFront(HalfRules rules, CentreOutlook outlook) {
+    /**
+     * An empty front.
+     *
+     * @param rules what both halves share
+     * @param outlook what upper halves make of torque and memory
+     * @param prospects what trains can still bring
+     */
+    LowerFront(HalfRules rules, CentreOutlook outlook, LowerProspects prospects) {
         this.rules = rules;
         this.outlook = outlook;
+        this.prospects = prospects;
         this.tree = new DominanceTree<>(FIXED_ATTRIBUTES + rules.objectiveAttributes());
     }
 
     /**
      * Whether a half that needs at least so much and remembers at most so long is surely not wanted: too much for any
-     * weight, or replaced. The reach, which few entries ask for, must serve for that of the half.
+     * weight, without prospects, or replaced. The reach, which few entries ask for, must serve for that of the half.
      */
     boolean unwanted(
             double runningLoad,
@@ -43,6 +52,7 @@ final class LowerFront {
             PartSums sums,
             Supplier<LowerReach> reach) {
         return runningLoad > outlook.mostTorque()
+                || prospects.hopeless(runningLoad, bindingLoad, sums)
                 || tree.covers(
                         asked(runningLoad, bindingLoad, memory, tip, borne, sums),
                         (at, entry, asked) -> surelyLess(at, asked)
@@ -67,14 +77,14 @@ final class LowerFront {
     }
 
     /**
-     * The halves that are left when each has been held against all others.
+     * The halves that are left when each has been held against all others and against the trains found.
      *
      * @param cancelled asked often; once true the list is cut short
      */
     List<LowerHalf> culled(BooleanSupplier cancelled) {
         return new ArrayList<>(kept.stream()
                 .takeWhile(half -> !cancelled.getAsBoolean())
-                .filter(half -> !replaced(half))
+                .filter(half -> !replaced(half) && !prospects.hopeless(half.runningLoad, half.bindingLoad, half.sums))
                 .toList());
     }
 

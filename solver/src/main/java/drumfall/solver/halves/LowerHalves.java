@@ -3,7 +3,7 @@
 package drumfall.solver.halves;
 
 import drumfall.solver.brief.MeshPlace;
-import drumfall.solver.rating.TrainRater;
+import drumfall.solver.rating.CellFront;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -12,93 +12,117 @@ import java.util.stream.IntStream;
 
 /** Lists the lower halves with a number of meshes that some front may need, least running torque first. */
 public final class LowerHalves {
-    private final TrainRater rater;
+    private final HalfTables tables;
     private final HalfRules rules;
     private final boolean thin;
+    private final int stride;
     private final List<LowerHalf> known;
+    private final CellFront found;
     private final BooleanSupplier cancelled;
     private final List<List<MeshChoice>> choices = new ArrayList<>();
 
     private LowerHalves(
-            TrainRater rater, int count, boolean thin, int stride, List<LowerHalf> known, BooleanSupplier cancelled) {
-        this.rater = rater;
-        this.rules = new HalfRules(rater);
+            HalfTables tables,
+            int count,
+            boolean thin,
+            int stride,
+            List<LowerHalf> known,
+            CellFront found,
+            BooleanSupplier cancelled) {
+        this.tables = tables;
+        this.rules = tables.rules;
         this.thin = thin;
+        this.stride = stride;
         this.known = known;
+        this.found = found;
         this.cancelled = cancelled;
-        MeshChoices allowed = new MeshChoices(rater);
         for (int number = 1; number <= count; number++) {
-            choices.add(everyFew(allowed.at(new MeshPlace(MeshPlace.Side.BELOW, number)), stride));
+            choices.add(everyFew(tables.choicesAt(MeshPlace.Side.BELOW, number), stride));
         }
     }
 
     /**
      * A sample of the halves, found quickly: only one choice in a few is tried at each place.
      *
-     * @param rater rates against the brief
+     * @param tables of the brief
      * @param count meshes from the centre to the escape wheel, at least 1
      * @param stride one choice in so many is tried
+     * @param found trains found; halves without prospects of changing this front are left out. It must not change while
+     *     listing
      * @param cancelled asked often; once true the list is cut short
      */
-    public static List<LowerHalf> sample(TrainRater rater, int count, int stride, BooleanSupplier cancelled) {
-        return new LowerHalves(rater, count, true, stride, List.of(), cancelled).list();
+    public static List<LowerHalf> sample(
+            HalfTables tables, int count, int stride, CellFront found, BooleanSupplier cancelled) {
+        return new LowerHalves(tables, count, true, stride, List.of(), found, cancelled).list();
     }
 
     /**
-     * All halves that no other one replaces.
+     * All halves that no other one replaces and that have prospects.
      *
-     * @param rater rates against the brief
+     * @param tables of the brief
      * @param count meshes from the centre to the escape wheel, at least 1
      * @param known halves known already, which replace most others before these are worked out
+     * @param found trains found; halves without prospects of changing this front are left out. It must not change while
+     *     listing
      * @param cancelled asked often; once true the list is cut short
      */
     public static List<LowerHalf> thinned(
-            TrainRater rater, int count, List<LowerHalf> known, BooleanSupplier cancelled) {
-        return new LowerHalves(rater, count, true, 1, known, cancelled).list();
+            HalfTables tables, int count, List<LowerHalf> known, CellFront found, BooleanSupplier cancelled) {
+        return new LowerHalves(tables, count, true, 1, known, found, cancelled).list();
     }
 
     /**
      * All halves, also those that another one replaces; for small briefs.
      *
-     * @param rater rates against the brief
+     * @param tables of the brief
      * @param count meshes from the centre to the escape wheel, at least 1
      * @param cancelled asked often; once true the list is cut short
      */
-    public static List<LowerHalf> all(TrainRater rater, int count, BooleanSupplier cancelled) {
-        return new LowerHalves(rater, count, false, 1, List.of(), cancelled).list();
+    public static List<LowerHalf> all(HalfTables tables, int count, BooleanSupplier cancelled) {
+        return new LowerHalves(tables, count, false, 1, List.of(), tables.nothing(), cancelled).list();
     }
 
     private List<LowerHalf> list() {
-        List<EscapeSide> sides = sides();
+        List<EscapeSide> sides =
+                stride == 1 ? tables.sides(choices.size(), cancelled) : EscapeSide.all(rules, choices, cancelled);
         if (sides.isEmpty() || cancelled.getAsBoolean()) {
             return List.of();
         }
-        CentreOutlook outlook = outlook(sides);
-        List<LowerHalf> listed = listed(sides, outlook);
+        double longest =
+                sides.stream().mapToDouble(side -> side.longestMemory).max().orElseThrow();
+        LowerProspects prospects = new LowerProspects(rules, found, tables.uppers(longest, cancelled), choices.size());
+        List<LowerHalf> listed = listed(sides, tables.outlook(choices.size(), cancelled), prospects);
         listed.sort(Comparator.<LowerHalf>comparingDouble(half -> half.runningLoad)
                 .thenComparing((a, b) -> a.compareTo(b)));
         return listed;
     }
 
-    private List<LowerHalf> listed(List<EscapeSide> sides, CentreOutlook outlook) {
+    private List<LowerHalf> listed(List<EscapeSide> sides, CentreOutlook outlook, LowerProspects prospects) {
         List<LowerHalf> halves = new ArrayList<>();
-        LowerReaches reaches = new LowerReaches(rules, choices);
+        LowerReaches reaches = new LowerReaches(tables, choices);
         // Each piece of work has a front of its own, whichever thread takes it: the pieces and the order in which they
         // are put together are always the same.
         sides.stream()
                 .flatMap(side -> IntStream.range(0, LowerListing.PARTS)
                         .mapToObj(part -> new LowerListing(
-                                rules, choices, side, reaches, part, thin, frontOf(known, outlook), cancelled)))
+                                rules,
+                                choices,
+                                side,
+                                reaches,
+                                part,
+                                thin,
+                                frontOf(known, outlook, prospects),
+                                cancelled)))
                 .toList()
                 .parallelStream()
                 .map(LowerListing::list)
                 .toList()
                 .forEach(halves::addAll);
-        return thin ? frontOf(halves, outlook).culled(cancelled) : halves;
+        return thin ? frontOf(halves, outlook, prospects).culled(cancelled) : halves;
     }
 
-    private LowerFront frontOf(List<LowerHalf> halves, CentreOutlook outlook) {
-        LowerFront front = new LowerFront(rules, outlook);
+    private LowerFront frontOf(List<LowerHalf> halves, CentreOutlook outlook, LowerProspects prospects) {
+        LowerFront front = new LowerFront(rules, outlook, prospects);
         for (LowerHalf half : halves) {
             if (cancelled.getAsBoolean()) {
                 break;
@@ -113,28 +137,5 @@ public final class LowerHalves {
                 .filter(i -> i % stride == 0)
                 .mapToObj(place::get)
                 .toList();
-    }
-
-    private List<EscapeSide> sides() {
-        if (choices.stream().anyMatch(List::isEmpty)) {
-            return List.of();
-        }
-        return rules.choices.escapeTeethLeft().stream()
-                .filter(rules.limits::arcKept)
-                .map(teeth -> new EscapeSide(rules, teeth, choices, cancelled))
-                .filter(side -> Double.isFinite(side.leastLoad(choices.get(0))))
-                .toList();
-    }
-
-    private CentreOutlook outlook(List<EscapeSide> sides) {
-        double leastLoad = sides.stream()
-                .mapToDouble(side -> side.leastLoad(choices.get(0)))
-                .min()
-                .orElseThrow();
-        double shortest =
-                sides.stream().mapToDouble(side -> side.shortestMemory).min().orElseThrow();
-        double longest =
-                sides.stream().mapToDouble(side -> side.longestMemory).max().orElseThrow();
-        return new CentreOutlook(rater, leastLoad, shortest, longest, cancelled);
     }
 }

@@ -70,50 +70,76 @@ final class LowerListing {
 
     /** The halves; with thinning those known before are among them. */
     List<LowerHalf> list() {
-        if (count > 1 || part == 0) {
-            extend(new ArrayList<>(), 1, PartSums.NONE);
+        List<MeshChoice> meshes = new ArrayList<>();
+        if (count > 1) {
+            List<MeshChoice> first = choices.get(0);
+            for (int i = part; i < first.size() && !cancelled.getAsBoolean(); i += PARTS) {
+                put(first.get(i), meshes, 1, PartSums.NONE, escape.kinds());
+            }
+        } else if (part == 0) {
+            extend(escape.kinds(), meshes, 1, PartSums.NONE);
         }
         return thin ? front.kept() : all;
     }
 
-    private void extend(List<MeshChoice> meshes, double ratio, PartSums sums) {
-        if (meshes.size() == count - 1) {
-            for (int group = 0; group < escape.lastMeshes.size(); group++) {
-                finishWith(group, meshes, ratio, sums);
-            }
+    /** Goes through the halves that begin with some meshes and another one, and end with a tail of some kind. */
+    private void put(MeshChoice choice, List<MeshChoice> meshes, double ratio, PartSums sums, List<TailKind> kinds) {
+        if (!clearsArborBefore(meshes, choice)) {
             return;
         }
-        List<MeshChoice> next = choices.get(meshes.size());
-        int stride = meshes.isEmpty() ? PARTS : 1;
-        for (int i = meshes.isEmpty() ? part : 0; i < next.size(); i += stride) {
-            MeshChoice choice = next.get(i);
-            double product = ratio * choice.ratio;
-            if (product > escape.mostTurns || cancelled.getAsBoolean()) {
-                return;
-            }
-            if (clearsArborBefore(meshes, choice)) {
-                mostFelt[meshes.size()] = choice.felt.felt(escape.longestMemory * choice.teeth * ratio / 3600);
-                meshes.add(choice);
-                PartSums with = sums.with(choice);
-                if (mayServeSeconds(meshes) && mayMatter(meshes, escape.tail(count - meshes.size(), product), with)) {
-                    extend(meshes, product, with);
-                }
-                meshes.remove(meshes.size() - 1);
-            }
+        mostFelt[meshes.size()] = choice.felt.felt(escape.longestMemory * choice.teeth * ratio / 3600);
+        meshes.add(choice);
+        if (mayServeSeconds(meshes)) {
+            extend(kinds, meshes, ratio * choice.ratio, sums.with(choice));
         }
+        meshes.remove(meshes.size() - 1);
     }
 
-    private void finishWith(int group, List<MeshChoice> meshes, double ratio, PartSums sums) {
-        List<MeshChoice> last = escape.lastMeshes.get(group);
-        if (!mayMatter(meshes, escape.lastTail(group, ratio), sums)) {
+    /** Goes through the halves that begin with some meshes and end with a tail of some kind. */
+    private void extend(List<TailKind> kinds, List<MeshChoice> meshes, double ratio, PartSums sums) {
+        if (meshes.size() == 1) {
+            TailBounds.Least any = escape.anyTail(ratio);
+            if (!mayMatter(meshes, any, sums.with(any.sums(0)))) {
+                return;
+            }
+        }
+        List<MeshChoice> next = null;
+        List<TailKind> left = new ArrayList<>();
+        for (TailKind kind : kinds) {
+            if (kind.first() != next) {
+                extendWith(next, left, meshes, ratio, sums);
+                next = kind.first();
+                left.clear();
+            }
+            TailBounds.Least least = escape.tail(kind, ratio);
+            if (mayMatter(meshes, least, sums.with(kind.sums(least)))) {
+                left.add(kind);
+            }
+        }
+        extendWith(next, left, meshes, ratio, sums);
+    }
+
+    /** Goes through the halves whose next mesh is of one group, with the kinds of tails that are left behind it. */
+    private void extendWith(
+            List<MeshChoice> next, List<TailKind> kinds, List<MeshChoice> meshes, double ratio, PartSums sums) {
+        if (kinds.isEmpty()) {
             return;
         }
-        for (int i = firstAtLeast(last, escape.fewestTurns / ratio); i < last.size(); i++) {
-            MeshChoice choice = last.get(i);
+        boolean last = kinds.get(0).rest() == null;
+        List<TailKind> rests =
+                last ? List.of() : kinds.stream().map(TailKind::rest).toList();
+        int from = kinds.stream()
+                .mapToInt(kind -> kind.firstReaching(escape.fewestTurns / ratio))
+                .min()
+                .orElseThrow();
+        for (int i = from; i < next.size(); i++) {
+            MeshChoice choice = next.get(i);
             if (ratio * choice.ratio > escape.mostTurns || cancelled.getAsBoolean()) {
                 return;
             }
-            if (clearsArborBefore(meshes, choice)) {
+            if (!last) {
+                put(choice, meshes, ratio, sums, rests);
+            } else if (clearsArborBefore(meshes, choice)) {
                 mostFelt[meshes.size()] = choice.bestFelt;
                 meshes.add(choice);
                 finish(meshes, sums.with(choice));
@@ -154,7 +180,11 @@ final class LowerListing {
         return index == 0 ? ArborRole.CENTRE : ArborRole.INTERMEDIATE;
     }
 
-    /** Whether meshes and the best tail behind them might be a half that none so far replaces. */
+    /**
+     * Whether meshes and the best tail behind them might be a half that none so far replaces.
+     *
+     * @param sums of the meshes and the tail
+     */
     private boolean mayMatter(List<MeshChoice> meshes, TailBounds.Least tail, PartSums sums) {
         if (Double.isInfinite(tail.running())) {
             return false;
@@ -168,7 +198,7 @@ final class LowerListing {
                 escape.longestMemory,
                 meshes.get(0).tipRadius,
                 borne(meshes),
-                sums.with(tail.sums()),
+                sums,
                 () -> reaches.of(meshes));
     }
 
@@ -271,19 +301,5 @@ final class LowerListing {
             teeth *= choice.teeth;
         }
         return least;
-    }
-
-    private static int firstAtLeast(List<MeshChoice> sorted, double ratio) {
-        int low = 0;
-        int high = sorted.size();
-        while (low < high) {
-            int middle = (low + high) >>> 1;
-            if (sorted.get(middle).ratio < ratio) {
-                low = middle + 1;
-            } else {
-                high = middle;
-            }
-        }
-        return low;
     }
 }

@@ -38,10 +38,11 @@ final class LowerReaches {
     /**
      * The reaches for a list.
      *
-     * @param rules of the brief
+     * @param tables of the brief
      * @param choices what may stand at each place below the centre, at least one
      */
-    LowerReaches(HalfRules rules, List<List<MeshChoice>> choices) {
+    LowerReaches(HalfTables tables, List<List<MeshChoice>> choices) {
+        HalfRules rules = tables.rules;
         this.overlaps = new Overlaps(rules);
         this.count = choices.size();
         this.escapeWheel = rules.limits.escapeWheelRadius();
@@ -51,11 +52,10 @@ final class LowerReaches {
                         .mapToDouble(choice -> choice.tipRadius)
                         .min()
                         .orElse(0);
-        MeshChoices allowed = new MeshChoices(rules.rater);
         for (int above : rules.choices.meshesAboveLeft()) {
             PlaneRoom room = overlaps.room(above + count);
             if (room.decisive() != 0 || !room.keepsApart(0)) {
-                shapes.add(new Beside(above, room, most(allowed.at(new MeshPlace(MeshPlace.Side.ABOVE, above)))));
+                shapes.add(new Beside(above, room, most(tables.choicesAt(MeshPlace.Side.ABOVE, above))));
             }
         }
         this.ample = shapes.isEmpty();

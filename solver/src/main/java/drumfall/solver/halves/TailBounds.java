@@ -7,6 +7,8 @@ import drumfall.solver.power.Criterion;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.BooleanSupplier;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 
 /**
  * The least that any tail of a lower half can need, by what it still has to multiply the speed.
@@ -34,6 +36,9 @@ final class TailBounds {
     private static final int FIRST_BAND = -1;
 
     private static final int BLOCK = 24;
+
+    /** Stands for ratios without a limit. */
+    private static final double LARGEST = 1e100;
 
     private final double[][] least;
     private volatile double[][] blocks;
@@ -72,29 +77,65 @@ final class TailBounds {
      *
      * @param rules steps of the walk
      * @param choices what may stand in front, at least one
-     * @param last whether the mesh put in front is the last before the escape arbor
+     * @param below role of the arbor that such a mesh drives
+     * @param above role of the arbor that carries its wheel
+     * @param mostFelt what a mesh lets through at most when running
      * @param cancelled asked often; once true the bounds are cut short and good for nothing
      */
-    TailBounds withInFront(HalfRules rules, List<MeshChoice> choices, boolean last, BooleanSupplier cancelled) {
+    TailBounds withInFront(
+            HalfRules rules,
+            List<MeshChoice> choices,
+            ArborRole below,
+            ArborRole above,
+            ToDoubleFunction<MeshChoice> mostFelt,
+            BooleanSupplier cancelled) {
         double longest =
                 choices.stream().mapToDouble(choice -> choice.ratio).max().orElseThrow();
         TailBounds longer = new TailBounds(least.length + (int) Math.ceil(Math.log(longest) / WIDTH) + 3);
-        ArborRole below = last ? ArborRole.ESCAPE : ArborRole.INTERMEDIATE;
+        int[] reached = IntStream.range(0, least.length)
+                .filter(band -> Double.isFinite(least[band][FILAMENT]))
+                .toArray();
         for (MeshChoice choice : choices) {
             if (cancelled.getAsBoolean()) {
                 break;
             }
-            Step step = new Step(rules, choice, below);
+            Step step = new Step(rules, choice, below, above, mostFelt.applyAsDouble(choice));
             int shift = (int) Math.floor(Math.log(choice.ratio) / WIDTH);
-            for (int band = 0; band < least.length; band++) {
-                if (Double.isFinite(least[band][FILAMENT])) {
-                    // The logarithms of mesh and tail lie anywhere in their bands, so their sum lies in one of two.
-                    step.offer(least[band], longer.least[band + shift]);
-                    step.offer(least[band], longer.least[band + shift + 1]);
-                }
+            for (int band : reached) {
+                // The logarithms of mesh and tail lie anywhere in their bands, so their sum lies in one of two.
+                step.offer(least[band], longer.least[band + shift]);
+                step.offer(least[band], longer.least[band + shift + 1]);
             }
         }
         return longer;
+    }
+
+    /**
+     * The least of every tail whose ratio lies in a range, with a torque behind it that is the same for all.
+     *
+     * @param from smallest ratio
+     * @param to largest ratio
+     * @return the lines of the torque at the first arbor by the torque behind the tail, and the parts; infinite if no tail
+     *     reaches the range
+     */
+    Lines linesBetween(double from, double to) {
+        int low = Math.max(0, band(from) - 1);
+        int high = Math.min(least.length - 1, band(Math.min(to, LARGEST)) + 1);
+        double[] all = new double[FIGURES];
+        Arrays.fill(all, Double.POSITIVE_INFINITY);
+        for (int band = low; band <= high; band++) {
+            for (int figure = 0; figure < FIGURES; figure++) {
+                all[figure] = Math.min(all[figure], least[band][figure]);
+            }
+        }
+        return new Lines(
+                all[RUNNING],
+                all[RUNNING_SLOPE],
+                all[BINDING],
+                all[BINDING_SLOPE],
+                all[FILAMENT],
+                all[TIP],
+                all[CENTRES]);
     }
 
     /**
@@ -162,17 +203,13 @@ final class TailBounds {
         private final double bindingConstant;
         private final double bindingSlope;
 
-        Step(HalfRules rules, MeshChoice choice, ArborRole below) {
+        Step(HalfRules rules, MeshChoice choice, ArborRole below, ArborRole above, double mostFelt) {
             this.choice = choice;
-            this.runningConstant = step(rules, Criterion.RUNNING, 0, below);
-            this.runningSlope = step(rules, Criterion.RUNNING, 1, below) - runningConstant;
-            this.bindingConstant = step(rules, Criterion.BINDING, 0, below);
-            this.bindingSlope = step(rules, Criterion.BINDING, 1, below) - bindingConstant;
-        }
-
-        private double step(HalfRules rules, Criterion criterion, double load, ArborRole below) {
-            double passed = choice.passedAtBest(criterion);
-            return rules.step(criterion, load, below, choice, passed, ArborRole.INTERMEDIATE);
+            this.runningConstant = rules.step(Criterion.RUNNING, 0, below, choice, mostFelt, above);
+            this.runningSlope = rules.step(Criterion.RUNNING, 1, below, choice, mostFelt, above) - runningConstant;
+            double binding = choice.passedAtBest(Criterion.BINDING);
+            this.bindingConstant = rules.step(Criterion.BINDING, 0, below, choice, binding, above);
+            this.bindingSlope = rules.step(Criterion.BINDING, 1, below, choice, binding, above) - bindingConstant;
         }
 
         void offer(double[] tail, double[] target) {
@@ -201,9 +238,37 @@ final class TailBounds {
      * @param centres sum of centre distances, half nanometres
      */
     record Least(double running, double binding, double filament, double tip, double centres) {
-        /** What the parts of such a tail add at least; its modules are unknown. */
-        PartSums sums() {
-            return new PartSums((long) filament, tip, (long) centres, 0);
+        /**
+         * What the parts of such a tail add at least.
+         *
+         * @param modules one bit for each module that every such tail uses
+         */
+        PartSums sums(long modules) {
+            return new PartSums((long) filament, tip, (long) centres, modules);
+        }
+    }
+
+    /**
+     * The least of a group of tails, each figure on its own, for any torque behind them.
+     *
+     * @param running torque at the first arbor if none were needed behind the tail, N m
+     * @param runningSlope torque at the first arbor for each unit behind the tail
+     * @param binding like {@code running} with every mesh at its worst
+     * @param bindingSlope like {@code runningSlope} with every mesh at its worst
+     * @param filament µg
+     * @param tip tip radius of the largest wheel, m
+     * @param centres sum of centre distances, half nanometres
+     */
+    record Lines(
+            double running,
+            double runningSlope,
+            double binding,
+            double bindingSlope,
+            double filament,
+            double tip,
+            double centres) {
+        boolean reached() {
+            return Double.isFinite(filament);
         }
     }
 }

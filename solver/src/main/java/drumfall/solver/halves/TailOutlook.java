@@ -12,11 +12,9 @@ final class TailOutlook {
     /** Narrower than the bands of {@link TailBounds}, so that little is lost. */
     private static final double WIDTH = 0.0005;
 
-    /** Bands kept in mind, up to a ratio of twenty thousand. */
-    private static final int BANDS = 20_000;
-
     private final TailBounds tails;
     private final EscapeSide escape;
+    private final int firstBand;
     private final TailBounds.Least[] known;
 
     /**
@@ -24,30 +22,34 @@ final class TailOutlook {
      *
      * @param tails their bounds
      * @param escape the escape wheel
+     * @param lowest smallest ratio of the meshes before them, more than 0
+     * @param highest largest ratio of the meshes before them
      */
-    TailOutlook(TailBounds tails, EscapeSide escape) {
+    TailOutlook(TailBounds tails, EscapeSide escape, double lowest, double highest) {
         this.tails = tails;
         this.escape = escape;
-        this.known = new TailBounds.Least[BANDS];
+        this.firstBand = band(lowest) - 1;
+        this.known = new TailBounds.Least[band(highest) + 2 - firstBand];
+    }
+
+    private static int band(double ratio) {
+        return (int) Math.floor(Math.log(ratio) / WIDTH);
     }
 
     /**
      * The least that any tail needs.
      *
-     * @param ratio of the meshes before it, more than 0
+     * @param ratio of the meshes before it, in the range stated
      */
     TailBounds.Least behind(double ratio) {
-        int band = (int) Math.floor(Math.log(ratio) / WIDTH);
-        if (band < 0 || band >= BANDS) {
-            return tails.between(escape.fewestTurns / ratio, escape.mostTurns / ratio, escape, ratio);
-        }
-        TailBounds.Least least = known[band];
+        int band = band(ratio);
+        TailBounds.Least least = known[band - firstBand];
         if (least == null) {
             // A hundredth of a band more on either side takes in the rounding of logarithms.
             double slowest = Math.exp(WIDTH * (band - 0.01));
             double fastest = Math.exp(WIDTH * (band + 1.01));
             least = tails.between(escape.fewestTurns / fastest, escape.mostTurns / slowest, escape, fastest);
-            known[band] = least;
+            known[band - firstBand] = least;
         }
         return least;
     }

@@ -13,6 +13,7 @@ import java.util.function.Predicate;
 final class UpperFront {
     private final HalfRules rules;
     private final UpperLines lines;
+    private final UpperProspects prospects;
     private final boolean durationAsked;
     private final boolean lowerMayBreak;
     private final double heaviest;
@@ -27,12 +28,15 @@ final class UpperFront {
      *
      * @param rules what both halves share
      * @param lines of the lower halves to be joined
+     * @param prospects what trains can still bring
      * @param durationAsked whether the error of the duration is an objective
      * @param lowerMayBreak whether teeth of some lower half bear less than a weight may bring
      */
-    UpperFront(HalfRules rules, UpperLines lines, boolean durationAsked, boolean lowerMayBreak) {
+    UpperFront(
+            HalfRules rules, UpperLines lines, UpperProspects prospects, boolean durationAsked, boolean lowerMayBreak) {
         this.rules = rules;
         this.lines = lines;
+        this.prospects = prospects;
         this.durationAsked = durationAsked;
         this.lowerMayBreak = lowerMayBreak;
         this.heaviest = rules.limits.heaviestRecommendedWeight();
@@ -42,12 +46,15 @@ final class UpperFront {
     }
 
     /**
-     * Whether a half with figures no better than these is surely not wanted: too heavy, or replaced.
+     * Whether a half with figures no better than these is surely not wanted: without prospects, too heavy, or replaced.
      *
      * @param figures of the half, or better
      * @param serves whether the reach of a half that might replace it serves for its own
      */
     boolean unwanted(UpperFigures figures, Predicate<UpperReach> serves) {
+        if (prospects.hopeless(figures)) {
+            return true;
+        }
         double[] point = point(figures, false);
         return UpperLines.leastOf(point) > heaviestLeast
                 || tree.covers(
@@ -76,14 +83,14 @@ final class UpperFront {
     }
 
     /**
-     * The halves that are left when each has been held against all others.
+     * The halves that are left when each has been held against all others and against the trains found.
      *
      * @param cancelled asked often; once true the list is cut short
      */
     List<UpperHalf> culled(BooleanSupplier cancelled) {
         return new ArrayList<>(kept.stream()
                 .takeWhile(half -> !cancelled.getAsBoolean())
-                .filter(half -> !replaced(half, false))
+                .filter(half -> !prospects.hopeless(figures(half)) && !replaced(half, false))
                 .toList());
     }
 

@@ -2,10 +2,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.solver.halves;
 
-import drumfall.solver.power.ArborFriction;
 import drumfall.solver.power.ArborRole;
 import drumfall.solver.power.Criterion;
-import drumfall.solver.train.Reeving;
 import java.util.List;
 
 /**
@@ -155,28 +153,6 @@ final class UpperLines {
             lines[2 * i + 1] = slope * atDrumArbor[2 * i + 1];
         }
         return lines;
-    }
-
-    /**
-     * The line of a drum.
-     *
-     * @param lineArm arm of the line about the axis, m
-     * @param mass µg
-     * @param reeving how the line carries the weight
-     */
-    DrumLine drumLine(double lineArm, long mass, Reeving reeving) {
-        double running = weight(Criterion.RUNNING, 0, lineArm, mass, reeving);
-        double binding = weight(Criterion.BINDING, 0, lineArm, mass, reeving);
-        return new DrumLine(
-                running,
-                weight(Criterion.RUNNING, 1, lineArm, mass, reeving) - running,
-                binding,
-                weight(Criterion.BINDING, 1, lineArm, mass, reeving) - binding);
-    }
-
-    private double weight(Criterion criterion, double load, double lineArm, long mass, Reeving reeving) {
-        ArborFriction friction = rules.movement.regime(criterion).arbor(ArborRole.DRUM);
-        return rules.movement.weightFor(friction.tension(load, lineArm, mass), reeving);
     }
 
     /** Whether no lower half makes these lines infinite. */

@@ -90,21 +90,20 @@ final class UpperListing {
         if (from == to || (thin && !meshes.isEmpty() && unwanted(group.between(from, to), meshes, ratio, sums))) {
             return;
         }
-        boolean dealt = meshes.isEmpty();
-        for (int i = from; i < to; i++) {
-            if (dealt && i % PARTS != part) {
-                continue;
+        for (int i = from; i < to && !cancelled.getAsBoolean(); i++) {
+            if (!meshes.isEmpty() || i % PARTS == part) {
+                finishWith(group, i, meshes, sums);
             }
-            if (cancelled.getAsBoolean()) {
-                return;
-            }
-            MeshChoice choice = group.choices.get(i);
-            if (clearsArborBefore(meshes, choice)) {
-                mostFelt[meshes.size()] = group.mostFelt(i);
-                meshes.add(choice);
-                putDrums(meshes, sums.with(choice));
-                meshes.remove(meshes.size() - 1);
-            }
+        }
+    }
+
+    private void finishWith(LastMeshes group, int index, List<MeshChoice> meshes, PartSums sums) {
+        MeshChoice choice = group.choices.get(index);
+        if (clearsArborBefore(meshes, choice)) {
+            mostFelt[meshes.size()] = group.mostFelt(index);
+            meshes.add(choice);
+            putDrums(meshes, sums.with(choice));
+            meshes.remove(meshes.size() - 1);
         }
     }
 

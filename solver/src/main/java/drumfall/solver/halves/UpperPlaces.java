@@ -4,14 +4,11 @@ package drumfall.solver.halves;
 
 import drumfall.solver.brief.MeshPlace;
 import drumfall.solver.brief.ObjectiveFigure;
-import drumfall.solver.rating.TrainRater;
-import drumfall.solver.train.DrumRun;
 import drumfall.solver.train.Reeving;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import org.apache.commons.numbers.fraction.BigFraction;
 
 /** What may stand where above the centre, beside listed lower halves. Unmodifiable once made; shared by all threads. */
 final class UpperPlaces {
@@ -28,8 +25,6 @@ final class UpperPlaces {
 
     private final Map<Reeving, List<DrumChoice>> drums = new EnumMap<>(Reeving.class);
     private final List<double[]> mostFelt = new ArrayList<>();
-    private double fewest = Double.POSITIVE_INFINITY;
-    private double most;
     /** Fewest hours for a turn of the drum. */
     final double fewestHours;
     /** Most hours for a turn of the drum. */
@@ -38,21 +33,20 @@ final class UpperPlaces {
     /**
      * Works out the places.
      *
-     * @param rater rates against the brief
+     * @param tables of the brief
      * @param count meshes from the drum to the centre, at least 1
      * @param stride one choice in so many is tried
      * @param lower the lower halves to be joined, at least one
      */
-    UpperPlaces(TrainRater rater, int count, int stride, List<LowerHalf> lower) {
-        this.rules = new HalfRules(rater);
+    UpperPlaces(HalfTables tables, int count, int stride, List<LowerHalf> lower) {
+        this.rules = tables.rules;
         this.count = count;
         this.lines = new UpperLines(rules, lower);
         this.reaches = new UpperReaches(rules, count, lower);
         this.lowerMayBreak = lower.stream().anyMatch(half -> half.borne < rules.mostCentreTorque);
         this.durationAsked = rules.asked.contains(ObjectiveFigure.DURATION_ERROR);
-        MeshChoices allowed = new MeshChoices(rater);
         for (int number = 1; number <= count; number++) {
-            choices.add(LowerHalves.everyFew(allowed.at(new MeshPlace(MeshPlace.Side.ABOVE, number)), stride));
+            choices.add(LowerHalves.everyFew(tables.choicesAt(MeshPlace.Side.ABOVE, number), stride));
             mostFelt.add(choices.get(number - 1).stream()
                     .mapToDouble(lines::mostFelt)
                     .toArray());
@@ -61,37 +55,15 @@ final class UpperPlaces {
             drums.put(reeving, new ArrayList<>());
         }
         this.lastMeshes = LastMeshes.of(choices.get(count - 1), rules, lines, count);
-        for (BigFraction diameter : rules.choices.drumDiametersLeft()) {
-            for (Reeving reeving : rules.choices.reevingsLeft()) {
-                addDrum(diameter, rules.limits.drumRun(diameter, reeving));
-            }
+        double fewest = Double.POSITIVE_INFINITY;
+        double most = 0;
+        for (DrumChoice drum : DrumChoice.all(rules)) {
+            drumsOf(drum.run().reeving()).add(drum);
+            fewest = Math.min(fewest, drum.fewestHours());
+            most = Math.max(most, drum.mostHours());
         }
         this.fewestHours = fewest;
         this.mostHours = most;
-    }
-
-    private void addDrum(BigFraction diameter, DrumRun run) {
-        if (rules.limits.windsInOneLayer(run)) {
-            double size = diameter.doubleValue();
-            double[] hours = rules.limits.hoursPerTurn(run);
-            double lineArm = rules.movement.lineArm(size);
-            long mass = rules.movement.parts().drumMass(size);
-            drumsOf(run.reeving())
-                    .add(new DrumChoice(
-                            diameter,
-                            run,
-                            hours[0],
-                            hours[1],
-                            lineArm,
-                            rules.limits.drumFlangeRadius(size),
-                            mass,
-                            lines.drumLine(lineArm, mass, run.reeving()),
-                            run.turns(),
-                            rules.limits.ratchet().heaviest(lineArm, run.reeving()),
-                            rules.limits.heaviestCarried(lineArm, run.reeving())));
-            fewest = Math.min(fewest, hours[0]);
-            most = Math.max(most, hours[1]);
-        }
     }
 
     /** Whether there is nothing to list. */

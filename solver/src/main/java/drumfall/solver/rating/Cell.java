@@ -13,6 +13,9 @@ import java.util.List;
  * @param numbers smaller is better
  */
 public record Cell(List<Long> numbers) {
+    /** Edges are computed by other operations than numbers, from logarithms of up to a few thousand cells. */
+    private static final double EDGE_ROUNDING = 1 + 1e-9;
+
     /** Copies the list. */
     public Cell {
         numbers = List.copyOf(numbers);
@@ -47,6 +50,20 @@ public record Cell(List<Long> numbers) {
         double resolution = objective.resolution().orElseThrow().si();
         boolean share = objective.resolution().orElseThrow().dimension() == Dimension.NUMBER;
         return (long) Math.floor(share ? Math.log(value) / Math.log1p(resolution) : value / resolution);
+    }
+
+    /**
+     * A value that no value with this number or a smaller one exceeds; above the true edge by rounding only.
+     *
+     * @param objective gives the resolution; no counted figure
+     * @param number of the cell
+     * @return SI units
+     */
+    static double upperEdge(Objective objective, long number) {
+        double resolution = objective.resolution().orElseThrow().si();
+        boolean share = objective.resolution().orElseThrow().dimension() == Dimension.NUMBER;
+        double edge = share ? Math.exp((number + 1.0) * Math.log1p(resolution)) : (number + 1.0) * resolution;
+        return edge * EDGE_ROUNDING;
     }
 
     /**

@@ -3,6 +3,7 @@
 package drumfall.solver.rating;
 
 import drumfall.solver.brief.Objective;
+import drumfall.solver.brief.ObjectiveFigure;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -19,13 +20,26 @@ public final class CellFront {
     private final Objective[] objectives;
     private final List<Entry> entries = new ArrayList<>();
 
-    private static final class Entry {
+    /** Where the recommended weight stands among the objectives; negative if it is none. */
+    private final int weightAt;
+
+    private final class Entry {
         final long[] cell;
         final double[] values;
         final Rating rating;
 
+        /** A weight that no lighter cell exceeds, kg; negative infinity if weight is no objective. */
+        final double lighterCell;
+
+        /** A weight that this cell does not exceed, kg. */
+        final double heavierCell;
+
         Entry(long[] cell, Rating rating) {
             this.cell = cell;
+            this.lighterCell =
+                    weightAt < 0 ? Double.NEGATIVE_INFINITY : Cell.upperEdge(objectives[weightAt], cell[weightAt] - 1);
+            this.heavierCell =
+                    weightAt < 0 ? Double.POSITIVE_INFINITY : Cell.upperEdge(objectives[weightAt], cell[weightAt]);
             this.values = rating.objectiveValues().stream()
                     .mapToDouble(value -> value)
                     .toArray();
@@ -40,6 +54,7 @@ public final class CellFront {
      */
     public CellFront(List<Objective> objectives) {
         this.objectives = objectives.toArray(Objective[]::new);
+        this.weightAt = objectives.stream().map(Objective::figure).toList().indexOf(ObjectiveFigure.RECOMMENDED_WEIGHT);
     }
 
     /**
@@ -79,6 +94,51 @@ public final class CellFront {
             }
         }
         return true;
+    }
+
+    /**
+     * The heaviest weight that a train may have and still change the front, if its other values are nowhere less than
+     * these: infinite if any weight will do, negative infinity if none. Reads only, so several threads may ask.
+     *
+     * @param values objective values in the brief's order, SI units; that of the recommended weight is not looked at
+     * @return kg
+     */
+    public double heaviest(double[] values) {
+        double heaviest = Double.POSITIVE_INFINITY;
+        long[] cell = cell(values);
+        for (Entry entry : entries) {
+            heaviest = Math.min(heaviest, heaviestBeside(entry, cell, values));
+        }
+        return heaviest;
+    }
+
+    private double heaviestBeside(Entry entry, long[] cell, double[] values) {
+        boolean same = true;
+        for (int i = 0; i < cell.length; i++) {
+            if (i != weightAt && entry.cell[i] != cell[i]) {
+                if (entry.cell[i] > cell[i]) {
+                    return Double.POSITIVE_INFINITY;
+                }
+                same = false;
+            }
+        }
+        return same ? heaviestInCell(entry, values) : entry.lighterCell;
+    }
+
+    /** The heaviest weight of a train that stands for a cell in place of another, or falls into a lighter one. */
+    private double heaviestInCell(Entry entry, double[] values) {
+        for (int i = 0; i < values.length; i++) {
+            if (i == weightAt) {
+                return Math.max(entry.lighterCell, entry.values[i]);
+            }
+            if (values[i] < entry.values[i]) {
+                return weightAt < 0 ? Double.POSITIVE_INFINITY : entry.heavierCell;
+            }
+            if (values[i] > entry.values[i]) {
+                return entry.lighterCell;
+            }
+        }
+        return entry.rating.recommendedWeight();
     }
 
     /** The trains of the front, first objective first. */

@@ -8,6 +8,8 @@ public enum Shortcut {
     LIST_HALVES,
     /** Halves that another one replaces are left out of the lists; see {@link drumfall.solver.halves}. */
     THIN_HALVES,
+    /** Halves are left out if no train with them can change the front found so far. */
+    KEEP_TO_FRONT,
     /** Halves and joins too deep for the frame are left out before anything is placed. */
     PACK_PLANES,
     /** Halves joined in an earlier round are not joined again; see {@link drumfall.solver.rating.Refused}. */

@@ -3,6 +3,7 @@
 package drumfall.solver.search;
 
 import drumfall.solver.brief.Brief;
+import drumfall.solver.halves.HalfTables;
 import drumfall.solver.halves.LowerHalf;
 import drumfall.solver.halves.LowerHalves;
 import drumfall.solver.halves.UpperHalf;
@@ -32,7 +33,7 @@ import java.util.function.Predicate;
  */
 public final class TrainSearch {
     /** One mesh choice in so many at each place is tried first, for early options and quick comparisons. */
-    private static final int SAMPLE = 7;
+    private static final int[] SAMPLES = {7, 3};
 
     private final TrainRater all;
     private final SearchListener listener;
@@ -41,6 +42,7 @@ public final class TrainSearch {
     private final Predicate<Train> placeable;
     private final Set<Train> newlyRefused = new LinkedHashSet<>();
     private TrainRater rater;
+    private HalfTables tables;
     private final CellFront front;
     private final Map<Shape, Joined> joined = new HashMap<>();
 
@@ -57,6 +59,7 @@ public final class TrainSearch {
             Predicate<Train> placeable) {
         this.all = rater;
         this.rater = rater;
+        this.tables = new HalfTables(rater);
         this.listener = listener;
         this.cancelled = cancelled;
         this.settings = settings;
@@ -198,6 +201,7 @@ public final class TrainSearch {
             return false;
         }
         rater = all.knowing(rater.refused().and(List.copyOf(newlyRefused)));
+        tables = tables.knowing(rater);
         newlyRefused.clear();
         return true;
     }
@@ -212,20 +216,31 @@ public final class TrainSearch {
                 }
                 continue;
             }
-            List<LowerHalf> sample = settings.take(Shortcut.THIN_HALVES)
-                    ? LowerHalves.sample(rater, below, SAMPLE, cancelled)
-                    : List.of();
-            if (rater.refused().isEmpty() && !throughShapes(above -> joinSample(above, sample))) {
-                return false;
+            List<LowerHalf> known = List.of();
+            if (settings.take(Shortcut.THIN_HALVES)) {
+                for (int stride : SAMPLES) {
+                    List<LowerHalf> sample = LowerHalves.sample(tables, below, stride, prospects(), cancelled);
+                    if (rater.refused().isEmpty() && !throughShapes(above -> joinSample(above, stride, sample))) {
+                        return false;
+                    }
+                    known = sample;
+                }
             }
             List<LowerHalf> lowers = settings.take(Shortcut.THIN_HALVES)
-                    ? LowerHalves.thinned(rater, below, sample, cancelled)
-                    : LowerHalves.all(rater, below, cancelled);
+                    ? LowerHalves.thinned(tables, below, known, prospects(), cancelled)
+                    : LowerHalves.all(tables, below, cancelled);
             if (!throughShapes(above -> join(above, lowers))) {
                 return false;
             }
         }
         return true;
+    }
+
+    /** The front that halves are held against. */
+    private CellFront prospects() {
+        return settings.take(Shortcut.KEEP_TO_FRONT)
+                ? front
+                : new CellFront(rater.objectives().asked());
     }
 
     private boolean throughShapes(IntPredicate shape) {
@@ -237,12 +252,12 @@ public final class TrainSearch {
         return !cancelled.getAsBoolean();
     }
 
-    private boolean joinSample(int above, List<LowerHalf> lowers) {
+    private boolean joinSample(int above, int stride, List<LowerHalf> lowers) {
         if (lowers.isEmpty()) {
             return true;
         }
         tell(Stage.LISTING, above, lowers.get(0).meshes().size(), 0);
-        return search(UpperHalves.sample(rater, above, SAMPLE, lowers, cancelled), lowers);
+        return search(UpperHalves.sample(tables, above, stride, lowers, prospects(), cancelled), lowers);
     }
 
     /** Joins what has not been joined in an earlier round. */
@@ -252,8 +267,9 @@ public final class TrainSearch {
         }
         int below = lowers.get(0).meshes().size();
         tell(Stage.LISTING, above, below, 0);
-        List<UpperHalf> uppers =
-                new UpperHalves(rater, above, lowers, settings.take(Shortcut.THIN_HALVES), cancelled).list();
+        List<UpperHalf> uppers = settings.take(Shortcut.THIN_HALVES)
+                ? UpperHalves.thinned(tables, above, lowers, prospects(), cancelled)
+                : UpperHalves.all(tables, above, lowers, cancelled);
         Shape shape = new Shape(above, below);
         Joined before = joined.getOrDefault(shape, new Joined(Set.of(), Set.of()));
         if (!search(less(uppers, before.uppers), lowers)

@@ -4,14 +4,12 @@ package drumfall.solver.halves;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import drumfall.solver.brief.Brief;
 import drumfall.solver.brief.MeshPlace;
 import drumfall.solver.power.ArborRole;
 import drumfall.solver.power.Criterion;
 import drumfall.solver.rating.CellFront;
 import drumfall.solver.rating.Rating;
 import drumfall.solver.rating.TrainRater;
-import drumfall.solver.samples.SmallBriefs;
 import drumfall.solver.train.Train;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -23,24 +21,12 @@ import org.junit.jupiter.api.Test;
 /** Half trains of seeded small briefs, listed without leaving any out, against the rating of the joined train. */
 class HalvesTest {
     private static final boolean FULL = "full".equals(System.getProperty("drumfall.samples"));
-    private static final List<Brief> BRIEFS = SmallBriefs.some(FULL ? 200 : 25, 500);
     private static final int JOINS = FULL ? 2_000 : 150;
-
-    /** One brief with one number of meshes on each side and all its halves. */
-    private record Halves(TrainRater rater, List<UpperHalf> uppers, List<LowerHalf> lowers) {
-        UpperHalf anyUpper(Random random) {
-            return uppers.get(random.nextInt(uppers.size()));
-        }
-
-        LowerHalf anyLower(Random random) {
-            return lowers.get(random.nextInt(lowers.size()));
-        }
-    }
 
     @Test
     void a_joined_train_has_the_figures_of_its_rating_to_the_last_bit() {
         int joined = 0;
-        for (Halves halves : all()) {
+        for (Halves halves : Halves.all()) {
             HalfJoin join = new HalfJoin(halves.rater());
             double[] values = new double[halves.rater().objectives().asked().size()];
             Random random = new Random(1);
@@ -74,7 +60,7 @@ class HalvesTest {
     @Test
     void a_lower_half_that_replaces_another_is_nowhere_the_worse_choice() {
         int replaced = 0;
-        for (Halves halves : all()) {
+        for (Halves halves : Halves.all()) {
             HalfJoin join = new HalfJoin(halves.rater());
             LowerFront front = lowerFront(halves);
             Random random = new Random(2);
@@ -114,11 +100,11 @@ class HalvesTest {
 
     @Test
     void thinned_lists_lose_no_train_of_the_front() {
-        for (Halves halves : all()) {
+        for (Halves halves : Halves.all()) {
             int above = halves.uppers().get(0).meshes().size();
-            int below = halves.lowers().get(0).meshes().size();
-            List<LowerHalf> lowers = LowerHalves.thinned(halves.rater(), below, List.of(), () -> false);
-            List<UpperHalf> uppers = new UpperHalves(halves.rater(), above, lowers, true, () -> false).list();
+            HalfTables tables = new HalfTables(halves.rater());
+            List<LowerHalf> lowers = thinned(halves, List.of());
+            List<UpperHalf> uppers = UpperHalves.thinned(tables, above, lowers, tables.nothing(), () -> false);
 
             List<Train> thinned = front(halves.rater(), uppers, lowers);
 
@@ -145,13 +131,12 @@ class HalvesTest {
 
     @Test
     void halves_known_beforehand_are_listed_once_and_change_nothing() {
-        for (Halves halves : all()) {
-            int below = halves.lowers().get(0).meshes().size();
-            List<LowerHalf> sample = LowerHalves.sample(halves.rater(), below, 2, () -> false);
-            List<LowerHalf> without = LowerHalves.thinned(halves.rater(), below, List.of(), () -> false);
+        for (Halves halves : Halves.all()) {
+            List<LowerHalf> sample = sample(halves);
+            List<LowerHalf> without = thinned(halves, List.of());
             // All halves as known ones stay on the lists of every escape wheel.
             for (List<LowerHalf> known : List.of(sample, without, halves.lowers())) {
-                List<LowerHalf> with = LowerHalves.thinned(halves.rater(), below, known, () -> false);
+                List<LowerHalf> with = thinned(halves, known);
 
                 assertThat(with.stream().map(HalvesTest::key))
                         .containsExactlyElementsOf(
@@ -166,21 +151,23 @@ class HalvesTest {
     // a fault.
     @Test
     void a_list_that_is_cancelled_asks_only_a_few_times_more() {
-        Halves halves = all().get(0);
+        Halves halves = Halves.all().get(0);
         int below = halves.lowers().get(0).meshes().size();
         int above = halves.uppers().get(0).meshes().size();
+        HalfTables tables = new HalfTables(halves.rater());
         AtomicInteger counted = new AtomicInteger();
-        LowerHalves.thinned(halves.rater(), below, halves.lowers(), () -> counted.incrementAndGet() < 0);
+        LowerHalves.thinned(tables, below, halves.lowers(), tables.nothing(), () -> counted.incrementAndGet() < 0);
         int escapeWheels = halves.rater().choices().escapeTeethLeft().size();
         for (int at = 1; at < counted.get(); at += 1 + counted.get() / 300) {
             int from = at;
             AtomicInteger asked = new AtomicInteger();
-            LowerHalves.thinned(halves.rater(), below, halves.lowers(), () -> asked.incrementAndGet() >= from);
+            LowerHalves.thinned(
+                    tables, below, halves.lowers(), tables.nothing(), () -> asked.incrementAndGet() >= from);
             // Unwinding a few meshes of each escape wheel, and once more for each step that is left out.
             assertThat(asked.get() - from).isLessThan(escapeWheels * (below + 12) + 24);
             AtomicInteger askedAbove = new AtomicInteger();
-            new UpperHalves(halves.rater(), above, halves.lowers(), true, () -> askedAbove.incrementAndGet() >= from)
-                    .list();
+            UpperHalves.thinned(
+                    tables, above, halves.lowers(), tables.nothing(), () -> askedAbove.incrementAndGet() >= from);
             // Unwinding a few meshes of each part of the list.
             assertThat(askedAbove.get() - from).isLessThan(UpperListing.PARTS * (above + 2) + 4);
         }
@@ -190,24 +177,25 @@ class HalvesTest {
     @Test
     void no_tail_undercuts_its_bound() {
         int compared = 0;
-        for (Halves halves : all()) {
-            HalfRules rules = new HalfRules(halves.rater());
+        for (Halves halves : Halves.all()) {
+            HalfTables tables = new HalfTables(halves.rater());
             int below = halves.lowers().get(0).meshes().size();
             List<List<MeshChoice>> choices = new ArrayList<>();
             for (int number = 1; number <= below; number++) {
-                choices.add(new MeshChoices(halves.rater()).at(new MeshPlace(MeshPlace.Side.BELOW, number)));
+                choices.add(tables.choicesAt(MeshPlace.Side.BELOW, number));
             }
+            Tails tails = new Tails(tables.rules, choices, () -> false);
             Random random = new Random(6);
             for (int i = 0; i < 40; i++) {
                 LowerHalf half = halves.anyLower(random);
-                EscapeSide side = new EscapeSide(rules, half.escapeTeeth(), choices, () -> false);
+                EscapeSide side = new EscapeSide(tables.rules, half.escapeTeeth(), tails);
                 double leastLoad = side.leastLoad(choices.get(0));
                 assertThat(half.runningLoad).isGreaterThanOrEqualTo(leastLoad * (1 - 1e-9));
                 assertThat(half.need.memory()).isBetween(side.shortestMemory, side.longestMemory);
                 assertThat(half.need.torque()).isGreaterThanOrEqualTo(side.leastTorque(turns(half)));
                 for (int before = 1; before < below; before++) {
                     compared++;
-                    compareTail(rules, side, half, before);
+                    compareTail(tables.rules, side, half, before);
                 }
             }
         }
@@ -255,6 +243,7 @@ class HalvesTest {
 
     /** The front that all lower halves leave, with the outlook of their own range. */
     private static LowerFront lowerFront(Halves halves) {
+        HalfTables tables = new HalfTables(halves.rater());
         double least = halves.lowers().stream()
                 .mapToDouble(half -> half.runningLoad)
                 .min()
@@ -268,30 +257,25 @@ class HalvesTest {
                 .max()
                 .orElseThrow();
         CentreOutlook outlook =
-                new CentreOutlook(halves.rater(), least, shortest * (1 - 1e-12), longest * (1 + 1e-12), () -> false);
-        LowerFront front = new LowerFront(new HalfRules(halves.rater()), outlook);
+                new CentreOutlook(tables, least, shortest * (1 - 1e-12), longest * (1 + 1e-12), () -> false);
+        LowerProspects prospects =
+                new LowerProspects(tables.rules, tables.nothing(), tables.uppers(longest, () -> false), halves.below());
+        LowerFront front = new LowerFront(tables.rules, outlook, prospects);
         halves.lowers().forEach(front::offer);
         return front;
     }
 
+    private static List<LowerHalf> thinned(Halves halves, List<LowerHalf> known) {
+        HalfTables tables = new HalfTables(halves.rater());
+        return LowerHalves.thinned(tables, halves.below(), known, tables.nothing(), () -> false);
+    }
+
+    private static List<LowerHalf> sample(Halves halves) {
+        HalfTables tables = new HalfTables(halves.rater());
+        return LowerHalves.sample(tables, halves.below(), 2, tables.nothing(), () -> false);
+    }
+
     private static String key(LowerHalf half) {
         return half.meshes.stream().map(choice -> choice.mesh.toString()).toList() + " E" + half.escapeTeeth;
-    }
-
-    private static List<Halves> all() {
-        return BRIEFS.stream()
-                .map(HalvesTest::of)
-                .filter(halves -> !halves.uppers().isEmpty())
-                .toList();
-    }
-
-    private static Halves of(Brief brief) {
-        TrainRater rater = new TrainRater(brief);
-        int below = brief.train().below().to();
-        int above = brief.train().above().to();
-        List<LowerHalf> lowers = LowerHalves.all(rater, below, () -> false);
-        List<UpperHalf> uppers =
-                lowers.isEmpty() ? List.of() : new UpperHalves(rater, above, lowers, false, () -> false).list();
-        return new Halves(rater, uppers, lowers);
     }
 }

@@ -192,4 +192,40 @@ class CellTest {
         return new Cell(
                 java.util.Arrays.stream(numbers.split(" ")).map(Long::valueOf).toList());
     }
+
+    // The heaviest weight is the border between weights that may change a front and weights that may not.
+    @Test
+    void lighter_than_the_heaviest_weight_may_change_a_front_and_heavier_may_not() {
+        int lighter = 0;
+        int heavier = 0;
+        for (Brief brief : SmallBriefs.some(SAMPLES, 900)) {
+            List<Objective> asked = brief.objectives();
+            List<Rating> ratings = ratings(brief, 9, 40);
+            CellFront front = new CellFront(asked);
+            ratings.subList(0, 20).forEach(front::add);
+            for (Rating rating : ratings) {
+                double[] values = values(rating);
+                double heaviest = front.heaviest(values);
+                for (double share : new double[] {0.5, 0.98, 1 - 1e-6, 1 + 1e-6, 1.02, 2}) {
+                    double weight = Double.isInfinite(heaviest) ? share : heaviest * share;
+                    boolean may = front.mayImprove(weighing(asked, values, weight), weight);
+                    assertThat(may).isEqualTo(weight <= heaviest);
+                    lighter += may ? 1 : 0;
+                    heavier += may ? 0 : 1;
+                }
+            }
+        }
+        assertThat(lighter).isGreaterThan(100);
+        assertThat(heavier).isGreaterThan(100);
+    }
+
+    private static double[] weighing(List<Objective> asked, double[] values, double weight) {
+        double[] weighing = values.clone();
+        for (int i = 0; i < weighing.length; i++) {
+            if (asked.get(i).figure() == ObjectiveFigure.RECOMMENDED_WEIGHT) {
+                weighing[i] = weight;
+            }
+        }
+        return weighing;
+    }
 }

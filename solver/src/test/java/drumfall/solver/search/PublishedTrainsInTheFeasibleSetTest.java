@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import drumfall.solver.brief.Brief;
 import drumfall.solver.halves.HalfJoin;
+import drumfall.solver.halves.HalfTables;
 import drumfall.solver.halves.LowerHalf;
 import drumfall.solver.halves.LowerHalves;
 import drumfall.solver.halves.UpperHalf;
@@ -98,9 +99,10 @@ class PublishedTrainsInTheFeasibleSetTest {
     private static List<Train> feasible(Brief brief) {
         TrainRater rater = new TrainRater(brief);
         HalfJoin join = new HalfJoin(rater);
-        List<LowerHalf> lowers = LowerHalves.all(rater, brief.train().below().from(), () -> false);
+        List<LowerHalf> lowers =
+                LowerHalves.all(new HalfTables(rater), brief.train().below().from(), () -> false);
         List<UpperHalf> uppers =
-                new UpperHalves(rater, brief.train().above().from(), lowers, false, () -> false).list();
+                UpperHalves.all(new HalfTables(rater), brief.train().above().from(), lowers, () -> false);
         List<Train> trains = new ArrayList<>();
         for (UpperHalf upper : uppers) {
             for (LowerHalf lower : lowers) {

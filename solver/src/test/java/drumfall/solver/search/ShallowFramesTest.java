@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import drumfall.solver.brief.Brief;
 import drumfall.solver.halves.HalfJoin;
+import drumfall.solver.halves.HalfTables;
 import drumfall.solver.halves.LowerHalf;
 import drumfall.solver.halves.LowerHalves;
 import drumfall.solver.halves.UpperHalf;
@@ -81,14 +82,14 @@ class ShallowFramesTest {
     private static List<Pair> some(TrainRater rater, TrainRater plain, int count) {
         int above = rater.brief().train().above().to();
         int below = rater.brief().train().below().to();
-        List<LowerHalf> all = LowerHalves.all(plain, below, () -> false);
-        List<LowerHalf> lowers = LowerHalves.all(rater, below, () -> false);
+        List<LowerHalf> all = LowerHalves.all(new HalfTables(plain), below, () -> false);
+        List<LowerHalf> lowers = LowerHalves.all(new HalfTables(rater), below, () -> false);
         if (all.isEmpty()) {
             return List.of();
         }
-        List<UpperHalf> allUppers = new UpperHalves(plain, above, all, false, () -> false).list();
+        List<UpperHalf> allUppers = UpperHalves.all(new HalfTables(plain), above, all, () -> false);
         List<UpperHalf> uppers =
-                lowers.isEmpty() ? List.of() : new UpperHalves(rater, above, lowers, false, () -> false).list();
+                lowers.isEmpty() ? List.of() : UpperHalves.all(new HalfTables(rater), above, lowers, () -> false);
         Random random = new Random(1);
         List<Pair> pairs = new ArrayList<>();
         while (!allUppers.isEmpty() && pairs.size() < count) {

@@ -2,11 +2,13 @@ package drumfall.solver.bench.peers;
 
 import drumfall.solver.brief.Brief;
 import drumfall.solver.halves.HalfJoin;
+import drumfall.solver.halves.HalfTables;
 import drumfall.solver.halves.LowerHalf;
 import drumfall.solver.halves.LowerHalves;
 import drumfall.solver.halves.UpperHalf;
 import drumfall.solver.halves.UpperHalves;
 import drumfall.solver.rating.Cell;
+import drumfall.solver.rating.CellFront;
 import drumfall.solver.rating.TrainRater;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -35,10 +37,12 @@ record PairTable(TrainRater rater, List<UpperHalf> uppers, List<LowerHalf> lower
      */
     static PairTable of(Brief brief, int above, int below) {
         TrainRater rater = new TrainRater(brief);
-        List<LowerHalf> lowers = LowerHalves.thinned(
-                rater, below, LowerHalves.sample(rater, below, 7, () -> false), () -> false);
+        HalfTables tables = new HalfTables(rater);
+        CellFront nothing = new CellFront(rater.objectives().asked());
+        List<LowerHalf> sample = LowerHalves.sample(tables, below, 7, nothing, () -> false);
+        List<LowerHalf> lowers = LowerHalves.thinned(tables, below, sample, nothing, () -> false);
         List<UpperHalf> uppers =
-                lowers.isEmpty() ? List.of() : new UpperHalves(rater, above, lowers, true, () -> false).list();
+                lowers.isEmpty() ? List.of() : UpperHalves.thinned(tables, above, lowers, nothing, () -> false);
         List<int[]> rows = new ArrayList<>();
         HalfJoin join = new HalfJoin(rater);
         for (int i = 0; i < uppers.size(); i++) {

@@ -1,0 +1,149 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.solver.halves;
+
+import drumfall.solver.brief.Objective;
+import drumfall.solver.brief.ObjectiveFigure;
+import drumfall.solver.rating.CellFront;
+import drumfall.solver.rating.Objectives;
+import drumfall.solver.rating.Rating;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+
+/**
+ * Sorts half trains by what their parts add to the objectives, into fields that each stand for the least in them, and tells
+ * how heavy a train may be that has the parts of a field and of another half.
+ *
+ * <p>A half is not wanted if no train with it can change the front that has been found so far: such a train is lighter or
+ * has less in another objective than the front's best beside it. The front is not copied and must not change meanwhile.
+ */
+final class FrontGrid {
+    /** Few enough fields to be filled quickly, by the number of figures that are told apart. */
+    private static final int MOST_FIELDS = 16_384;
+
+    private final CellFront front;
+    private final Objective[] asked;
+    private final List<Axis> axes = new ArrayList<>();
+    private final int fields;
+    private final double reserve;
+    private final double limit;
+
+    /** By meshes of a train, then by fields; filled when asked for. */
+    private final double[][] heaviest = new double[MOST_MESHES + 1][];
+
+    private static final int MOST_MESHES = 8;
+
+    /** A figure cut into equal steps from 0 to the most on the front; everything beyond is in the last one. */
+    private record Axis(ObjectiveFigure figure, double most, int steps) {
+        int step(double value) {
+            return (int) Math.max(0, Math.min(steps, Math.floor(value / most * steps)));
+        }
+
+        double from(int step) {
+            return step * most / steps * (1 - 1e-9);
+        }
+    }
+
+    /**
+     * A grid for a front.
+     *
+     * @param rules what both halves share
+     * @param front what has been found
+     */
+    FrontGrid(HalfRules rules, CellFront front) {
+        this.front = front;
+        this.asked = rules.rater.objectives().asked().toArray(Objective[]::new);
+        this.reserve = rules.rater.objectives().recommended(1);
+        this.limit = rules.limits.heaviestRecommendedWeight();
+        List<Rating> ratings = front.ratings();
+        List<Integer> told = new ArrayList<>();
+        for (int i = 0; i < asked.length; i++) {
+            if (partsOf(asked[i].figure()) != null) {
+                told.add(i);
+            }
+        }
+        int steps = (int) Math.pow(MOST_FIELDS, 1.0 / Math.max(1, told.size())) - 1;
+        int count = 1;
+        for (int index : told) {
+            double most = ratings.stream()
+                    .mapToDouble(rating -> rating.objectiveValues().get(index))
+                    .max()
+                    .orElse(0);
+            if (most > 0) {
+                axes.add(new Axis(asked[index].figure(), most, steps));
+                count *= steps + 1;
+            }
+        }
+        this.fields = count;
+    }
+
+    /** The figures that halves are told apart by, SI units; nothing for others. */
+    private static ToDoubleFunction<PartSums> partsOf(ObjectiveFigure figure) {
+        return switch (figure) {
+            case FILAMENT_MASS -> sums -> Objectives.kilograms(sums.filament());
+            case LARGEST_WHEEL -> sums -> 2 * sums.largestTip();
+            case CENTRE_DISTANCES -> sums -> Objectives.metres(sums.centreDistances());
+            case RECOMMENDED_WEIGHT, MESHES, MODULES, DURATION_ERROR -> null;
+        };
+    }
+
+    /** Number of fields. */
+    int fields() {
+        return fields;
+    }
+
+    /** The field of a half, from 0. */
+    int field(PartSums sums) {
+        int field = 0;
+        for (Axis axis : axes) {
+            field = field * (axis.steps + 1) + axis.step(partsOf(axis.figure).applyAsDouble(sums));
+        }
+        return field;
+    }
+
+    /** What no half in a field undercuts; its modules are unknown. */
+    PartSums least(int field) {
+        double filament = 0;
+        double tip = 0;
+        double centres = 0;
+        int left = field;
+        for (int i = axes.size() - 1; i >= 0; i--) {
+            Axis axis = axes.get(i);
+            double from = axis.from(left % (axis.steps + 1));
+            left /= axis.steps + 1;
+            switch (axis.figure) {
+                case FILAMENT_MASS -> filament = from / Objectives.kilograms(1);
+                case LARGEST_WHEEL -> tip = from / 2;
+                default -> centres = from / Objectives.metres(1);
+            }
+        }
+        return new PartSums((long) filament, tip, (long) centres, 0);
+    }
+
+    /**
+     * The heaviest least running weight with which a train may still change the front.
+     *
+     * @param sums of all its parts, or less
+     * @param meshes of the train
+     * @return kg, a little too much rather than too little; may be infinite, or negative if at no weight
+     */
+    double heaviestLeast(PartSums sums, int meshes) {
+        double[] ofMeshes = heaviest[meshes];
+        if (ofMeshes == null) {
+            ofMeshes = heaviestOf(meshes);
+            heaviest[meshes] = ofMeshes;
+        }
+        return ofMeshes[field(sums)];
+    }
+
+    private double[] heaviestOf(int meshes) {
+        double[] weights = new double[fields];
+        double[] values = new double[asked.length];
+        for (int field = 0; field < fields; field++) {
+            HalfJoin.write(asked, least(field), meshes, 0, 0, values);
+            weights[field] = Math.min(front.heaviest(values), limit) / reserve * (1 + 1e-9);
+        }
+        return weights;
+    }
+}

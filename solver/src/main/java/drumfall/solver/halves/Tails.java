@@ -1,0 +1,112 @@
+// SPDX-FileCopyrightText: 2026 The Drumfall authors
+// SPDX-License-Identifier: Apache-2.0
+package drumfall.solver.halves;
+
+import drumfall.solver.power.ArborRole;
+import drumfall.solver.power.Criterion;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.BooleanSupplier;
+
+/** The tails of lower halves with a number of meshes: bounds on all of them, and kinds of tails. The same for all escape wheels. */
+final class Tails {
+    /** So many kinds of tails are few enough to look at each behind every first mesh. */
+    private static final double MOST_KINDS = 450;
+
+    private final HalfRules rules;
+    private final BooleanSupplier cancelled;
+
+    /** Bounds on all tails, by their number of meshes less one. */
+    private final List<TailBounds> bounds = new ArrayList<>();
+
+    /** The kinds of tails behind a first mesh; of halves with one mesh, the kinds of that mesh. */
+    final List<TailKind> kinds;
+
+    /** Number of all kinds, also of those that are the rest of another. */
+    final int numbers;
+
+    private int next;
+
+    /**
+     * Works out the tails.
+     *
+     * @param rules what both halves share
+     * @param choices what may stand at each place below the centre, from the centre
+     * @param cancelled asked often; once true the bounds are cut short and good for nothing
+     */
+    Tails(HalfRules rules, List<List<MeshChoice>> choices, BooleanSupplier cancelled) {
+        this.rules = rules;
+        this.cancelled = cancelled;
+        double running = atEscape(rules, Criterion.RUNNING, 0);
+        double binding = atEscape(rules, Criterion.BINDING, 0);
+        TailBounds none = TailBounds.none(
+                running,
+                atEscape(rules, Criterion.RUNNING, 1) - running,
+                binding,
+                atEscape(rules, Criterion.BINDING, 1) - binding);
+        bounds.add(none);
+        for (int length = 1; length < choices.size(); length++) {
+            bounds.add(inFront(bounds.get(length - 1), choices.get(choices.size() - length), length));
+        }
+        this.kinds = kinds(none, choices);
+        this.numbers = next;
+    }
+
+    /** Torque on the escape arbor if the escape wheel needs a torque, N m. */
+    static double atEscape(HalfRules rules, Criterion criterion, double torque) {
+        return rules.movement
+                .regime(criterion)
+                .arbor(ArborRole.ESCAPE)
+                .load(
+                        rules.movement.torqueAsked(criterion, torque),
+                        rules.movement.parts().escapeWheelRadius(),
+                        rules.movement.parts().escapeWheelMass());
+    }
+
+    /**
+     * Bounds on all tails of a length.
+     *
+     * @param length meshes of the tail, fewer than the half has
+     */
+    TailBounds ofLength(int length) {
+        return bounds.get(length);
+    }
+
+    /** Bounds on all tails behind a first mesh. */
+    TailBounds longest() {
+        return bounds.get(bounds.size() - 1);
+    }
+
+    private TailBounds inFront(TailBounds tail, List<MeshChoice> choices, int length) {
+        return tail.withInFront(
+                rules,
+                choices,
+                length == 1 ? ArborRole.ESCAPE : ArborRole.INTERMEDIATE,
+                ArborRole.INTERMEDIATE,
+                choice -> choice.bestFelt,
+                cancelled);
+    }
+
+    private List<TailKind> kinds(TailBounds none, List<List<MeshChoice>> choices) {
+        int longest = Math.max(1, choices.size() - 1);
+        List<TailKind> shorter = List.of();
+        for (int length = 1; length <= longest; length++) {
+            List<List<MeshChoice>> before = choices.subList(0, choices.size() - length);
+            List<TailKind> longer = new ArrayList<>();
+            for (List<MeshChoice> group :
+                    MeshGroups.of(choices.get(before.size()), 1, Math.pow(MOST_KINDS, 1.0 / longest))) {
+                if (length == 1) {
+                    longer.add(TailKind.last(next++, group, inFront(none, group, length), before));
+                }
+                for (TailKind rest : shorter) {
+                    longer.add(rest.behind(next++, group, inFront(rest.bounds(), group, length), before));
+                }
+                if (cancelled.getAsBoolean()) {
+                    return longer;
+                }
+            }
+            shorter = longer;
+        }
+        return shorter;
+    }
+}
