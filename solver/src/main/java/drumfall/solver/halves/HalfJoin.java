@@ -46,6 +46,21 @@ public final class HalfJoin {
     }
 
     /**
+     * Whether two halves may stand in one train with at least such a weight: nothing touches, the frame is deep enough,
+     * line, ratchet and teeth carry it.
+     *
+     * @param upper from the drum to the centre
+     * @param lower from the centre to the escape wheel
+     * @param recommendedWeight kg
+     */
+    public boolean allows(UpperHalf upper, LowerHalf lower, double recommendedWeight) {
+        return weightKept(upper, recommendedWeight)
+                && clears(upper, lower)
+                && teethBear(upper, lower, recommendedWeight)
+                && deepEnough(upper, lower);
+    }
+
+    /**
      * Whether the centre wheel clears the arbor above the centre.
      *
      * @param upper from the drum to the centre

@@ -77,10 +77,7 @@ final class FrontRule extends Propagator<IntVar> {
 
     private boolean mayImprove(UpperHalf fixed, LowerHalf half, CellFront beside) {
         double least = join.leastRecommendedWeight(fixed, half);
-        if (!join.clears(fixed, half)
-                || !join.deepEnough(fixed, half)
-                || !join.weightKept(fixed, least)
-                || !join.teethBear(fixed, half, least)) {
+        if (!join.allows(fixed, half, least)) {
             return false;
         }
         join.values(fixed, half, least, values);

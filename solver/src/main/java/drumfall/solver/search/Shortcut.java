@@ -10,6 +10,8 @@ public enum Shortcut {
     THIN_HALVES,
     /** Halves are left out if no train with them can change the front found so far. */
     KEEP_TO_FRONT,
+    /** Halves whose trains would make the front if all had places are joined before the others. */
+    BEST_FIRST,
     /** Halves and joins too deep for the frame are left out before anything is placed. */
     PACK_PLANES,
     /** Halves joined in an earlier round are not joined again; see {@link drumfall.solver.rating.Refused}. */

@@ -6,6 +6,7 @@ import drumfall.solver.brief.Brief;
 import drumfall.solver.halves.HalfTables;
 import drumfall.solver.halves.LowerHalf;
 import drumfall.solver.halves.LowerHalves;
+import drumfall.solver.halves.PairFront;
 import drumfall.solver.halves.UpperHalf;
 import drumfall.solver.halves.UpperHalves;
 import drumfall.solver.rating.CellFront;
@@ -291,6 +292,16 @@ public final class TrainSearch {
     }
 
     private boolean search(List<UpperHalf> uppers, List<LowerHalf> lowers) {
+        if (settings.take(Shortcut.BEST_FIRST)) {
+            PairFront best = PairFront.of(rater, uppers, lowers, front, cancelled);
+            if (!decide(best.uppers(), best.lowers())) {
+                return false;
+            }
+        }
+        return decide(uppers, lowers);
+    }
+
+    private boolean decide(List<UpperHalf> uppers, List<LowerHalf> lowers) {
         if (cancelled.getAsBoolean()) {
             return false;
         }

@@ -45,6 +45,7 @@ final class OpenWindow implements AutoCloseable, FileChoice {
         TIMERS.setLevel(Level.OFF);
     }
 
+    private final OneScreen screen;
     private final Robot robot;
     private final WindowProgram program;
     private Optional<Path> answer = Optional.empty();
@@ -55,6 +56,7 @@ final class OpenWindow implements AutoCloseable, FileChoice {
 
     OpenWindow(Brief brief, Path home, List<PluginFolder> plugins, Searcher searcher) {
         FailOnThreadViolationRepaintManager.install();
+        screen = new OneScreen();
         robot = BasicRobot.robotWithNewAwtHierarchy();
         try {
             program = on(() -> WindowProgram.made(
@@ -67,6 +69,7 @@ final class OpenWindow implements AutoCloseable, FileChoice {
         } catch (RuntimeException | Error fault) {
             // The robot holds the screen; the next test would wait for it for ever.
             robot.cleanUp();
+            screen.close();
             throw fault;
         }
     }
@@ -209,6 +212,7 @@ final class OpenWindow implements AutoCloseable, FileChoice {
             }
         } finally {
             robot.cleanUp();
+            screen.close();
         }
     }
 }
