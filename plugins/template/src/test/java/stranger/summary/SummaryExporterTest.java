@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import drumfall.plugin.api.ExportProgress;
+import drumfall.plugin.api.SettingValues;
 import drumfall.plugin.api.trial.TrialFolder;
 import drumfall.plugin.api.trial.TrialHandover;
 import java.io.IOException;
@@ -23,5 +24,14 @@ class SummaryExporterTest {
         assertTrue(page.contains("escape wheel 30\n"), page);
         assertTrue(page.contains("recommended weight 11.1 kg\n"), page);
         assertTrue(page.endsWith("every demand is met\n"), page);
+    }
+
+    @Test
+    void a_remark_stands_at_the_end() throws IOException {
+        TrialFolder folder = new TrialFolder();
+        SettingValues settings = SettingValues.USUAL.with(SummaryExporter.REMARK, "For the workshop");
+        new SummaryExporter()
+                .export(TrialHandover.eightDays().with(settings), folder, ExportProgress.unwatched());
+        assertTrue(folder.text("summary.txt").endsWith("\nFor the workshop\n"));
     }
 }

@@ -38,11 +38,11 @@ final class ArborTable {
                 List.of(
                         arbors,
                         new Block.Paragraph("Bores are drawn so that the drill takes off "
-                                + Words.millimetres(clock.brief().fit().skim().si(), 2)
+                                + clock.lengths().of(clock.brief().fit().skim().si(), 2)
                                 + ": drill every bore, at low speed, square to the plate. A rolling bearing sits in a"
                                 + " seat of its outer ring's size with "
-                                + Words.millimetres(
-                                        clock.brief().fit().seatClearance().si(), 2)
+                                + clock.lengths()
+                                        .of(clock.brief().fit().seatClearance().si(), 2)
                                 + " on the diameter; measure the bearing that you have.")));
     }
 
@@ -52,9 +52,9 @@ final class ArborTable {
         return List.of(
                 clock.name(arbor),
                 carried(arbor),
-                Words.millimetres(build.diameter().si(), 2),
+                clock.lengths().of(build.diameter().si(), 2),
                 supports(build),
-                plain ? Words.length(bores.hole(arbor).drawn()) : "bearing",
+                plain ? clock.lengths().ofNanometres(bores.hole(arbor).drawn()) : "bearing",
                 plain ? bores.hole(arbor).drill().label() : "bearing");
     }
 
