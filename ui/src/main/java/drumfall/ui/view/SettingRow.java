@@ -48,7 +48,7 @@ final class SettingRow extends JPanel {
      * @param changed is called after that
      */
     SettingRow(ExporterEntry exporter, ExportSetting<?> setting, ExportSettings settings, Runnable changed) {
-        super(new MigLayout("insets 0, gap 8lp 2lp, hidemode 3, wrap 3", "[150lp!][grow,fill,0:0:][]", ""));
+        super(new MigLayout("insets 0, gap 8lp 2lp, hidemode 3, wrap 2", "[150lp!][grow,fill,0:0:]", ""));
         this.exporter = exporter;
         this.setting = setting;
         this.settings = settings;
@@ -62,14 +62,17 @@ final class SettingRow extends JPanel {
         entry.component().setName("export.set." + name);
         entry.component().setToolTipText(SettingWords.allowed(setting));
         label.setLabelFor(entry.component());
-        add(Parts.named(entry.component(), exporter.title() + ": " + setting.title()), "growx, wmin 0");
+        JPanel entered = new JPanel(new MigLayout("insets 0, gap 8lp", "[grow,fill,0:0:][]", ""));
+        entered.setOpaque(false);
+        entered.add(Parts.named(entry.component(), exporter.title() + ": " + setting.title()), "growx, wmin 0");
         entry.component().getAccessibleContext().setAccessibleDescription(setting.help());
         back.setName("export.back." + name);
         back.setToolTipText(Texts.of("export.back.to", SettingWords.usual(setting)));
         back.addActionListener(event -> goBack());
-        add(Parts.named(back, Texts.of("export.back.name", setting.title(), SettingWords.usual(setting))));
-        add(Parts.lines(setting.help()), "skip 1, span 2, wmin 0");
-        add(note, "skip 1, span 2, growx, wmin 0");
+        entered.add(Parts.named(back, Texts.of("export.back.name", setting.title(), SettingWords.usual(setting))));
+        add(entered, "wmin 0, growx");
+        add(Parts.lines(setting.help()), "skip 1, wmin 0");
+        add(note, "skip 1, growx, wmin 0");
         refresh();
     }
 

@@ -38,7 +38,7 @@ public final class ListsExporter implements Exporter {
     /** What stands between the cells. */
     static final ExportSetting.Choice SEPARATOR = new ExportSetting.Choice(
             "separator",
-            "Cells of CSV files divided by",
+            "Cells divided by",
             "What divides cells in CSV files; spreadsheets whose decimals have a comma mostly read the semicolon.",
             Csv.Separator.COMMA.id(),
             Stream.of(Csv.Separator.values())
