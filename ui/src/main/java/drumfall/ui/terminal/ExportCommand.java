@@ -83,7 +83,8 @@ final class ExportCommand implements Callable<Integer> {
         Brief brief = holds.applyTo(briefChoice.brief());
         try (PluginHost host = PluginHost.load(place.pluginFolders())) {
             List<String> ids = exporters.all ? host.everyId() : List.of(exporters.id);
-            Optional<PluginFault> fault = host.fault(ids, texts);
+            // What is set is looked at before a search that may take long.
+            Optional<PluginFault> fault = texts.equals(SettingTexts.NONE) ? Optional.empty() : host.fault(ids, texts);
             if (fault.isPresent()) {
                 place.err().println(fault.get().sentence());
                 return code(fault.get()).number();

@@ -75,6 +75,7 @@ final class ExportPage {
         part.setOpaque(false);
         JCheckBox tick = new JCheckBox(exporter.title(), settings.takesPart(exporter));
         tick.setName("export.tick." + exporter.id());
+        IntoView.follow(tick, tick);
         part.add(Parts.named(tick, exporter.title()), "wmin 0");
         List<SettingRow> rows = new ArrayList<>();
         for (ExportSetting<?> setting : exporter.settings()) {

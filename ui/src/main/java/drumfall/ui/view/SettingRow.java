@@ -70,6 +70,8 @@ final class SettingRow extends JPanel {
         back.setToolTipText(Texts.of("export.back.to", SettingWords.usual(setting)));
         back.addActionListener(event -> goBack());
         entered.add(Parts.named(back, Texts.of("export.back.name", setting.title(), SettingWords.usual(setting))));
+        IntoView.follow(entry.component(), this);
+        IntoView.follow(back, this);
         add(entered, "wmin 0, growx");
         add(Parts.lines(setting.help()), "skip 1, wmin 0");
         add(note, "skip 1, growx, wmin 0");
