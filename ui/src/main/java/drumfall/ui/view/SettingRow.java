@@ -12,6 +12,7 @@ import drumfall.ui.presenter.ExportSettings;
 import drumfall.ui.presenter.Texts;
 import drumfall.ui.view.look.Parts;
 import drumfall.ui.view.look.SignIcon.Sign;
+import java.awt.Rectangle;
 import java.awt.event.ActionEvent;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
@@ -27,6 +28,7 @@ import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.KeyStroke;
+import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 
 /** One setting of an exporter: label, entry, the way back to its usual value, what it does, and what is wrong with it. */
@@ -35,7 +37,7 @@ final class SettingRow extends JPanel {
     private final transient ExportSetting<?> setting;
     private final transient ExportSettings settings;
     private final transient Runnable changed;
-    private final transient Runnable show;
+    private final transient Entry entry;
     private final JButton back = new JButton(Texts.of("export.back"));
     private final NoteLine note = new NoteLine();
 
@@ -56,8 +58,7 @@ final class SettingRow extends JPanel {
         setOpaque(false);
         JLabel label = Parts.caption(setting.title());
         add(label, "wmin 0");
-        Entry entry = entry();
-        this.show = entry.show();
+        this.entry = entry();
         String name = exporter.id() + "." + setting.id();
         entry.component().setName("export.set." + name);
         entry.component().setToolTipText(SettingWords.allowed(setting));
@@ -184,7 +185,7 @@ final class SettingRow extends JPanel {
     }
 
     private void refresh() {
-        show.run();
+        entry.show().run();
         back.setEnabled(!settings.isUsual(exporter, setting));
         Optional<PluginFault> fault = settings.fault(exporter, setting);
         if (fault.isPresent()) {
@@ -193,5 +194,9 @@ final class SettingRow extends JPanel {
             note.clear();
         }
         revalidate();
+        if (entry.component().isFocusOwner()) {
+            // What is told below the entry has its room only after the layout.
+            SwingUtilities.invokeLater(() -> scrollRectToVisible(new Rectangle(getSize())));
+        }
     }
 }
