@@ -35,6 +35,9 @@ public record HubSeat(String place, double diameter, double depth) {
 
     private static final double MICROMETRES = 1e3;
 
+    /** Sums of decimal sizes miss each other in the last digits; a nanometre is nothing to a printer, mm. */
+    private static final double HAIR = 1e-6;
+
     /**
      * A solid with seats at its ends.
      *
@@ -69,7 +72,7 @@ public record HubSeat(String place, double diameter, double depth) {
     }
 
     private void requireDepth(double most) {
-        if (mm(depth) > most) {
+        if (mm(depth) > most + HAIR) {
             throw FitException.refused(
                     "depth",
                     text(mm(depth)),
@@ -91,7 +94,7 @@ public record HubSeat(String place, double diameter, double depth) {
         List<Ring> holes = new ArrayList<>(outline.holes());
         holes.removeIf(HubSeat::isBore);
         double most = 2 * (nearest(outline.outer(), holes) - mm(print.wall()));
-        if (mm(diameter) > most) {
+        if (mm(diameter) > most + HAIR) {
             throw FitException.refused(
                     "diameter",
                     text(mm(diameter)),
