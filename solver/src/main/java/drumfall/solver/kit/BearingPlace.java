@@ -16,7 +16,8 @@ import java.util.Optional;
  * @param arbor from 1 at the drum
  * @param build how the arbor is built
  * @param count how many, 1 or 2
- * @param seat in the plate; empty on a rod that stands still, without a size in the brief, and where none can be drilled
+ * @param seat in the plate, or in what turns on a rod that stands still; empty on a drum's rod that stands still, without a
+ *     size in the brief, and where none can be drilled
  * @param unseated why no drill serves for the seat; empty otherwise
  */
 public record BearingPlace(
@@ -34,16 +35,22 @@ public record BearingPlace(
         if (count == 0) {
             return Optional.empty();
         }
-        if (build.kind() == ArborKind.FIXED) {
+        if (plain(arbor, build)) {
             return Optional.of(new BearingPlace(arbor, build, count, Optional.empty(), Optional.empty()));
         }
         try {
-            Optional<Seating.Rolling> seat = fit.seat("arbor " + arbor, "plate", build);
+            Optional<Seating.Rolling> seat =
+                    fit.seat("arbor " + arbor, build.kind() == ArborKind.FIXED ? "hub" : "plate", build);
             return Optional.of(new BearingPlace(arbor, build, count, seat, Optional.empty()));
         } catch (FitException refused) {
             return Optional.of(
                     new BearingPlace(arbor, build, count, Optional.empty(), Optional.of(refused.getMessage())));
         }
+    }
+
+    /** On the drum's rod turn several parts one after another; neither they nor a hub for a bearing of no size have a seat. */
+    private static boolean plain(int arbor, ArborBuild build) {
+        return build.kind() == ArborKind.FIXED && (arbor == 1 || build.bearing().isEmpty());
     }
 
     /**
@@ -64,15 +71,15 @@ public record BearingPlace(
 
     /** What carries it: a seat as drawn, or why there is none. */
     public String seating() {
-        if (build.kind() == ArborKind.FIXED) {
-            return "in what turns on the rod, printed without a seat";
+        if (plain(arbor, build)) {
+            return "in what turns on the rod, printed with a bore that runs on it and no seat";
         }
         if (unseated.isPresent()) {
             return unseated.get();
         }
-        return seat.map(found ->
-                        "seat drawn " + Shopping.millimetres(found.hole().drawn()) + " mm, "
-                                + Shopping.millimetres(found.depth().height()) + " mm deep")
+        return seat.map(found -> (build.kind() == ArborKind.FIXED ? "in what turns on the rod, " : "")
+                        + "seat drawn " + Shopping.millimetres(found.hole().drawn()) + " mm, "
+                        + Shopping.millimetres(found.depth().height()) + " mm deep")
                 .orElse("seat unknown");
     }
 }

@@ -3,6 +3,7 @@
 package drumfall.solver.kit;
 
 import drumfall.solver.brief.Brief;
+import drumfall.solver.fit.FitException;
 import drumfall.solver.fit.cutting.ArborPiece;
 import drumfall.solver.fit.cutting.CuttingPlan;
 import drumfall.solver.fit.cutting.RodStock;
@@ -19,6 +20,8 @@ import drumfall.solver.making.MovementParts;
 import drumfall.solver.rating.Rating;
 import drumfall.solver.rating.TrainRater;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -95,7 +98,9 @@ public record Kit(
         if (pieces.isEmpty()) {
             return Optional.empty();
         }
-        long length = Nanometres.of(brief().fit().stockRod().si());
+        long length =
+                drumfall.solver.fit.Nanometres.exact(brief().fit().stockRod().exact());
+        requireLongest(pieces, length);
         List<RodStock> stock = pieces.stream()
                 .map(ArborPiece::diameter)
                 .distinct()
@@ -106,6 +111,20 @@ public record Kit(
                 pieces,
                 brief().fit().kits(),
                 Nanometres.of(brief().fit().sawCut().si())));
+    }
+
+    /** The plan refuses the first arbor that a rod is too short for; what helps is a rod for the longest. */
+    private static void requireLongest(List<ArborPiece> pieces, long rod) {
+        ArborPiece longest = Collections.max(pieces, Comparator.comparingLong(ArborPiece::length));
+        if (longest.length() > rod) {
+            String needed = drumfall.solver.fit.Nanometres.text(longest.length());
+            throw FitException.refused(
+                    "stock rod",
+                    drumfall.solver.fit.Nanometres.text(rod),
+                    "the brief",
+                    "be at least as long as the longest arbor (" + longest.name() + "), " + needed,
+                    "take rods of " + needed);
+        }
     }
 
     /** The holes of both plates, the front plate's first; none without places. */

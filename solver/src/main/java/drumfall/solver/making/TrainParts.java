@@ -23,11 +23,13 @@ final class TrainParts {
     private static final double METRES = 1e-9;
 
     private final Workshop shop;
+    private final HubSeats seats;
     private final WindingParts winding;
     private final EscapementParts escapement;
 
     TrainParts(Workshop shop, WindingParts winding, EscapementParts escapement) {
         this.shop = shop;
+        this.seats = new HubSeats(shop);
         this.winding = winding;
         this.escapement = escapement;
     }
@@ -71,13 +73,15 @@ final class TrainParts {
         double leaves = shop.between(arbor);
         if (form instanceof LanternPinion pins) {
             WheelWithLantern lantern = lantern(wheel, pins, driven, leaves);
-            parts.add(shop.part(name, 1, lantern.solid(), teeth, shop.between(arbor, 0, up)));
+            parts.add(shop.part(name, 1, seats.below(arbor, up, lantern.solid()), teeth, shop.between(arbor, 0, up)));
             double shroud = shop.wheelThickness() + leaves - lantern.shroud();
             parts.add(shop.part(
-                    Workshop.arbor(arbor) + "-upper-shroud", lantern.upperShroud(), shop.between(arbor, shroud, up)));
+                    Workshop.arbor(arbor) + "-upper-shroud",
+                    seats.above(arbor, up, lantern.upperShroud()),
+                    shop.between(arbor, shroud, up)));
         } else {
             WheelWithPinion both = new WheelWithPinion(wheel, cut(form, driven), leaves);
-            parts.add(shop.part(name, 1, both.solid(), teeth, shop.between(arbor, 0, up)));
+            parts.add(shop.part(name, 1, seats.in(arbor, up, both.solid()), teeth, shop.between(arbor, 0, up)));
         }
     }
 
@@ -112,7 +116,8 @@ final class TrainParts {
                         teeth,
                         Math.max(
                                 hub,
-                                shop.bore(arbor) + 2 * shop.sizes().wheels().hubWall())),
+                                seats.wheelBore(arbor)
+                                        + 2 * shop.sizes().wheels().hubWall())),
                 shop.wheelThickness(),
                 shop.bore(arbor),
                 pins,

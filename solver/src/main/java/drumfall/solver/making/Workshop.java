@@ -113,18 +113,23 @@ record Workshop(Brief brief, Train train, Movement movement, MakingSizes sizes, 
 
     /** Diameter of an arbor's rod, m. */
     double rod(int arbor) {
-        return build(WeightWalk.role(train, arbor)).diameter().si();
+        return build(arbor).diameter().si();
     }
 
     /** The drawn bore of what stands on an arbor, m: drilled to run on a fixed rod, held by a turning one. */
     double bore(int arbor) {
-        Brief.ArborBuild build = build(WeightWalk.role(train, arbor));
+        Brief.ArborBuild build = build(arbor);
         return build.kind() == Brief.ArborKind.FIXED
                 ? METRES
                         * new BriefFit(brief)
                                 .running(arbor(arbor), build.diameter())
                                 .drawn()
                 : rod(arbor) + sizes.boreAllowance();
+    }
+
+    /** How an arbor is built. */
+    Brief.ArborBuild build(int arbor) {
+        return build(WeightWalk.role(train, arbor));
     }
 
     private Brief.ArborBuild build(ArborRole role) {

@@ -211,8 +211,24 @@ class BuildsTest {
         assertThat(places.get(0).seating()).isEqualTo("seat drawn 12.95 mm, 5 mm deep");
         assertThat(places.get(1).size()).isEqualTo("bore 3 mm; the brief gives no size");
         assertThat(places.get(1).seating()).isEqualTo("seat unknown");
-        assertThat(places.get(2).seating()).isEqualTo("in what turns on the rod, printed without a seat");
+        assertThat(places.get(2).seating())
+                .isEqualTo("in what turns on the rod, printed with a bore that runs on it and no seat");
         assertThat(places.get(4).seating()).contains("99 mm", "must be at most the largest drill");
+    }
+
+    // Outer ring 5 mm with no clearance: the 5 mm drill, 0.15 mm skim, 0.1 mm shrinkage; 1.5 mm are up to 1.6 mm in
+    // layers.
+    @Test
+    void a_bearing_on_a_rod_that_stands_still_sits_in_what_turns_on_it() {
+        String fixed = "/arbors/%s/kind = \"fixed\" & /arbors/%s/bearings = \"both\" & /arbors/%s/bearing ="
+                + " {\"outer\": \"5 mm\", \"width\": \"1.5 mm\"}";
+        List<BearingPlace> places = builds(fixed.replace("%s", "intermediate") + " & " + fixed.replace("%s", "drum"))
+                .needed();
+
+        assertThat(places.get(0).seating())
+                .isEqualTo("in what turns on the rod, printed with a bore that runs on it and no seat");
+        assertThat(places.get(1).arbor()).isEqualTo(3);
+        assertThat(places.get(1).seating()).isEqualTo("in what turns on the rod, seat drawn 4.95 mm, 1.6 mm deep");
     }
 
     // Two clocks at once, so that both columns of counts are told apart.

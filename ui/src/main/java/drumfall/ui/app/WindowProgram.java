@@ -14,6 +14,7 @@ import drumfall.ui.design.RecoveryFolder;
 import drumfall.ui.plugin.PluginFolder;
 import drumfall.ui.plugin.PluginFolders;
 import drumfall.ui.presenter.EasingSheet;
+import drumfall.ui.presenter.ExportSettings;
 import drumfall.ui.presenter.Exports;
 import drumfall.ui.presenter.FileDesk;
 import drumfall.ui.presenter.FrontSizes;
@@ -116,8 +117,13 @@ public record WindowProgram(
                 SwingUtilities::invokeLater,
                 settings,
                 new RecoveryFolder(start.folders().recovery()));
-        Exports exports =
-                new Exports(workspace, exporting, SwingUtilities::invokeLater, start.plugins(), ProgramVersion.text());
+        Exports exports = new Exports(
+                workspace,
+                exporting,
+                SwingUtilities::invokeLater,
+                start.plugins(),
+                ProgramVersion.text(),
+                new ExportSettings(settings));
         LatestDesk tracing = new LatestDesk(SwingUtilities::invokeLater, "mesh");
         MeshSheet mesh = new MeshSheet(workspace, tracing);
         LatestDesk dials = new LatestDesk(SwingUtilities::invokeLater, "power");

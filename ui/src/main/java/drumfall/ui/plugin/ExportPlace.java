@@ -77,7 +77,7 @@ sealed interface ExportPlace permits FolderPlace, ZipPlace {
     /**
      * Puts a complete export in place of the earlier one.
      *
-     * @param staged the hidden folder
+     * @param staged the hidden folder, with the list of its files
      * @param files what is in it
      * @throws IOException if it could not be put in place; the earlier one is then back
      */

@@ -18,7 +18,7 @@ import java.util.Set;
 
 /** An export from start to end, with one exporter or with several: stage, run each, publish all or nothing. */
 final class ExportRun {
-    private final List<LoadedExporter> exporters;
+    private final List<ExportOrder> orders;
     private final ExportPlace place;
     private final boolean apart;
     private final Duration limit;
@@ -26,12 +26,8 @@ final class ExportRun {
     private final Map<String, Thread> leftBehind = new HashMap<>();
 
     private ExportRun(
-            List<LoadedExporter> exporters,
-            ExportPlace place,
-            boolean apart,
-            Duration limit,
-            StagedFolder.Opener opener) {
-        this.exporters = List.copyOf(exporters);
+            List<ExportOrder> orders, ExportPlace place, boolean apart, Duration limit, StagedFolder.Opener opener) {
+        this.orders = List.copyOf(orders);
         this.place = place;
         this.apart = apart;
         this.limit = limit;
@@ -39,14 +35,13 @@ final class ExportRun {
     }
 
     /** Exports with one exporter, whose files lie in the place itself. */
-    static ExportRun of(LoadedExporter exporter, Path target, Duration limit, StagedFolder.Opener opener) {
-        return new ExportRun(
-                List.of(exporter), new FolderPlace(target, exporter.entry().id()), false, limit, opener);
+    static ExportRun of(ExportOrder order, Path target, Duration limit, StagedFolder.Opener opener) {
+        return new ExportRun(List.of(order), new FolderPlace(target, order.id()), false, limit, opener);
     }
 
     /** Exports with several exporters, each of whose files lie in a folder named after its id. */
-    static ExportRun ofAll(List<LoadedExporter> exporters, Path target, Duration limit, StagedFolder.Opener opener) {
-        return new ExportRun(exporters, ExportPlace.ofAll(target), true, limit, opener);
+    static ExportRun ofAll(List<ExportOrder> orders, Path target, Duration limit, StagedFolder.Opener opener) {
+        return new ExportRun(orders, ExportPlace.ofAll(target), true, limit, opener);
     }
 
     /** Threads of exporters that did not end in time, by the exporter's id. */
@@ -75,12 +70,12 @@ final class ExportRun {
 
     private ExportOutcome into(Path staged, Handover handover, ExportProgress progress) throws IOException {
         List<WrittenFile> files = new ArrayList<>();
-        for (int i = 0; i < exporters.size(); i++) {
-            LoadedExporter exporter = exporters.get(i);
-            String id = exporter.entry().id();
-            ExporterRun run = new ExporterRun(exporter, stage(staged, i, files), limit);
-            ExportOutcome outcome =
-                    run.run(handover, apart ? new PartOfExport(progress, i, exporters.size(), id) : progress);
+        for (int i = 0; i < orders.size(); i++) {
+            ExportOrder order = orders.get(i);
+            String id = order.id();
+            ExporterRun run = new ExporterRun(order.exporter(), stage(staged, i, files), limit);
+            ExportOutcome outcome = run.run(
+                    handover.with(order.values()), apart ? new PartOfExport(progress, i, orders.size(), id) : progress);
             run.leftBehind().ifPresent(thread -> leftBehind.put(id, thread));
             if (!(outcome instanceof ExportOutcome.Written written)) {
                 return outcome;
@@ -95,10 +90,8 @@ final class ExportRun {
         Set<String> before = new HashSet<>();
         files.forEach(file -> before.add(file.name()));
         List<Path> watched = new ArrayList<>(List.of(place.place()));
-        exporters
-                .subList(0, index)
-                .forEach(earlier -> watched.add(staged.resolve(earlier.entry().id())));
-        String folder = apart ? exporters.get(index).entry().id() : "";
+        orders.subList(0, index).forEach(earlier -> watched.add(staged.resolve(earlier.id())));
+        String folder = apart ? orders.get(index).id() : "";
         return new ExporterRun.Stage(
                 staged, folder, place.place(), before, opener, () -> Surroundings.of(place.target(), watched));
     }
@@ -108,6 +101,10 @@ final class ExportRun {
         if (inUse.isPresent()) {
             return new ExportOutcome.Failed(inUse.get());
         }
+        FileList.write(
+                staged,
+                files,
+                orders.stream().flatMap(order -> order.lines().stream()).toList());
         place.publish(staged, files);
         return new ExportOutcome.Written(place.place(), files);
     }
@@ -124,6 +121,6 @@ final class ExportRun {
     private String names() {
         return apart
                 ? FaultText.word("exporters.all")
-                : exporters.get(0).jar() + " (" + exporters.get(0).entry().id() + ")";
+                : orders.get(0).exporter().jar() + " (" + orders.get(0).id() + ")";
     }
 }

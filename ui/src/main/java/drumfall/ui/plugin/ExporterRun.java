@@ -121,11 +121,18 @@ final class ExporterRun {
 
     private Optional<PluginFault> thrown(GuardedCall.Ending<Boolean> ending) {
         if (ending instanceof GuardedCall.Ending.Threw<Boolean> threw) {
-            FaultKind kind = threw.thrown().linkage() ? FaultKind.LINKAGE : FaultKind.THREW;
-            return Optional.of(PluginFault.of(kind, plugin(), threw.thrown().summary())
+            return Optional.of(PluginFault.of(
+                            kind(threw.thrown()), plugin(), threw.thrown().summary())
                     .withDetail(threw.thrown().detail()));
         }
         return Optional.empty();
+    }
+
+    private static FaultKind kind(ThrownText thrown) {
+        if (thrown.refused()) {
+            return FaultKind.REFUSED;
+        }
+        return thrown.linkage() ? FaultKind.LINKAGE : FaultKind.THREW;
     }
 
     private Optional<PluginFault> wroteOutside(Surroundings before) {

@@ -24,12 +24,26 @@ public enum FaultKind {
     BAD_ID,
     /** The title breaks the rule for titles. */
     BAD_TITLE,
+    /** The declaration of the settings breaks a rule. */
+    BAD_SETTINGS,
     /** An exporter found earlier has the id. */
     ID_TAKEN,
     /** No exporter that is loaded has the id. */
     UNKNOWN_EXPORTER,
     /** No exporter is loaded at all. */
     NONE_LOADED,
+    /** The exporter has settings, but none of that name. */
+    UNKNOWN_SETTING,
+    /** The exporter has no settings at all. */
+    NO_SETTINGS,
+    /** A length that was set cannot be read. */
+    UNREADABLE_SETTING,
+    /** What was set is not allowed. */
+    BAD_SETTING,
+    /** Something was set for an exporter that takes no part in the export. */
+    IDLE_SETTING,
+    /** The exporter cannot export this train until the maker changes something. */
+    REFUSED,
     /** The exporter threw while it exported. */
     THREW,
     /** The export took longer than the limit. */

@@ -22,6 +22,11 @@ final class FaultText {
         return new MessageFormat(bundle().getString(kind.name()), Locale.ROOT).format(shown);
     }
 
+    /** Words with values put in. */
+    static String phrase(String key, Object... values) {
+        return new MessageFormat(bundle().getString(key), Locale.ROOT).format(values);
+    }
+
     static String word(String key) {
         return bundle().getString(key);
     }

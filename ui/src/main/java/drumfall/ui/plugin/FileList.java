@@ -18,13 +18,17 @@ import java.util.stream.Stream;
 
 /**
  * The list of an export's files with their hashes, {@code files.sha256}: one line for each file, hash, two spaces, name,
- * as {@code sha256sum --check} (GNU coreutils) reads it.
+ * as {@code sha256sum --check} (GNU coreutils) reads it. Before them stand the exporters' settings, each in a comment, a line
+ * that begins with a number sign, which that program passes over.
  */
 final class FileList {
     private FileList() {}
 
-    static void write(Path folder, List<WrittenFile> files) throws IOException {
-        String lines = files.stream().map(FileList::line).collect(Collectors.joining());
+    static void write(Path folder, List<WrittenFile> files, List<String> settings) throws IOException {
+        String lines = Stream.concat(
+                        settings.stream().map(setting -> "# " + setting + "\n"),
+                        files.stream().map(FileList::line))
+                .collect(Collectors.joining());
         Files.writeString(folder.resolve(FileNames.LIST), lines);
     }
 

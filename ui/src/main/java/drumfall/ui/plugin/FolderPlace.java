@@ -59,7 +59,6 @@ record FolderPlace(HiddenEntries hidden) implements ExportPlace {
 
     @Override
     public void publish(Path staged, List<WrittenFile> files) throws IOException {
-        FileList.write(staged, files);
         for (WrittenFile file : files) {
             HiddenEntries.flushToDisk(staged.resolve(file.name()));
         }

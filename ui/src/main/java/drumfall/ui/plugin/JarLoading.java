@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.ui.plugin;
 
+import drumfall.plugin.api.ExportSetting;
 import drumfall.plugin.api.Exporter;
 import java.io.IOException;
 import java.net.MalformedURLException;
@@ -46,7 +47,14 @@ final class JarLoading implements AutoCloseable {
     }
 
     /** What is made of one entry of the service file: nothing once there is no further one. */
-    private record Made(Exporter exporter, String id, String title) {}
+    private record Made(Exporter exporter, String id, String title, List<ExportSetting<?>> settings) {
+        static Made of(Exporter exporter) {
+            List<ExportSetting<?>> settings = exporter.settings();
+            // A list of the plugin's own class is copied here, where its methods are guarded; it may hold null.
+            return new Made(
+                    exporter, exporter.id(), exporter.title(), settings == null ? null : new ArrayList<>(settings));
+        }
+    }
 
     /**
      * Loads whatever can be.
@@ -76,19 +84,19 @@ final class JarLoading implements AutoCloseable {
             if (!services.hasNext()) {
                 return Optional.empty();
             }
-            Exporter exporter = services.next();
-            return Optional.of(new Made(exporter, exporter.id(), exporter.title()));
+            return Optional.of(Made.of(services.next()));
         });
     }
 
     private void keep(Made made, Map<String, String> taken) {
-        Optional<PluginFault> fault = ExporterRules.fault(file(jar), made.id(), made.title())
+        Optional<PluginFault> fault = ExporterRules.fault(file(jar), made.id(), made.title(), made.settings())
                 .or(() -> Optional.ofNullable(taken.get(made.id()))
                         .map(owner -> PluginFault.of(FaultKind.ID_TAKEN, file(jar), made.id(), owner)));
         fault.ifPresent(faults::add);
         if (fault.isEmpty()) {
             taken.put(made.id(), file(jar));
-            exporters.add(new LoadedExporter(new ExporterEntry(made.id(), made.title()), made.exporter(), file(jar)));
+            ExporterEntry entry = new ExporterEntry(made.id(), made.title(), made.settings());
+            exporters.add(new LoadedExporter(entry, made.exporter(), file(jar)));
         }
     }
 

@@ -12,7 +12,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /**
  * The plugins found in some folders: what they are, what is wrong with them, and exports with them.
@@ -68,7 +67,48 @@ public final class PluginHost implements AutoCloseable {
     }
 
     /**
-     * Exports within the ordinary limit.
+     * What is wrong with an export before it is begun: an exporter that is not there, a setting that is not.
+     *
+     * @param ids the exporters
+     * @param settings what is set
+     */
+    public Optional<PluginFault> fault(List<String> ids, SettingTexts settings) {
+        return ids.stream()
+                .filter(id -> entry(id).isEmpty())
+                .findFirst()
+                .map(this::unknown)
+                .or(() -> idle(ids, settings))
+                .or(() -> ids.stream()
+                        .flatMap(id -> SettingReading.of(entry(id).orElseThrow(), settings.of(id)).fault().stream())
+                        .findFirst());
+    }
+
+    private Optional<PluginFault> idle(List<String> ids, SettingTexts settings) {
+        return settings.typed().keySet().stream()
+                .filter(id -> !ids.contains(id))
+                .findFirst()
+                .map(id -> entry(id).isEmpty()
+                        ? unknown(id)
+                        : PluginFault.of(
+                                FaultKind.IDLE_SETTING,
+                                id,
+                                settings.of(id).keySet().stream()
+                                        .sorted()
+                                        .findFirst()
+                                        .orElse(""),
+                                String.join(", ", ids)));
+    }
+
+    private PluginFault unknown(String id) {
+        return PluginFault.of(FaultKind.UNKNOWN_EXPORTER, id, ids());
+    }
+
+    private Optional<ExporterEntry> entry(String id) {
+        return exporters().stream().filter(entry -> entry.id().equals(id)).findFirst();
+    }
+
+    /**
+     * Exports with the usual settings within the ordinary limit.
      *
      * @param id the exporter
      * @param handover what to export
@@ -76,7 +116,7 @@ public final class PluginHost implements AutoCloseable {
      * @param progress told how far it is, asked whether to stop
      */
     public ExportOutcome export(String id, Handover handover, Path target, ExportProgress progress) {
-        return export(id, handover, target, limits.exporting(), progress);
+        return export(id, handover, SettingTexts.NONE, target, progress);
     }
 
     /**
@@ -84,59 +124,88 @@ public final class PluginHost implements AutoCloseable {
      *
      * @param id the exporter
      * @param handover what to export
+     * @param settings what is set about it
      * @param target folder in which the export's own folder, named after the id, is made or replaced; made if need be
-     * @param limit how long the exporter may take, positive
      * @param progress told how far it is on the exporter's thread, asked on several threads whether to stop
      */
-    public ExportOutcome export(String id, Handover handover, Path target, Duration limit, ExportProgress progress) {
-        return export(id, handover, target, limit, progress, Files::newOutputStream);
+    public ExportOutcome export(
+            String id, Handover handover, SettingTexts settings, Path target, ExportProgress progress) {
+        return export(id, handover, settings, target, limits.exporting(), progress, Files::newOutputStream);
     }
 
     synchronized ExportOutcome export(
             String id,
             Handover handover,
+            SettingTexts settings,
             Path target,
             Duration limit,
             ExportProgress progress,
             StagedFolder.Opener opener) {
         PluginLimits.requirePositive("exporting", limit);
-        Optional<LoadedExporter> exporter = exporters.stream()
-                .filter(candidate -> candidate.entry().id().equals(id))
-                .findFirst();
-        if (exporter.isEmpty()) {
-            return new ExportOutcome.Failed(PluginFault.of(FaultKind.UNKNOWN_EXPORTER, id, ids()));
-        }
-        if (hangs(exporter.get())) {
-            return new ExportOutcome.Failed(
-                    PluginFault.of(FaultKind.STILL_HANGING, exporter.get().jar()));
-        }
-        return run(ExportRun.of(exporter.get(), absolute(target), limit, opener), handover, progress);
+        return refusal(List.of(id), settings)
+                .orElseGet(() -> run(
+                        ExportRun.of(orders(List.of(id), settings).get(0), absolute(target), limit, opener),
+                        handover,
+                        progress));
     }
 
     /**
-     * Exports with every exporter that can be used, within the ordinary limit for each of them.
+     * Exports with every exporter that can be used and the usual settings.
+     *
+     * @param handover what to export
+     * @param target as for {@link #exportTogether}
+     * @param progress told how far all of it is, asked whether to stop
+     */
+    public ExportOutcome exportAll(Handover handover, Path target, ExportProgress progress) {
+        return exportTogether(everyId(), handover, SettingTexts.NONE, target, progress);
+    }
+
+    /**
+     * Exports with several exporters, within the ordinary limit for each of them.
      *
      * <p>Afterwards either the new export is whole, each exporter's files in a folder named after its id and one list of all
      * of them beside these folders, or whatever was there is as it was.
      *
+     * @param ids the exporters
      * @param handover what to export
+     * @param settings what is set about it
      * @param target a zip file to make or replace, if its name ends in {@code .zip}; else the folder in which the folder
      *     {@code all_exports} is made or replaced
      * @param progress told how far all of it is, asked whether to stop
      */
-    public synchronized ExportOutcome exportAll(Handover handover, Path target, ExportProgress progress) {
-        if (exporters.isEmpty()) {
+    public synchronized ExportOutcome exportTogether(
+            List<String> ids, Handover handover, SettingTexts settings, Path target, ExportProgress progress) {
+        if (ids.isEmpty()) {
             return new ExportOutcome.Failed(PluginFault.of(FaultKind.NONE_LOADED, FaultText.word("exporters.all")));
         }
-        Optional<LoadedExporter> busy = exporters.stream().filter(this::hangs).findFirst();
-        if (busy.isPresent()) {
-            return new ExportOutcome.Failed(
-                    PluginFault.of(FaultKind.STILL_HANGING, busy.get().jar()));
-        }
-        return run(
-                ExportRun.ofAll(exporters, absolute(target), limits.exporting(), Files::newOutputStream),
-                handover,
-                progress);
+        return refusal(ids, settings)
+                .orElseGet(() -> run(
+                        ExportRun.ofAll(
+                                orders(ids, settings), absolute(target), limits.exporting(), Files::newOutputStream),
+                        handover,
+                        progress));
+    }
+
+    private Optional<ExportOutcome> refusal(List<String> ids, SettingTexts settings) {
+        return fault(ids, settings)
+                .or(() -> exporters.stream()
+                        .filter(exporter -> ids.contains(exporter.entry().id()) && hangs(exporter))
+                        .findFirst()
+                        .map(busy -> PluginFault.of(FaultKind.STILL_HANGING, busy.jar())))
+                .map(ExportOutcome.Failed::new);
+    }
+
+    /** The exporters in the order found, whatever the order they are asked for in. */
+    private List<ExportOrder> orders(List<String> ids, SettingTexts settings) {
+        return exporters.stream()
+                .filter(exporter -> ids.contains(exporter.entry().id()))
+                .map(exporter -> new ExportOrder(
+                        exporter,
+                        SettingReading.of(
+                                        exporter.entry(),
+                                        settings.of(exporter.entry().id()))
+                                .values()))
+                .toList();
     }
 
     private ExportOutcome run(ExportRun run, Handover handover, ExportProgress progress) {
@@ -156,9 +225,12 @@ public final class PluginHost implements AutoCloseable {
     }
 
     private String ids() {
-        return exporters.isEmpty()
-                ? FaultText.word("exporters.none")
-                : exporters.stream().map(candidate -> candidate.entry().id()).collect(Collectors.joining(", "));
+        return exporters.isEmpty() ? FaultText.word("exporters.none") : String.join(", ", everyId());
+    }
+
+    /** Ids of all exporters that can be used, in the order found. */
+    public List<String> everyId() {
+        return exporters.stream().map(exporter -> exporter.entry().id()).toList();
     }
 
     /** Lets go of the jars; exporters must not be used afterwards. */

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.ui.plugin;
 
+import drumfall.plugin.api.RefusedExportException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.util.ServiceConfigurationError;
@@ -9,16 +10,17 @@ import java.util.ServiceConfigurationError;
 /**
  * What is kept of something a plugin threw: text only, so that nothing of the plugin stays in hand.
  *
+ * @param refused whether it is an exporter's own refusal
  * @param linkage whether a class was missing or did not fit
- * @param summary class and message
+ * @param summary class and message; of a refusal its sentence
  * @param detail the stack trace, cut
  */
-record ThrownText(boolean linkage, String summary, String detail) {
+record ThrownText(boolean refused, boolean linkage, String summary, String detail) {
     private static final int LONGEST_DETAIL = 4000;
     private static final int DEEPEST_CAUSE = 20;
 
     /** For when nothing could be learnt, made beforehand because memory may be gone by then. */
-    static final ThrownText UNKNOWN = new ThrownText(false, "an error that could not be read", "");
+    static final ThrownText UNKNOWN = new ThrownText(false, false, "an error that could not be read", "");
 
     /**
      * Reads a throwable; its methods are the plugin's own code, so this is called on the plugin's thread.
@@ -27,7 +29,15 @@ record ThrownText(boolean linkage, String summary, String detail) {
      */
     static ThrownText of(Throwable thrown) {
         Throwable cause = unwrapped(thrown);
-        return new ThrownText(isLinkage(cause), summary(cause), detail(cause));
+        return isRefusal(cause)
+                ? new ThrownText(true, false, FaultText.oneLine(cause.getMessage()), detail(cause))
+                : new ThrownText(false, isLinkage(cause), summary(cause), detail(cause));
+    }
+
+    private static boolean isRefusal(Throwable thrown) {
+        return thrown instanceof RefusedExportException
+                && thrown.getMessage() != null
+                && !thrown.getMessage().isBlank();
     }
 
     private static Throwable unwrapped(Throwable thrown) {

@@ -43,7 +43,6 @@ record ZipPlace(Path file) implements ExportPlace {
 
     @Override
     public void publish(Path staged, List<WrittenFile> files) throws IOException {
-        FileList.write(staged, files);
         Path packed = hidden().fresh(HiddenEntries.EXPORTING);
         try {
             ZipPacking.pack(staged, files, packed);

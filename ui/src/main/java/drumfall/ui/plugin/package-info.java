@@ -5,7 +5,8 @@
  * of its own whose parent shows the plugin api, the solver's records and the JDK, so that a plugin brings its own
  * libraries in its jar and can neither meet nor break the program's. What a jar asks for is read from its manifest before
  * its code runs. Plugin code runs on threads of its own; what it throws is kept as text. An export is staged beside its
- * place and moved in when it is complete.
+ * place and moved in when it is complete. What can be set about an export is declared by the plugin and checked here, before
+ * its code runs; the values stand in the list of files.
  *
  * <p><b>What cannot be contained.</b> A plugin runs in the program's own process with the user's rights. Java has no
  * sandbox any more that would keep it from ending the process, starting others, reading or writing any file by an absolute
@@ -15,7 +16,7 @@
  * looked at; elsewhere, or after
  * the export has ended, it goes unnoticed. The user should install only plugins from people he trusts.
  *
- * <p>May depend on the plugin api and the JDK; no Swing. Rejected: exporting in a process of its own, which would contain
+ * <p>May depend on the plugin api, the quantities in which lengths are typed, and the JDK; no Swing. Rejected: exporting in a process of its own, which would contain
  * all of this, but starts a second Java for every export and needs a copy of every record over a pipe; and a module layer
  * for each jar, which asks for a module path that a plain folder of jars does not have.
  */

@@ -19,6 +19,7 @@ import drumfall.ui.plugin.ExporterEntry;
 import drumfall.ui.plugin.LoadedPlugin;
 import drumfall.ui.plugin.PluginFolder;
 import drumfall.ui.plugin.PluginHost;
+import drumfall.ui.plugin.SettingTexts;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -31,6 +32,7 @@ public final class Exports implements AutoCloseable {
     private final Executor events;
     private final List<PluginFolder> folders;
     private final String version;
+    private final ExportSettings settings;
     private volatile boolean stopped;
     private volatile Optional<PluginHost> host = Optional.empty();
     private boolean running;
@@ -43,13 +45,26 @@ public final class Exports implements AutoCloseable {
      * @param events runs what comes of it on the workspace's thread
      * @param folders where plugins are looked for
      * @param version the program's version
+     * @param settings what is set about exports
      */
-    public Exports(Workspace workspace, Executor work, Executor events, List<PluginFolder> folders, String version) {
+    public Exports(
+            Workspace workspace,
+            Executor work,
+            Executor events,
+            List<PluginFolder> folders,
+            String version,
+            ExportSettings settings) {
         this.workspace = workspace;
         this.work = work;
         this.events = events;
         this.folders = List.copyOf(folders);
         this.version = version;
+        this.settings = settings;
+    }
+
+    /** What is set about exports. */
+    public ExportSettings settings() {
+        return settings;
     }
 
     /**
@@ -101,7 +116,10 @@ public final class Exports implements AutoCloseable {
      * @param target folder in which the exporter's own folder is made or replaced
      */
     public void export(ExporterEntry exporter, Path target) {
-        run(exporter.title(), (plugins, handover) -> plugins.export(exporter.id(), handover, target, new Stopping()));
+        SettingTexts texts = settings.texts(List.of(exporter));
+        run(
+                exporter.title(),
+                (plugins, handover) -> plugins.export(exporter.id(), handover, texts, target, new Stopping()));
     }
 
     /**
@@ -111,7 +129,27 @@ public final class Exports implements AutoCloseable {
      *     all exports is made or replaced
      */
     public void exportAll(Path target) {
-        run(Texts.of("exporters.all"), (plugins, handover) -> plugins.exportAll(handover, target, new Stopping()));
+        exportTogether(exporters(), Texts.of("exporters.all"), target);
+    }
+
+    /**
+     * Hands the chosen train over to the exporters that take part; all of it or nothing is written.
+     *
+     * @param target as for {@link #exportAll}
+     */
+    public void exportTicked(Path target) {
+        exportTogether(ticked(), Texts.of("exporters.ticked"), target);
+    }
+
+    /** The exporters that take part when several export together. */
+    public List<ExporterEntry> ticked() {
+        return exporters().stream().filter(settings::takesPart).toList();
+    }
+
+    private void exportTogether(List<ExporterEntry> exporters, String title, Path target) {
+        SettingTexts texts = settings.texts(exporters);
+        List<String> ids = exporters.stream().map(ExporterEntry::id).toList();
+        run(title, (plugins, handover) -> plugins.exportTogether(ids, handover, texts, target, new Stopping()));
     }
 
     /** What is done with the plugins and the handover. */

@@ -61,6 +61,13 @@ public final class Settings {
         }
     }
 
+    /** Remembers no value any more. */
+    public void forget(String key) {
+        if (values.remove(key) != null) {
+            store();
+        }
+    }
+
     /** Files used last, the newest first. */
     public List<Path> recent() {
         List<Path> files = new ArrayList<>();

@@ -10,14 +10,18 @@ import drumfall.solver.rating.TrainRater;
 import drumfall.solver.rating.placing.TrainPlacing;
 import drumfall.solver.search.SearchOutcome;
 import drumfall.ui.plugin.ExportOutcome;
+import drumfall.ui.plugin.FaultKind;
 import drumfall.ui.plugin.PluginFault;
 import drumfall.ui.plugin.PluginHost;
+import drumfall.ui.plugin.SettingTexts;
 import drumfall.ui.wording.FigureWording;
 import drumfall.ui.wording.ProgramVersion;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.BooleanSupplier;
+import java.util.function.Function;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -43,6 +47,9 @@ final class ExportCommand implements Callable<Integer> {
 
     @Option(names = "--option", paramLabel = "NUMBER", converter = WholeNumber.class, descriptionKey = "option.option")
     private Integer option;
+
+    @Mixin
+    private SettingChoice settings;
 
     @Mixin
     private HoldChoice holds;
@@ -72,21 +79,45 @@ final class ExportCommand implements Callable<Integer> {
             throw RefusedInput.of("train-and-option", trainFile, option);
         }
         Path target = SheetTexts.path(folder);
+        SettingTexts texts = settings.texts();
         Brief brief = holds.applyTo(briefChoice.brief());
-        if (trainFile != null) {
-            return export(
-                            brief,
-                            new TrainRater(brief)
-                                    .rate(SheetTexts.train(trainFile).train()),
-                            target)
+        try (PluginHost host = PluginHost.load(place.pluginFolders())) {
+            List<String> ids = exporters.all ? host.everyId() : List.of(exporters.id);
+            // What is set is looked at before a search that may take long.
+            Optional<PluginFault> fault = texts.equals(SettingTexts.NONE) ? Optional.empty() : host.fault(ids, texts);
+            if (fault.isPresent()) {
+                place.err().println(fault.get().sentence());
+                return code(fault.get()).number();
+            }
+            return rated(brief, rating -> export(host, new Task(ids, texts, target), brief, rating))
                     .number();
+        }
+    }
+
+    /**
+     * What is to be done with the train.
+     *
+     * @param ids exporters
+     * @param settings what is set about them
+     * @param target where to
+     */
+    private record Task(List<String> ids, SettingTexts settings, Path target) {}
+
+    /** An exporter that is not there is told as a failed export, whatever else is typed wrong as bad input. */
+    private static ExitCode code(PluginFault fault) {
+        return fault.kind() == FaultKind.UNKNOWN_EXPORTER ? ExitCode.EXPORT_FAILED : ExitCode.BAD_INPUT;
+    }
+
+    private ExitCode rated(Brief brief, Function<Rating, ExitCode> export) {
+        if (trainFile != null) {
+            return export.apply(
+                    new TrainRater(brief).rate(SheetTexts.train(trainFile).train()));
         }
         SearchOutcome outcome = SolveCommand.search(brief, stop, place);
         return outcome.fold(
-                        proved -> export(brief, chosen(proved), target),
-                        stopped -> refused("export.stopped", ExitCode.STOPPED),
-                        none -> refused("export.none", ExitCode.NO_TRAIN))
-                .number();
+                proved -> export.apply(chosen(proved)),
+                stopped -> refused("export.stopped", ExitCode.STOPPED),
+                none -> refused("export.none", ExitCode.NO_TRAIN));
     }
 
     private ExitCode refused(String key, ExitCode code) {
@@ -102,22 +133,21 @@ final class ExportCommand implements Callable<Integer> {
         return proved.front().get(number - 1);
     }
 
-    private ExitCode export(Brief brief, Rating rating, Path target) {
+    private ExitCode export(PluginHost host, Task task, Brief brief, Rating rating) {
         long missed = rating.missed().count();
         if (missed > 0) {
             place.err().println(Phrases.phrase("export.missed", missed));
         }
-        try (PluginHost host = PluginHost.load(place.pluginFolders())) {
-            Handover handover = new Handover(
-                    brief,
-                    rating,
-                    TrainPlacing.layout(brief, rating.train(), place.interrupted()),
-                    ProgramVersion.text());
-            ExportProgress progress = until(place.interrupted());
-            return exporters.all
-                    ? whole(host, told(host.exportAll(handover, target, progress), rating))
-                    : told(host.export(exporters.id, handover, target, progress), rating);
-        }
+        Handover handover = new Handover(
+                brief, rating, TrainPlacing.layout(brief, rating.train(), place.interrupted()), ProgramVersion.text());
+        ExportProgress progress = until(place.interrupted());
+        return exporters.all
+                ? whole(
+                        host,
+                        told(
+                                host.exportTogether(task.ids(), handover, task.settings(), task.target(), progress),
+                                rating))
+                : told(host.export(exporters.id, handover, task.settings(), task.target(), progress), rating);
     }
 
     /** All there is has not been exported if a plugin could not be used. */

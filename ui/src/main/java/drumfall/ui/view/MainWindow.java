@@ -80,7 +80,7 @@ public final class MainWindow extends JFrame {
         this.pages = new Pages(this, exports, version);
         FileChoice choice = asks.orElseGet(() -> new FileDialogs(this));
         this.commands = new Commands(workspace, files, choice);
-        addWindowCommands();
+        addWindowCommands(choice);
         BriefPlace brief = new BriefPlace(workspace);
         FrontPlace front = new FrontPlace(workspace, sizes, explainer, brief::goTo);
         DrawingPlace drawing = new DrawingPlace(workspace, sheets, brief::goTo, pages::cautions);
@@ -107,7 +107,7 @@ public final class MainWindow extends JFrame {
         retitle();
     }
 
-    private void addWindowCommands() {
+    private void addWindowCommands(FileChoice choice) {
         commands.add(new Command("quit", this::quit));
         commands.add(new Command("dark", () -> look(!Look.dark(), percent())).on(Look::dark));
         commands.add(
@@ -118,6 +118,7 @@ public final class MainWindow extends JFrame {
         commands.add(new Command("nextplace", () -> go(1)));
         commands.add(new Command("previousplace", () -> go(-1)));
         commands.add(new Command("plugins", pages::plugins));
+        commands.add(new Command("exportpage", () -> pages.export(choice, commands::proposedName)));
         commands.add(new Command("about", pages::about));
         commands.add(new Command("cautions", pages::cautions));
     }

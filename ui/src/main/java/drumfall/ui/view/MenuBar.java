@@ -48,6 +48,7 @@ final class MenuBar extends JMenuBar {
         menu.addSeparator();
         menu.add(item("save"));
         menu.add(item("saveas"));
+        menu.add(item("exportpage"));
         menu.add(filled("export", this::fillExport));
         menu.addSeparator();
         menu.add(item("quit"));

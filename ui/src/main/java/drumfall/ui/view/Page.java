@@ -27,6 +27,8 @@ final class Page extends JDialog {
 
     private final JPanel text = new JPanel(new MigLayout("insets 16lp, gap 4lp 8lp, wrap 1", "[grow,fill,0:0:]", ""));
 
+    private final JPanel foot = new JPanel(new MigLayout("insets 8lp 16lp 12lp 16lp", "", ""));
+
     Page(Frame owner, String title, String name) {
         super(owner, title, false);
         setName(name);
@@ -37,8 +39,7 @@ final class Page extends JDialog {
         add(scroll);
         JButton close = new JButton(Texts.of("about.close"));
         close.addActionListener(event -> dispose());
-        JPanel foot = new JPanel(new MigLayout("insets 8lp 16lp 12lp 16lp", "push[]", ""));
-        foot.add(close);
+        foot.add(close, "pushx, alignx right");
         add(foot, BorderLayout.SOUTH);
         getRootPane().setDefaultButton(close);
         getRootPane()
@@ -74,8 +75,26 @@ final class Page extends JDialog {
         return this;
     }
 
+    Page part(JComponent component) {
+        text.add(component, "wmin 0");
+        return this;
+    }
+
+    /** Puts buttons before the one that closes the page. */
+    Page actions(List<JButton> buttons) {
+        for (int i = 0; i < buttons.size(); i++) {
+            foot.add(buttons.get(i), "", i);
+        }
+        return this;
+    }
+
     void open() {
-        setSize(new Dimension(Look.scaled(WIDTH), Look.scaled(HEIGHT)));
+        open(HEIGHT);
+    }
+
+    /** Opens the page with another height than the usual one, in unscaled pixels. */
+    void open(int height) {
+        setSize(new Dimension(Look.scaled(WIDTH), Look.scaled(height)));
         setLocationRelativeTo(getOwner());
         setVisible(true);
     }

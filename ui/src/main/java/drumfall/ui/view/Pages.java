@@ -7,8 +7,9 @@ import drumfall.ui.plugin.PluginFault;
 import drumfall.ui.presenter.Exports;
 import drumfall.ui.presenter.Texts;
 import java.awt.Frame;
+import java.util.function.Supplier;
 
-/** The pages beside the main window: about, cautions, plugins. */
+/** The pages beside the main window: about, cautions, plugins, export. */
 final class Pages {
     private final Frame owner;
     private final Exports exports;
@@ -51,6 +52,16 @@ final class Pages {
         }
         exports.report().forEach(plugin -> describe(page, plugin));
         page.open();
+    }
+
+    /**
+     * What is exported and how.
+     *
+     * @param choice asks where to
+     * @param proposed name of a zip file
+     */
+    void export(FileChoice choice, Supplier<String> proposed) {
+        new ExportPage(owner, exports, choice, proposed).open();
     }
 
     private static void describe(Page page, LoadedPlugin plugin) {

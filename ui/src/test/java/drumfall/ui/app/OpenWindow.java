@@ -150,9 +150,15 @@ final class OpenWindow implements AutoCloseable, FileChoice {
         return Stream.concat(Stream.of(top), Stream.concat(children, items).flatMap(OpenWindow::all));
     }
 
+    /** Everything in the window and on the pages beside it. */
+    Stream<Component> shown() {
+        Stream<Component> pages = Stream.of(program.window().getOwnedWindows());
+        return Stream.concat(Stream.of(program.window().getContentPane()), pages.filter(Component::isShowing))
+                .flatMap(OpenWindow::all);
+    }
+
     <T extends JComponent> T named(String name, Class<T> type) {
-        return on(() -> all(program.window().getContentPane())
-                .filter(component -> name.equals(component.getName()))
+        return on(() -> shown().filter(component -> name.equals(component.getName()))
                 .map(type::cast)
                 .findFirst()
                 .orElseThrow(() -> new AssertionError("There is no component " + name)));

@@ -13,7 +13,7 @@ final class SpokenNames {
 
     /** Components that take the keyboard, are shown, and have no name to be read. */
     static List<String> lackingIn(OpenWindow window) {
-        return OpenWindow.on(() -> OpenWindow.all(window.program().window().getContentPane())
+        return OpenWindow.on(() -> window.shown()
                 .filter(Component::isFocusable)
                 .filter(component -> component.isShowing() && component.isEnabled())
                 .filter(SpokenNames::worksByKeyboard)

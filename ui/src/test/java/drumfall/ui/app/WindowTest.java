@@ -22,9 +22,12 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import javax.swing.JButton;
+import javax.swing.JCheckBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JTable;
+import javax.swing.JTextField;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -350,6 +353,60 @@ class WindowTest {
             assertThat(window.<Design>state(workspace -> workspace.design())).isEqualTo(before);
             assertThat(home.resolve("exports/line/train.txt")).exists();
             exportAll(window);
+        }
+    }
+
+    @Test
+    void exporters_are_ticked_and_set_on_a_page_and_it_is_remembered() throws IOException {
+        Files.createDirectories(home.resolve("plugins"));
+        PluginJars.in(home)
+                .settable(
+                        "Copies",
+                        "copies",
+                        """
+                        static final ExportSetting.Count COPIES =
+                                new ExportSetting.Count("copies", "Copies", "How many.", 1, 1, 9);
+                        public java.util.List<ExportSetting<?>> settings() { return java.util.List.of(COPIES); }
+                        """,
+                        "write(folder, \"copies.txt\", \"\" + handover.settings().of(COPIES));")
+                .exporter("Line", "line", "write(folder, \"train.txt\", \"line\");")
+                .jar(home.resolve("plugins").resolve("stranger.jar"));
+        try (OpenWindow window = opened()) {
+            window.until("plugins are loaded", shown -> shown.exports().loaded());
+            window.command("command.exportpage");
+            window.answering(home.resolve("exports"));
+            window.press("export.tick.line");
+            window.type("export.set.copies.copies", "10");
+            assertThat(window.named("export.into.folder", JButton.class).isEnabled())
+                    .isFalse();
+            window.type("export.set.copies.copies", "3");
+            assertThat(SpokenNames.lackingIn(window)).isEmpty();
+            window.press("export.into.folder");
+            window.until(
+                    "what is ticked is written",
+                    shown -> shown.workspace().news().text().contains("The ticked exporters together wrote 1 files"));
+            assertThat(home.resolve("exports/all_exports/copies/copies.txt")).hasContent("3");
+            window.openMenu("menu.export");
+            window.command("export.copies");
+            window.until(
+                    "the set exporter writes alone",
+                    shown -> shown.workspace().news().text().contains("copies title wrote"));
+            assertThat(home.resolve("exports/copies/copies.txt")).hasContent("3");
+        }
+        try (OpenWindow window = opened()) {
+            window.until("plugins are loaded", shown -> shown.exports().loaded());
+            window.command("command.exportpage");
+            assertThat(window.named("export.tick.line", JCheckBox.class).isSelected())
+                    .isFalse();
+            assertThat(window.named("export.set.copies.copies", JTextField.class)
+                            .getText())
+                    .isEqualTo("3");
+            window.press("export.back.copies.copies");
+            assertThat(window.named("export.set.copies.copies", JTextField.class)
+                            .getText())
+                    .isEqualTo("1");
+            assertThat(window.named("export.back.copies.copies", JButton.class).isEnabled())
+                    .isFalse();
         }
     }
 

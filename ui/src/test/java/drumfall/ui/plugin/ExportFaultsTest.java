@@ -247,6 +247,7 @@ class ExportFaultsTest {
             PluginFault fault = HostBench.fault(host.export(
                     "odd",
                     HostBench.HANDOVER,
+                    SettingTexts.NONE,
                     bench.target,
                     HostBench.LONG.exporting(),
                     ExportProgress.unwatched(),

@@ -18,7 +18,7 @@ class FaultTextTest {
     @ParameterizedTest
     @EnumSource(FaultKind.class)
     void every_kind_has_a_sentence_that_names_the_plugin(FaultKind kind) {
-        assertThat(FaultText.sentence(kind, "odd.jar", "first", "second", "third"))
+        assertThat(FaultText.sentence(kind, "odd.jar", "first", "second", "third", "fourth"))
                 .contains(kind == FaultKind.FOLDER_UNREADABLE ? "first" : "odd.jar")
                 .endsWith(".")
                 .doesNotContain("{", "}");

@@ -4,6 +4,7 @@ package drumfall.ui.plugin;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import drumfall.plugin.api.ApiVersion;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -95,11 +96,11 @@ class LoadingFaultsTest {
                 .jar(oddJar());
         PluginFault fault = onlyFault(HostBench.LONG);
         assertThat(fault.kind()).isEqualTo(FaultKind.NO_API_VERSION);
-        assertThat(fault.sentence()).contains("\"" + stated + "\"").contains("Drumfall-Api: 1.0");
+        assertThat(fault.sentence()).contains("\"" + stated + "\"").contains("Drumfall-Api: " + ApiVersion.CURRENT);
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"1.1", "2.0", "99.99"})
+    @ValueSource(strings = {"1.2", "2.0", "99.99"})
     void a_jar_that_asks_for_a_newer_api_is_refused_before_its_code_runs(String asked) {
         Path trace = bench.work.resolve("trace");
         bench.plugin()
@@ -114,7 +115,7 @@ class LoadingFaultsTest {
                 .jar(oddJar());
         PluginFault fault = onlyFault(HostBench.LONG);
         assertThat(fault.kind()).isEqualTo(FaultKind.NEWER_API);
-        assertThat(fault.sentence()).contains(asked, "this program has 1.0");
+        assertThat(fault.sentence()).contains(asked, "this program has " + ApiVersion.CURRENT);
         assertThat(trace).doesNotExist();
     }
 
@@ -243,5 +244,45 @@ class LoadingFaultsTest {
             assertThat(fault.kind()).isEqualTo(FaultKind.FOLDER_UNREADABLE);
             assertThat(fault.sentence()).contains(file.toString());
         }
+    }
+
+    /** The declaration of an exporter's settings, and what its fault says. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            return null;                                      | absent
+            return java.util.Arrays.asList(yes("a"), null);   | absent
+            return java.util.List.of(yes("a"), yes("a"));     | two have the id "a"
+            return java.util.Collections.nCopies(41, yes("a")); | more than 40
+            """)
+    void settings_that_cannot_be_used(String body, String named) {
+        PluginFault fault = settingsFault(body, HostBench.LONG);
+        assertThat(fault.kind()).isEqualTo(FaultKind.BAD_SETTINGS);
+        assertThat(fault.sentence()).contains("\"odd\"", named);
+    }
+
+    @Test
+    void settings_that_throw_or_are_nonsense_or_never_come() {
+        assertThat(settingsFault("throw new IllegalStateException(\"by design\");", HostBench.LONG))
+                .satisfies(fault -> assertThat(fault.kind()).isEqualTo(FaultKind.FAILED_TO_START))
+                .satisfies(fault -> assertThat(fault.sentence()).contains("by design"));
+        assertThat(settingsFault(
+                        "return java.util.List.of(new ExportSetting.Count(\"a\", \"A\", \"A.\", 0, 1, 9));",
+                        HostBench.LONG))
+                .satisfies(fault -> assertThat(fault.kind()).isEqualTo(FaultKind.FAILED_TO_START))
+                .satisfies(fault -> assertThat(fault.sentence())
+                        .contains("The usual value (0) of the setting (a) must be from 1 to 9."));
+        assertThat(settingsFault("""
+                        while (!Thread.interrupted()) { Thread.onSpinWait(); }
+                        return java.util.List.of();
+                        """, HostBench.SHORT_LOADING).kind()).isEqualTo(FaultKind.HUNG_AT_START);
+    }
+
+    private PluginFault settingsFault(String body, PluginLimits limits) {
+        String members = """
+                static ExportSetting<?> yes(String id) { return new ExportSetting.YesNo(id, "Yes", "Yes.", true); }
+                public java.util.List<ExportSetting<?>> settings() { %s }
+                """.formatted(body);
+        bench.plugin().exporter("Odd", members, FINE, FINE, NOTHING).jar(oddJar());
+        return onlyFault(limits);
     }
 }

@@ -53,6 +53,11 @@ public final class PluginJars {
         return exporter(type, "", "return \"" + id + "\";", "return \"" + id + " title\";", exportBody);
     }
 
+    /** An exporter whose class has further members, such as settings. */
+    public PluginJars settable(String type, String id, String members, String exportBody) {
+        return exporter(type, members, "return \"" + id + "\";", "return \"" + id + " title\";", exportBody);
+    }
+
     PluginJars exporter(String type, String members, String idBody, String titleBody, String exportBody) {
         return source("stranger." + type, """
                 package stranger;

@@ -43,7 +43,7 @@ class PluginLoadingTest {
             assertThat(plugin.version()).isEqualTo("2.5");
             assertThat(plugin.folder()).isEqualTo(new PluginFolder(Origin.USER, bench.plugins));
             assertThat(plugin.file()).isEqualTo(bench.plugins.resolve("greetings.jar"));
-            assertThat(plugin.exporters()).containsExactly(new ExporterEntry("hello", "hello title"));
+            assertThat(plugin.exporters()).containsExactly(new ExporterEntry("hello", "hello title", List.of()));
             assertThat(bench.export(host, "hello")).isInstanceOf(ExportOutcome.Written.class);
         }
         assertThat(HostBench.tree(bench.target))

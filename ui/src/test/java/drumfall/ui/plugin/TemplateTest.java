@@ -5,6 +5,7 @@ package drumfall.ui.plugin;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assumptions.assumeThat;
 
+import drumfall.plugin.api.ApiVersion;
 import drumfall.plugin.api.ExportProgress;
 import drumfall.plugin.api.trial.TrialHandover;
 import drumfall.ui.plugin.PluginFolder.Origin;
@@ -45,10 +46,12 @@ class TemplateTest {
         jar.attribute("Drumfall-Api", property("drumfall.api")).jar(bench.plugins.resolve("summary.jar"));
         try (PluginHost host = bench.load()) {
             assertThat(host.report().get(0).faults()).isEmpty();
-            assertThat(bench.export(host, "summary")).isInstanceOf(ExportOutcome.Written.class);
+            SettingTexts remark = SettingTexts.NONE.with("summary", "remark", "For the workshop");
+            assertThat(host.export("summary", HostBench.HANDOVER, remark, bench.target, ExportProgress.unwatched()))
+                    .isInstanceOf(ExportOutcome.Written.class);
         }
         assertThat(HostBench.tree(bench.target).get("summary/summary.txt"))
-                .contains("wheel 96, pinion 8, module 1.5 mm", "every demand is met");
+                .contains("wheel 96, pinion 8, module 1.5 mm", "every demand is met", "For the workshop");
     }
 
     @Test
@@ -56,7 +59,7 @@ class TemplateTest {
         assertThat(pom().getElementsByTagName("parent").getLength()).isZero();
         assertThat(pom().getElementsByTagName("Drumfall-Api").item(0).getTextContent())
                 .isEqualTo("${drumfall.api}");
-        assertThat(property("drumfall.api")).isEqualTo("1.0");
+        assertThat(property("drumfall.api")).isEqualTo(ApiVersion.CURRENT.toString());
     }
 
     private static String property(String name) throws Exception {

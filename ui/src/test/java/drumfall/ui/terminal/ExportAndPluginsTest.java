@@ -12,6 +12,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class ExportAndPluginsTest {
@@ -128,6 +129,42 @@ class ExportAndPluginsTest {
                 "--hold=below-1.wheel=68",
                 "--hold=below-2.wheel=68");
         assertThat(run.code()).isEqualTo(ExitCode.NO_TRAIN.number());
+        assertThat(folder.resolve("out")).doesNotExist();
+    }
+
+    @Test
+    void settings_are_listed_with_what_they_may_be() {
+        assertThat(bench.run("plugins").out())
+                .contains("export --set EXPORTER.SETTING=VALUE", "line.copies", "a whole number from 1 to 9")
+                .contains("How often the line is written.");
+    }
+
+    @Test
+    void a_setting_reaches_the_exporter_and_the_list_of_files() throws IOException {
+        Run run = bench.run("export", "--with", "line", "--to", "@out", "@small.json", "--set", "line.copies=2");
+        assertThat(run.code()).isEqualTo(ExitCode.DONE.number());
+        assertThat(Files.readAllLines(folder.resolve("out/line/train.txt"))).hasSize(2);
+        assertThat(Files.readString(folder.resolve("out/line/files.sha256"))).startsWith("# line.copies=2\n");
+        bench.run("export", "--all", "--to", "@out", "@small.json", "--set", "line.copies=3");
+        assertThat(Files.readAllLines(folder.resolve("out/all_exports/line/train.txt")))
+                .hasSize(3);
+    }
+
+    /** Told before the brief is searched: the search would be stopped at once, and the exit code say so. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            --with line --set line.copies=0                      | 2 | The setting line.copies cannot be "0"
+            --with line --set line.copys=2                       | 2 | no setting "copys"; it has: copies
+            --with line --set copies=2                           | 2 | EXPORTER.SETTING=VALUE
+            --with line --set line.copies                        | 2 | EXPORTER.SETTING=VALUE
+            --with line --set line.copies=2 --set line.copies=3  | 2 | is given twice
+            --with line --set solid.edge=2                       | 4 | There is no exporter "solid"
+            --all --set solid.edge=2                             | 4 | There is no exporter "solid"
+            """)
+    void a_setting_that_cannot_be_is_one_sentence(String words, int code, String told) {
+        Run run = bench.run(("export --to @out @small.json --limit 0s " + words).split(" +", -1));
+        assertThat(run.code()).isEqualTo(code);
+        assertThat(run.err().lines().filter(line -> line.contains(told))).hasSize(1);
         assertThat(folder.resolve("out")).doesNotExist();
     }
 }

@@ -5,6 +5,7 @@ package drumfall.ui.terminal;
 import drumfall.plugin.api.ApiVersion;
 import drumfall.plugin.api.ExportFolder;
 import drumfall.plugin.api.ExportProgress;
+import drumfall.plugin.api.ExportSetting;
 import drumfall.plugin.api.Exporter;
 import drumfall.plugin.api.Handover;
 import java.io.IOException;
@@ -13,6 +14,8 @@ import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Collections;
+import java.util.List;
 import java.util.jar.Attributes;
 import java.util.jar.JarEntry;
 import java.util.jar.JarOutputStream;
@@ -22,6 +25,14 @@ import java.util.jar.Manifest;
 public final class LineExporter implements Exporter {
     /** Made by the plugin host. */
     public LineExporter() {}
+
+    static final ExportSetting.Count COPIES =
+            new ExportSetting.Count("copies", "Copies", "How often the line is written.", 1, 1, 9);
+
+    @Override
+    public List<ExportSetting<?>> settings() {
+        return List.of(COPIES);
+    }
 
     @Override
     public String id() {
@@ -36,7 +47,10 @@ public final class LineExporter implements Exporter {
     @Override
     public void export(Handover handover, ExportFolder folder, ExportProgress progress) throws IOException {
         try (OutputStream out = folder.create("train.txt")) {
-            out.write(handover.rating().train().toString().getBytes(StandardCharsets.UTF_8));
+            String line = handover.rating().train().toString();
+            String lines =
+                    String.join("\n", Collections.nCopies(handover.settings().of(COPIES), line));
+            out.write(lines.getBytes(StandardCharsets.UTF_8));
         }
     }
 
@@ -45,7 +59,7 @@ public final class LineExporter implements Exporter {
         Manifest manifest = new Manifest();
         manifest.getMainAttributes().put(Attributes.Name.MANIFEST_VERSION, "1.0");
         manifest.getMainAttributes().put(Attributes.Name.IMPLEMENTATION_VERSION, "2.5");
-        manifest.getMainAttributes().putValue(ApiVersion.MANIFEST_ATTRIBUTE, "1.0");
+        manifest.getMainAttributes().putValue(ApiVersion.MANIFEST_ATTRIBUTE, "1.1");
         String type = LineExporter.class.getName();
         String classFile = type.replace('.', '/') + ".class";
         try (JarOutputStream jar = new JarOutputStream(Files.newOutputStream(file), manifest);

@@ -9,7 +9,7 @@ import java.util.regex.Pattern;
 /**
  * A version of this api; a plugin states in its jar's manifest which one it was written for.
  *
- * <p>The manifest attribute is {@value #MANIFEST_ATTRIBUTE}, its value for example {@code 1.0}. The program reads it
+ * <p>The manifest attribute is {@value #MANIFEST_ATTRIBUTE}, its value for example {@code 1.1}. The program reads it
  * before it loads any class of the jar.
  *
  * @param major changes when something a plugin may rely on goes or changes; at least 1
@@ -19,7 +19,7 @@ import java.util.regex.Pattern;
 @Stability(level = Level.STABLE, since = "1.0")
 public record ApiVersion(int major, int minor) {
     /** The version of the api in this jar. */
-    public static final ApiVersion CURRENT = new ApiVersion(1, 0);
+    public static final ApiVersion CURRENT = new ApiVersion(1, 1);
 
     /** Name of the manifest attribute. */
     public static final String MANIFEST_ATTRIBUTE = "Drumfall-Api";

@@ -4,6 +4,7 @@ package drumfall.plugin.api;
 
 import drumfall.plugin.api.Stability.Level;
 import java.io.IOException;
+import java.util.List;
 
 /**
  * Turns a chosen train into files.
@@ -33,16 +34,28 @@ public interface Exporter {
     String title();
 
     /**
+     * Names what the maker may set about an export; always the same, asked once. The program shows the settings, checks what
+     * is set, and hands over the values in {@link Handover#settings()}.
+     *
+     * @return at most 40, with different ids, in the order in which they are shown; empty if there is nothing to set
+     * @since 1.1
+     */
+    default List<ExportSetting<?>> settings() {
+        return List.of();
+    }
+
+    /**
      * Writes the files of one train.
      *
      * <p>Nothing the exporter writes is seen by anyone until this method has returned and every stream is closed; then
      * all of it takes the place of the earlier export at once. Whatever is thrown ends the export and leaves the earlier
-     * one as it was.
+     * one as it was. The same train with the same values of the settings should give the same bytes.
      *
      * @param handover what to export, never {@code null}
      * @param folder the only place to write to, never {@code null}; of no use after this method has returned
      * @param progress told how far the work is, asked whether to stop; never {@code null}
      * @throws IOException if a file cannot be written; let the folder's own exceptions through
+     * @throws RefusedExportException if the maker has to change something first
      */
     void export(Handover handover, ExportFolder folder, ExportProgress progress) throws IOException;
 }

@@ -33,7 +33,7 @@ class ApiVersionTest {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> ApiVersion.parse(text))
                 .withMessageContaining("(" + text + ")")
-                .withMessageContaining("Maybe write 1.0.");
+                .withMessageContaining("Maybe write " + ApiVersion.CURRENT + ".");
     }
 
     @Test

@@ -3,12 +3,21 @@
 package drumfall.plugin.lists;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatCode;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import drumfall.plugin.api.ExportProgress;
+import drumfall.plugin.api.ExportSetting;
 import drumfall.plugin.api.Handover;
+import drumfall.plugin.api.RefusedExportException;
+import drumfall.plugin.api.SettingValues;
 import drumfall.plugin.api.trial.TrialFolder;
 import drumfall.plugin.api.trial.TrialHandover;
 import drumfall.solver.brief.Brief;
+import drumfall.solver.brief.BriefReader;
+import drumfall.solver.brief.BriefWriter;
+import drumfall.solver.fit.Nanometres;
 import drumfall.solver.fit.cutting.ArborPiece;
 import drumfall.solver.fit.cutting.CuttingPlan;
 import drumfall.solver.fit.cutting.RodCut;
@@ -23,6 +32,8 @@ import drumfall.solver.rating.Rating;
 import drumfall.solver.rating.TrainRater;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -272,6 +283,62 @@ class ListsExporterTest {
             quoteCharacter = '\'',
             value = {"aaa; aaa", "b,bb; \"b,bb\"", "b\"bb; \"b\"\"bb\""})
     void cells_are_quoted_as_the_standard_says(String cell, String written) {
-        assertThat(Csv.quoted(cell)).isEqualTo(written);
+        assertThat(Csv.quoted(cell, Csv.Separator.COMMA)).isEqualTo(written);
+    }
+
+    // IETF, RFC 4180, section 2, rule 6, with the separator in place of the comma: common practice, no source.
+    @Test
+    void another_separator_is_quoted_in_place_of_the_comma() {
+        assertThat(Csv.quoted("a;b", Csv.Separator.SEMICOLON)).isEqualTo("\"a;b\"");
+        assertThat(Csv.quoted("a,b", Csv.Separator.SEMICOLON)).isEqualTo("a,b");
+        assertThat(Csv.quoted("a\tb", Csv.Separator.TAB)).isEqualTo("\"a\tb\"");
+    }
+
+    private static TrialFolder export(ExportSetting.Choice setting, String value) throws IOException {
+        return export(HANDOVER.with(SettingValues.USUAL.with(setting, value)));
+    }
+
+    @Test
+    void cells_are_divided_as_asked() throws IOException {
+        List<String> commas = lines(export(HANDOVER), "arbors.csv");
+        List<String> tabs = lines(export(ListsExporter.SEPARATOR, "tab"), "arbors.csv");
+        assertThat(tabs)
+                .isEqualTo(commas.stream().map(line -> line.replace(',', '\t')).toList());
+    }
+
+    @Test
+    void only_the_kind_of_file_that_is_asked_for_is_written() throws IOException {
+        assertThat(export(ListsExporter.FILES, "html").names()).containsExactly("lists.html");
+        assertThat(export(ListsExporter.FILES, "csv").names())
+                .contains("cutting.csv")
+                .allMatch(name -> name.endsWith(".csv"));
+    }
+
+    private static Brief stockRods(Brief brief, String length) {
+        ObjectNode tree = BriefWriter.tree(brief);
+        ((ObjectNode) tree.get("fit")).put("stockRod", length);
+        return BriefReader.read(tree).fold(read -> read, problems -> {
+            throw new AssertionError(problems);
+        });
+    }
+
+    private static Handover withStockRods(String length) {
+        return new Handover(stockRods(HANDOVER.brief(), length), HANDOVER.rating(), HANDOVER.layout(), "0.0.0-trial");
+    }
+
+    @Test
+    void a_stock_rod_shorter_than_the_longest_arbor_is_refused_in_one_sentence() {
+        ArborPiece longest = Collections.max(KIT.pieces(), Comparator.comparingLong(ArborPiece::length));
+        String length = Nanometres.text(longest.length());
+        assertThatThrownBy(() -> export(withStockRods("20 mm")))
+                .isInstanceOf(RefusedExportException.class)
+                .hasMessage("The stock rod (20 mm) of the brief must be at least as long as the longest arbor ("
+                        + longest.name() + "), " + length + ". Maybe take rods of " + length + ".");
+        assertThatCode(() -> export(withStockRods(length))).doesNotThrowAnyException();
+    }
+
+    @Test
+    void stock_rods_may_be_longer_than_a_metre() throws IOException {
+        assertThat(lines(export(withStockRods("2.5 m")), "cutting.csv").get(1)).contains(",2500.00,");
     }
 }

@@ -4,11 +4,15 @@ package drumfall.plugin.outlines;
 
 import drumfall.plugin.api.ExportFolder;
 import drumfall.plugin.api.ExportProgress;
+import drumfall.plugin.api.ExportSetting;
 import drumfall.plugin.api.Exporter;
 import drumfall.plugin.api.Handover;
+import drumfall.plugin.api.RefusedExportException;
 import drumfall.plugin.outlines.draw.Drawing;
 import drumfall.plugin.outlines.draw.DxfWriter;
 import drumfall.plugin.outlines.draw.SvgWriter;
+import drumfall.solver.fit.FitException;
+import drumfall.solver.making.solid.SizeLimitException;
 import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -17,8 +21,22 @@ import java.util.List;
 import java.util.function.Supplier;
 import javax.xml.stream.XMLStreamException;
 
-/** Writes an SVG and a DXF file for every printed part, for the elevation and for the holes of each plate. */
+/** Writes an SVG and a DXF file, or either, for every printed part, for the elevation and for the holes of each plate. */
 public final class OutlinesExporter implements Exporter {
+    private static final String SVG = "svg";
+    private static final String DXF = "dxf";
+
+    /** Which kinds of drawing. */
+    static final ExportSetting.Choice FILES = new ExportSetting.Choice(
+            "files",
+            "Drawings",
+            "Which files every drawing is written as; the tables of holes are written in any case.",
+            "both",
+            List.of(
+                    new ExportSetting.Choice.Value("both", "SVG and DXF"),
+                    new ExportSetting.Choice.Value(SVG, "SVG"),
+                    new ExportSetting.Choice.Value(DXF, "DXF")));
+
     /** Called by the service loader. */
     public OutlinesExporter() {}
 
@@ -33,8 +51,21 @@ public final class OutlinesExporter implements Exporter {
     }
 
     @Override
+    public List<ExportSetting<?>> settings() {
+        return List.of(FILES);
+    }
+
+    @Override
     public void export(Handover handover, ExportFolder folder, ExportProgress progress) throws IOException {
-        MovementDrawings drawings = MovementDrawings.of(handover);
+        try {
+            write(MovementDrawings.of(handover), handover.settings().of(FILES), folder, progress);
+        } catch (FitException | SizeLimitException refused) {
+            throw new RefusedExportException(refused.getMessage());
+        }
+    }
+
+    private static void write(MovementDrawings drawings, String files, ExportFolder folder, ExportProgress progress)
+            throws IOException {
         write(folder, "read-me.txt", drawings.readMe());
         for (PlateHoles plate : drawings.plates()) {
             write(folder, PlateDrawing.name(plate) + ".csv", plate.csv());
@@ -43,7 +74,7 @@ public final class OutlinesExporter implements Exporter {
         for (int i = 0; i < sheets.size() && !progress.cancelled(); i++) {
             Drawing drawing = sheets.get(i).get();
             progress.at((double) i / sheets.size(), drawing.name());
-            write(drawing, folder);
+            write(drawing, files, folder);
         }
     }
 
@@ -53,14 +84,22 @@ public final class OutlinesExporter implements Exporter {
         }
     }
 
-    private static void write(Drawing drawing, ExportFolder folder) throws IOException {
+    private static void write(Drawing drawing, String files, ExportFolder folder) throws IOException {
+        if (!files.equals(DXF)) {
+            writeSvg(drawing, folder);
+        }
+        if (!files.equals(SVG)) {
+            try (OutputStream out = folder.create(drawing.name() + ".dxf")) {
+                out.write(DxfWriter.bytes(drawing));
+            }
+        }
+    }
+
+    private static void writeSvg(Drawing drawing, ExportFolder folder) throws IOException {
         try (OutputStream out = new BufferedOutputStream(folder.create(drawing.name() + ".svg"))) {
             SvgWriter.write(drawing, out);
         } catch (XMLStreamException broken) {
             throw new IOException("The drawing (%s) could not be written as SVG.".formatted(drawing.name()), broken);
-        }
-        try (OutputStream out = folder.create(drawing.name() + ".dxf")) {
-            out.write(DxfWriter.bytes(drawing));
         }
     }
 }

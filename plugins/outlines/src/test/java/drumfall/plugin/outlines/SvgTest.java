@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import drumfall.plugin.api.Handover;
+import drumfall.plugin.api.SettingValues;
 import drumfall.plugin.api.trial.TrialFolder;
 import drumfall.plugin.outlines.draw.Drawing;
 import drumfall.solver.making.MovementPart;
@@ -147,5 +148,17 @@ class SvgTest {
         } finally {
             Locale.setDefault(before);
         }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"svg, dxf", "dxf, svg"})
+    void only_the_kind_of_drawing_that_is_asked_for_is_written(String asked, String left) {
+        SettingValues settings = SettingValues.USUAL.with(OutlinesExporter.FILES, asked);
+        TrialFolder files = Exports.files(Exports.PLACED.with(settings));
+        assertThat(files.names())
+                .containsExactlyElementsOf(Exports.FILES.names().stream()
+                        .filter(name -> !name.endsWith("." + left))
+                        .toList());
+        assertThat(files.bytes("elevation." + asked)).isEqualTo(Exports.FILES.bytes("elevation." + asked));
     }
 }

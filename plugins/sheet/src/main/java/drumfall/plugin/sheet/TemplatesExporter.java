@@ -4,12 +4,16 @@ package drumfall.plugin.sheet;
 
 import drumfall.plugin.api.ExportFolder;
 import drumfall.plugin.api.ExportProgress;
+import drumfall.plugin.api.ExportSetting;
 import drumfall.plugin.api.Exporter;
 import drumfall.plugin.api.Handover;
+import drumfall.plugin.api.RefusedExportException;
 import drumfall.plugin.sheet.draw.Drawing;
 import drumfall.plugin.sheet.draw.PartList;
 import drumfall.plugin.sheet.pdf.Paper;
 import drumfall.plugin.sheet.pdf.TemplatePages;
+import drumfall.solver.fit.FitException;
+import drumfall.solver.making.solid.SizeLimitException;
 import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -31,13 +35,15 @@ public final class TemplatesExporter implements Exporter {
     }
 
     @Override
+    public List<ExportSetting<?>> settings() {
+        return List.of(PaperChoice.SETTING);
+    }
+
+    @Override
     public void export(Handover handover, ExportFolder folder, ExportProgress progress) throws IOException {
-        progress.at(0, "templates-a4.pdf");
-        List<Drawing> drawings = PartList.of(handover).stream()
-                .filter(part -> !part.teeth().isEmpty() || PartList.large(part))
-                .map(Drawing::of)
-                .toList();
-        for (Paper paper : Paper.values()) {
+        progress.at(0, "parts");
+        List<Drawing> drawings = drawings(handover);
+        for (Paper paper : PaperChoice.of(handover)) {
             if (progress.cancelled()) {
                 return;
             }
@@ -46,6 +52,17 @@ public final class TemplatesExporter implements Exporter {
             try (OutputStream out = new BufferedOutputStream(folder.create(name))) {
                 TemplatePages.write(handover.brief().name(), handover.programVersion(), drawings, paper, out);
             }
+        }
+    }
+
+    private static List<Drawing> drawings(Handover handover) {
+        try {
+            return PartList.of(handover).stream()
+                    .filter(part -> !part.teeth().isEmpty() || PartList.large(part))
+                    .map(Drawing::of)
+                    .toList();
+        } catch (FitException | SizeLimitException refused) {
+            throw new RefusedExportException(refused.getMessage());
         }
     }
 }

@@ -3,7 +3,9 @@
 package drumfall.plugin.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
+import drumfall.plugin.api.SettingValues;
 import drumfall.plugin.api.trial.TrialFolder;
 import drumfall.plugin.sheet.content.Block;
 import drumfall.plugin.sheet.content.Section;
@@ -82,5 +84,54 @@ class DocumentTest {
                 assertThat(text).contains("row " + i + " ");
             }
         }
+    }
+
+    @Test
+    void only_the_paper_that_is_asked_for_is_set() {
+        TrialFolder letter =
+                Trials.files(Trials.eightDays().with(SettingValues.USUAL.with(PaperChoice.SETTING, "letter")));
+        assertThat(letter.names())
+                .containsExactly("builders-sheet-letter.pdf", "builders-sheet.html", "templates-letter.pdf");
+        for (String name : letter.names()) {
+            assertThat(letter.bytes(name)).as(name).isEqualTo(Trials.files().bytes(name));
+        }
+    }
+
+    /**
+     * An inch is 25.4 mm (international yard and pound agreement, 1959). Both are rounded, each by half its last digit at most;
+     * every other word is the same.
+     */
+    @Test
+    void lengths_in_inches_are_those_in_millimetres() {
+        SettingValues inches = SettingValues.USUAL.with(SheetExporter.UNITS, "inch");
+        List<String> metric = words(Trials.files());
+        List<String> imperial = words(Trials.files(Trials.eightDays().with(inches)));
+        assertThat(imperial).hasSameSizeAs(metric);
+        int lengths = 0;
+        for (int i = 0; i < metric.size(); i++) {
+            if (imperial.get(i).equals("in") && !metric.get(i).equals("in")) {
+                lengths++;
+                double unit = metric.get(i).equals("m") ? 1000 : 1;
+                assertThat(25.4 * Double.parseDouble(imperial.get(i - 1)))
+                        .as(metric.get(i - 1) + " " + metric.get(i))
+                        .isCloseTo(
+                                unit * Double.parseDouble(metric.get(i - 1)),
+                                within(unit * rounding(metric.get(i - 1)) + 25.4 * rounding(imperial.get(i - 1))));
+            } else if (!imperial.get(i).equals(metric.get(i))) {
+                assertThat(imperial.get(i + 1)).isEqualTo("in");
+            }
+        }
+        assertThat(lengths).isGreaterThan(40);
+    }
+
+    private static List<String> words(TrialFolder files) {
+        String page =
+                files.text("builders-sheet.html").replaceAll("<[^>]*>", " ").replaceAll("\\b(mm|in|m)\\b", " $1 ");
+        return List.of(page.strip().split("\\s+"));
+    }
+
+    private static double rounding(String number) {
+        int point = number.indexOf('.');
+        return 0.5000001 * Math.pow(10, point < 0 ? 0 : point + 1 - number.length());
     }
 }

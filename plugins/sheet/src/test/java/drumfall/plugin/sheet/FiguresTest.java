@@ -4,7 +4,11 @@ package drumfall.plugin.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import drumfall.plugin.api.Handover;
 import drumfall.solver.brief.Brief;
+import drumfall.solver.brief.BriefReader;
+import drumfall.solver.brief.BriefWriter;
 import drumfall.solver.fit.Nanometres;
 import drumfall.solver.fit.bore.DrillRack;
 import drumfall.solver.fit.bore.DrillSeries;
@@ -202,5 +206,28 @@ class FiguresTest {
         String text = Pages.text(Trials.files().bytes("builders-sheet-a4.pdf"));
         assertThat(text.indexOf("A hanging weight can fall")).isBetween(0, text.indexOf("The design"));
         assertThat(text).contains("local building code").contains("licensed professional");
+    }
+
+    /** The third arbor of the trial clock on a rod that stands still, a bearing of 3 × 6 × 2.5 mm in its wheel, which faces the dial. */
+    @Test
+    void bearings_on_a_rod_that_stands_still_are_told_with_their_seats() {
+        ObjectNode tree = BriefWriter.tree(Trials.eightDays().brief());
+        ((ObjectNode) tree.at("/arbors/intermediate")).put("kind", "fixed").put("bearings", "front");
+        ((ObjectNode) tree.at("/arbors/intermediate"))
+                .putObject("bearing")
+                .put("outer", "6 mm")
+                .put("width", "2.5 mm");
+        Brief brief = BriefReader.read(tree).fold(read -> read, problems -> {
+            throw new AssertionError(problems);
+        });
+        Handover handover = new Handover(
+                brief,
+                new TrainRater(brief).rate(Trials.eightDays().rating().train()),
+                Trials.eightDays().layout(),
+                "0.0.0-trial");
+        String page = Trials.files(handover).text("builders-sheet.html");
+        assertThat(page).contains("bearing in the hub's front, on a fixed rod");
+        assertThat(page).contains("Arbor 3, bearing of 3 mm × 6 mm × 2.5 mm: in what turns on the rod, seat drawn ");
+        assertThat(Trials.files().text("builders-sheet.html")).doesNotContain("in what turns on the rod");
     }
 }

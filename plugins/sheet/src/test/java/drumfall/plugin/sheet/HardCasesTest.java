@@ -8,6 +8,7 @@ import drumfall.plugin.api.ExportProgress;
 import drumfall.plugin.api.Handover;
 import drumfall.plugin.api.trial.TrialFolder;
 import drumfall.plugin.api.trial.TrialHandover;
+import drumfall.plugin.sheet.content.Lengths;
 import drumfall.plugin.sheet.content.Sheet;
 import drumfall.plugin.sheet.html.SheetPage;
 import drumfall.solver.train.Mesh;
@@ -36,7 +37,7 @@ class HardCasesTest {
                 30));
         assertThat(handover.rating().recommendedWeight()).isInfinite();
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        SheetPage.write(Sheet.of(handover), out);
+        SheetPage.write(Sheet.of(handover, Lengths.MILLIMETRES), out);
         assertThat(HtmlTest.text(out.toString(StandardCharsets.UTF_8)))
                 .contains("No weight drives this train")
                 .contains("The parts cannot be drawn.")

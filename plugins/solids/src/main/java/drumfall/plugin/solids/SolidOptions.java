@@ -9,19 +9,19 @@ import java.util.Locale;
  *
  * @param chordError greatest distance of a chord from an arc, mm, from 0.0005 to 1
  */
-public record SolidOptions(double chordError) {
+record SolidOptions(double chordError) {
     /** A twentieth of a usual extrusion's width: finer than any printer shows. */
-    public static final SolidOptions FINE = new SolidOptions(0.01);
+    static final SolidOptions FINE = new SolidOptions(0.01);
 
-    private static final double LEAST = 0.0005;
-    private static final double MOST = 1;
+    static final double LEAST = 0.0005;
+    static final double MOST = 1;
 
     /**
      * Checks the chord error.
      *
      * @throws IllegalArgumentException if it is out of its range
      */
-    public SolidOptions {
+    SolidOptions {
         if (!(chordError >= LEAST && chordError <= MOST)) {
             throw new IllegalArgumentException(String.format(
                     Locale.ROOT,

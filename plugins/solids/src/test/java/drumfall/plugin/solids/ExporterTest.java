@@ -5,15 +5,22 @@ package drumfall.plugin.solids;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import drumfall.plugin.api.ExportProgress;
+import drumfall.plugin.api.Handover;
+import drumfall.plugin.api.SettingValues;
 import drumfall.plugin.api.trial.TrialFolder;
 import drumfall.plugin.api.trial.TrialHandover;
+import drumfall.solver.making.MovementPart;
 import drumfall.solver.making.solid.Box;
+import drumfall.solver.quantity.Quantity;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class ExporterTest {
+    private static final Handover COARSE = TrialHandover.eightDays()
+            .with(SettingValues.USUAL.with(SolidsExporter.CHORD_ERROR, Quantity.ofMillimetres(0.1)));
+
     private static final class Watcher implements ExportProgress {
         private final List<Double> shares = new ArrayList<>();
         private final int patience;
@@ -37,7 +44,7 @@ class ExporterTest {
     void the_trial_clock_becomes_a_file_for_each_part_and_a_package() throws IOException {
         TrialFolder folder = new TrialFolder();
         Watcher watcher = new Watcher(Integer.MAX_VALUE);
-        new SolidsExporter(new SolidOptions(0.1)).export(TrialHandover.eightDays(), folder, watcher);
+        new SolidsExporter().export(COARSE, folder, watcher);
         assertThat(folder.names())
                 .contains(
                         "arbor-1-drum.stl",
@@ -52,7 +59,7 @@ class ExporterTest {
     @Test
     void an_export_that_nobody_wants_any_more_stops_at_the_next_part() throws IOException {
         TrialFolder folder = new TrialFolder();
-        new SolidsExporter(new SolidOptions(0.1)).export(TrialHandover.eightDays(), folder, new Watcher(3));
+        new SolidsExporter().export(COARSE, folder, new Watcher(3));
         assertThat(folder.names()).hasSize(3).allMatch(name -> name.endsWith(".stl"));
     }
 
@@ -77,5 +84,31 @@ class ExporterTest {
                             && one.bottom() < other.top()
                             && other.bottom() < one.top());
         }
+    }
+
+    @Test
+    void only_the_kind_of_file_that_is_asked_for_is_written() throws IOException {
+        List<MovementPart> parts = Movements.eightDays();
+        assertThat(names("stl", parts)).contains("pallets.stl", "parts.csv").doesNotContain("movement.3mf");
+        assertThat(names("3mf", parts)).containsExactlyInAnyOrder("movement.3mf", "parts.csv");
+    }
+
+    private static List<String> names(String files, List<MovementPart> parts) throws IOException {
+        TrialFolder folder = new TrialFolder();
+        Handover handover = COARSE.with(COARSE.settings().with(SolidsExporter.FILES, files));
+        new SolidsExporter().write(handover, parts, folder, ExportProgress.unwatched());
+        return folder.names();
+    }
+
+    /** A chord over an arc of the same error spans an angle that grows with the root of the error. */
+    @Test
+    void a_larger_chord_error_gives_smaller_files() throws IOException {
+        TrialFolder fine = new TrialFolder();
+        TrialFolder coarse = new TrialFolder();
+        List<MovementPart> parts = Movements.eightDays();
+        new SolidsExporter().write(TrialHandover.eightDays(), parts, fine, ExportProgress.unwatched());
+        new SolidsExporter().write(COARSE, parts, coarse, ExportProgress.unwatched());
+        assertThat(coarse.names()).isEqualTo(fine.names());
+        assertThat(coarse.bytes("pallets.stl").length).isLessThan(fine.bytes("pallets.stl").length);
     }
 }

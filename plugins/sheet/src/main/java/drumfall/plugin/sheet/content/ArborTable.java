@@ -3,9 +3,13 @@
 package drumfall.plugin.sheet.content;
 
 import drumfall.solver.brief.Brief;
+import drumfall.solver.kit.Builds;
 import drumfall.solver.train.Mesh;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /** Arbor by arbor: what it carries, its rod, its bores and the drills for them. */
 final class ArborTable {
@@ -33,17 +37,36 @@ final class ArborTable {
                         new Block.Column("Drawn bore", 2.2, true),
                         new Block.Column("Drill", 2, true)),
                 rows);
-        return new Section(
-                "Arbors, bores and drills",
-                List.of(
-                        arbors,
-                        new Block.Paragraph("Bores are drawn so that the drill takes off "
-                                + Words.millimetres(clock.brief().fit().skim().si(), 2)
-                                + ": drill every bore, at low speed, square to the plate. A rolling bearing sits in a"
-                                + " seat of its outer ring's size with "
-                                + Words.millimetres(
-                                        clock.brief().fit().seatClearance().si(), 2)
-                                + " on the diameter; measure the bearing that you have.")));
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(arbors);
+        blocks.add(new Block.Paragraph("Bores are drawn so that the drill takes off "
+                + clock.lengths().of(clock.brief().fit().skim().si(), 2)
+                + ": drill every bore, at low speed, square to the plate. A rolling bearing sits in a"
+                + " seat of its outer ring's size with "
+                + clock.lengths().of(clock.brief().fit().seatClearance().si(), 2)
+                + " on the diameter; measure the bearing that you have."));
+        table.hubs().ifPresent(blocks::add);
+        return new Section("Arbors, bores and drills", blocks);
+    }
+
+    /** Where bearings sit on rods that stand still. */
+    private Optional<Block> hubs() {
+        boolean any = IntStream.range(0, clock.arbors()).mapToObj(clock::build).anyMatch(ArborTable::rollsOnRod);
+        if (!any) {
+            return Optional.empty();
+        }
+        List<String> hubs = Builds.of(clock.rater(), clock.train()).needed().stream()
+                .filter(place -> rollsOnRod(place.build()))
+                .map(place -> "Arbor " + place.arbor() + ", bearing of " + place.size() + ": " + place.seating() + ".")
+                .collect(Collectors.toCollection(ArrayList::new));
+        hubs.add(
+                "A seat that lies on the bed is roofed by the layers above it: print it on supports, and drill it out before"
+                        + " the bore.");
+        return Optional.of(new Block.Listing(false, hubs));
+    }
+
+    private static boolean rollsOnRod(Brief.ArborBuild build) {
+        return build.kind() == Brief.ArborKind.FIXED && build.bearings() != Brief.BearingPlaces.NONE;
     }
 
     private List<String> row(int arbor) {
@@ -52,9 +75,9 @@ final class ArborTable {
         return List.of(
                 clock.name(arbor),
                 carried(arbor),
-                Words.millimetres(build.diameter().si(), 2),
+                clock.lengths().of(build.diameter().si(), 2),
                 supports(build),
-                plain ? Words.length(bores.hole(arbor).drawn()) : "bearing",
+                plain ? clock.lengths().ofNanometres(bores.hole(arbor).drawn()) : "bearing",
                 plain ? bores.hole(arbor).drill().label() : "bearing");
     }
 
@@ -79,6 +102,13 @@ final class ArborTable {
     }
 
     private static String supports(Brief.ArborBuild build) {
+        if (rollsOnRod(build)) {
+            return switch (build.bearings()) {
+                case FRONT -> "bearing in the hub's front, on a fixed rod";
+                case REAR -> "bearing in the hub's back, on a fixed rod";
+                case BOTH, NONE -> "two bearings in the hub, on a fixed rod";
+            };
+        }
         return switch (build.bearings()) {
             case NONE -> "plain bores";
             case FRONT -> "bearing in front, plain bore at the back";

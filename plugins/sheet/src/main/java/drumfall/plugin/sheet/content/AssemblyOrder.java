@@ -41,13 +41,13 @@ final class AssemblyOrder {
 
     private static String spacers(Clock clock, int arbor) {
         return clock.standing(arbor)
-                .map(standing -> " Spacers: " + spacer(standing.backSpacer()) + " behind, "
-                        + spacer(standing.frontSpacer()) + " before.")
+                .map(standing -> " Spacers: " + spacer(clock, standing.backSpacer()) + " behind, "
+                        + spacer(clock, standing.frontSpacer()) + " before.")
                 .orElse("");
     }
 
-    private static String spacer(long height) {
-        return height == 0 ? "none" : Words.length(height);
+    private static String spacer(Clock clock, long height) {
+        return height == 0 ? "none" : clock.lengths().ofNanometres(height);
     }
 
     private static String place(Clock clock, int arbor) {

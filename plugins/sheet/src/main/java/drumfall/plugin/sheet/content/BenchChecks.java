@@ -50,12 +50,13 @@ final class BenchChecks {
     }
 
     private String spacers(int arbor) {
-        return Words.length(ends.spacers(arbor));
+        return clock.lengths().ofNanometres(ends.spacers(arbor));
     }
 
     private String reach(int arbor) {
         EndShake shake = ends.shake(arbor);
-        return Words.length(shake.least()) + " to " + Words.length(shake.most());
+        return clock.lengths().ofNanometres(shake.least()) + " to "
+                + clock.lengths().ofNanometres(shake.most());
     }
 
     private String chance(int arbor) {
@@ -67,7 +68,7 @@ final class BenchChecks {
             return "bearing";
         }
         FinishedHole hole = bores.hole(arbor);
-        return Words.length(hole.play());
+        return clock.lengths().ofNanometres(hole.play());
     }
 
     private Block spin() {
@@ -78,11 +79,11 @@ final class BenchChecks {
 
     private Block shake() {
         return new Block.Paragraph("End shake: push the arbor to and fro between the plates, "
-                + Words.length(clock.depth()) + " apart. Wanted are "
-                + Words.millimetres(clock.brief().fit().endShake().low().si(), 2) + " to "
-                + Words.millimetres(clock.brief().fit().endShake().high().si(), 2)
+                + clock.lengths().ofNanometres(clock.depth()) + " apart. Wanted are "
+                + clock.lengths().of(clock.brief().fit().endShake().low().si(), 2) + " to "
+                + clock.lengths().of(clock.brief().fit().endShake().high().si(), 2)
                 + "; the table shows the least and the most that parts off by "
-                + Words.millimetres(clock.brief().fit().heightError().si(), 2)
+                + clock.lengths().of(clock.brief().fit().heightError().si(), 2)
                 + " give, and how often that misses. Under 0 the arbor would bind. Side shake: at any wheel between the plates the arbor strays from"
                 + " its place by at most half the play in its bore.");
     }

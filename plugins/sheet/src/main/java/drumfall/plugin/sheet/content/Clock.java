@@ -25,16 +25,22 @@ import java.util.Optional;
  * @param loaded the train under its friction
  * @param answers about the clock on its recommended weight; empty if no weight drives it
  * @param kit what it is built from; empty if its arbors have no places, or a part or a hole cannot be made
+ * @param lengths what lengths are shown in
  */
 record Clock(
-        Handover handover, TrainRater rater, LoadedClock loaded, Optional<PowerAnswers> answers, Optional<Kit> kit) {
-    static Clock of(Handover handover) {
+        Handover handover,
+        TrainRater rater,
+        LoadedClock loaded,
+        Optional<PowerAnswers> answers,
+        Optional<Kit> kit,
+        Lengths lengths) {
+    static Clock of(Handover handover, Lengths lengths) {
         TrainRater rater = new TrainRater(handover.brief());
         Rating rating = handover.rating();
         Optional<PowerAnswers> answers = Double.isFinite(rating.recommendedWeight())
                 ? Optional.of(new PowerAnswers(rater, rating.train(), rating.recommendedWeight()))
                 : Optional.empty();
-        return new Clock(handover, rater, rater.loaded(rating.train()), answers, kit(handover, rater));
+        return new Clock(handover, rater, rater.loaded(rating.train()), answers, kit(handover, rater), lengths);
     }
 
     /** What cannot be made is told where the parts are drawn. */

@@ -53,17 +53,18 @@ final class DepthFaults {
                 free.map(path -> weight(index, path)).orElse(Double.POSITIVE_INFINITY));
     }
 
-    private static String arbors(int index) {
-        return "Arbors " + (index + 1) + " and " + (index + 2) + ", " + Words.millimetres(OFF, 1);
+    private String arbors(int index) {
+        return "Arbors " + (index + 1) + " and " + (index + 2) + ", "
+                + clock.lengths().of(OFF, 1);
     }
 
     private String measure(int index) {
-        return "not " + Words.millimetres(mesh(index).centreDistance(), 2) + " between their middles";
+        return "not " + clock.lengths().of(mesh(index).centreDistance(), 2) + " between their middles";
     }
 
     private String play(int index, ContactPath path) {
-        return Words.millimetres(
-                path.clearances().leastBacklash() * mesh(index).module().metres(), 2);
+        return clock.lengths()
+                .of(path.clearances().leastBacklash() * mesh(index).module().metres(), 2);
     }
 
     private Mesh mesh(int index) {

@@ -28,7 +28,7 @@ final class FirstRun {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Listing(true, steps(clock)));
         pendulum(clock).ifPresent(pendulum -> blocks.add(nut(pendulum)));
-        clock.kit().flatMap(Kit::hanging).ifPresent(hanging -> blocks.add(room(hanging)));
+        clock.kit().flatMap(Kit::hanging).ifPresent(hanging -> blocks.add(room(hanging, clock.lengths())));
         return new Section("Setting going and to time", blocks);
     }
 
@@ -37,7 +37,7 @@ final class FirstRun {
         clock.kit().map(Kit::bob).ifPresent(bob -> steps.add(fill(clock, bob)));
         pendulum(clock)
                 .ifPresent(pendulum -> steps.add("Hang the bob's middle "
-                        + Words.millimetres(pendulum.bob().centre(), 1) + " below the axis of swing."));
+                        + clock.lengths().of(pendulum.bob().centre(), 1) + " below the axis of swing."));
         clock.answers()
                 .ifPresent(answers -> steps.add("Hang "
                         + Words.kilograms(answers.books().weight())
@@ -63,31 +63,33 @@ final class FirstRun {
     }
 
     /** No brief says where the floor is; the maker compares. */
-    private static Block room(Hanging hanging) {
+    private static Block room(Hanging hanging, Lengths lengths) {
         List<List<String>> rows = new ArrayList<>();
-        rows.add(row("Line above the wound weight", hanging.lead()));
-        rows.add(row("Fall", hanging.fall()));
+        rows.add(row("Line above the wound weight", hanging.lead(), lengths));
+        rows.add(row("Fall", hanging.fall(), lengths));
         if (hanging.pulley() > 0) {
-            rows.add(row("Pulley over its rims", hanging.pulley()));
+            rows.add(row("Pulley over its rims", hanging.pulley(), lengths));
         }
-        rows.add(row("Shell of the weight with its lid", hanging.shell()));
+        rows.add(row("Shell of the weight with its lid", hanging.shell(), lengths));
         rows.add(row(
-                "All of these below the drum's arbor, and your hook; keep the floor further down", hanging.lowest()));
+                "All of these below the drum's arbor, and your hook; keep the floor further down",
+                hanging.lowest(),
+                lengths));
         return new Block.Table(
                 "Room below the clock",
                 List.of(new Block.Column("What hangs", 4, false), new Block.Column("Takes", 2, true)),
                 rows);
     }
 
-    private static List<String> row(String what, double metres) {
-        return List.of(what, Words.millimetres(metres, 0));
+    private static List<String> row(String what, double metres, Lengths lengths) {
+        return List.of(what, lengths.of(metres, 0));
     }
 
     private static Block nut(CompoundPendulum pendulum) {
         List<List<String>> rows = THREADS.stream()
                 .map(thread -> List.of(
                         thread.name(),
-                        Words.millimetres(thread.pitch(), 2),
+                        Lengths.MILLIMETRES.of(thread.pitch(), 2),
                         Words.number(DailyRate.perNutTurn(pendulum, thread.pitch()), 1) + " s a day"))
                 .toList();
         return new Block.Table(

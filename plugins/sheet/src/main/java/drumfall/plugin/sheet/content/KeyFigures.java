@@ -20,7 +20,7 @@ final class KeyFigures {
 
     static String line(Clock clock) {
         return clock.train() + ", " + duration(clock.rating()) + " on a fall of "
-                + Words.number(clock.brief().fall().height().si(), 2) + " m";
+                + clock.lengths().ofRoom(clock.brief().fall().height().si());
     }
 
     private static String duration(Rating rating) {
@@ -53,7 +53,7 @@ final class KeyFigures {
         add("Runs for", duration(clock.rating()));
         add("Beats an hour", Words.number(going.beatsPerHour().doubleValue(), 2));
         add("One beat", Words.number(going.secondsPerBeat().doubleValue(), 4) + " s");
-        add("Simple pendulum of that beat", Words.millimetres(clock.rating().pendulumLength(), 1));
+        add("Simple pendulum of that beat", clock.lengths().of(clock.rating().pendulumLength(), 1));
     }
 
     private void weight() {
@@ -74,8 +74,8 @@ final class KeyFigures {
     private void line() {
         double lead = clock.brief().fall().topLead().si();
         double tie = clock.brief().fall().tieOff().si();
-        add("Drum", Words.millimetres(clock.train().drumDiameter().doubleValue(), 1) + " diameter");
-        add("Line to cut", Words.millimetres(clock.drumRun().lineLength(lead, tie), 0));
+        add("Drum", clock.lengths().of(clock.train().drumDiameter().doubleValue(), 1) + " diameter");
+        add("Line to cut", clock.lengths().of(clock.drumRun().lineLength(lead, tie), 0));
         add("Turns of the drum to wind", Words.number(clock.drumRun().turns(), 1));
         clock.answers().ifPresent(answers -> {
             add("Torque at the key", Words.number(answers.winding().torque(), 2) + " N m");

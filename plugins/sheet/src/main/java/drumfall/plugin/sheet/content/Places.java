@@ -24,15 +24,16 @@ final class Places {
         blocks.add(new Block.Figures(List.of(PlacedDrawings.elevation(layout), PlacedDrawings.section(layout)), 2));
         String minute = layout.minutePlace().isPresent() ? ", then the minute wheel's stud" : "";
         blocks.add(new Block.Paragraph("Arbors are numbered from the drum, then the pallet arbor" + minute
-                + ". The plates stand " + Words.length(clock.depth()) + " apart."));
+                + ". The plates stand " + clock.lengths().ofNanometres(clock.depth()) + " apart."));
         clock.kit().ifPresent(kit -> {
-            blocks.add(holes("Holes of the front plate, seen from the dial", HoleRow.Plate.FRONT, kit));
-            blocks.add(holes("Holes of the back plate, seen from the dial", HoleRow.Plate.BACK, kit));
+            blocks.add(
+                    holes("Holes of the front plate, seen from the dial", HoleRow.Plate.FRONT, kit, clock.lengths()));
+            blocks.add(holes("Holes of the back plate, seen from the dial", HoleRow.Plate.BACK, kit, clock.lengths()));
         });
         return blocks;
     }
 
-    private static Block holes(String caption, HoleRow.Plate plate, Kit kit) {
+    private static Block holes(String caption, HoleRow.Plate plate, Kit kit, Lengths lengths) {
         return new Block.Table(
                 caption,
                 List.of(
@@ -45,24 +46,24 @@ final class Places {
                         new Block.Column("Bearing seat", 2.8, true)),
                 kit.holes().stream()
                         .filter(row -> row.plate() == plate)
-                        .map(Places::row)
+                        .map(row -> row(row, lengths))
                         .toList());
     }
 
-    private static List<String> row(HoleRow row) {
+    private static List<String> row(HoleRow row, Lengths lengths) {
         return List.of(
                 row.name(),
-                Words.length(row.fromDial()),
-                Words.length(row.aboveDial()),
-                Words.length(row.fromLeft()),
-                Words.length(row.fromBottom()),
+                lengths.ofNanometres(row.fromDial()),
+                lengths.ofNanometres(row.aboveDial()),
+                lengths.ofNanometres(row.fromLeft()),
+                lengths.ofNanometres(row.fromBottom()),
                 row.drill(),
-                seat(row));
+                seat(row, lengths));
     }
 
-    private static String seat(HoleRow row) {
+    private static String seat(HoleRow row, Lengths lengths) {
         if (row.seat().isPresent()) {
-            return row.seatDrill() + ", " + Words.length(row.seatDepth()) + " deep";
+            return row.seatDrill() + ", " + lengths.ofNanometres(row.seatDepth()) + " deep";
         }
         return switch (row.use()) {
             case UNKNOWN_SEAT -> "measure the bearing";

@@ -24,9 +24,10 @@ public record Sheet(String title, String subtitle, String version, List<Section>
      * The sheet of a train.
      *
      * @param handover the train with its brief
+     * @param lengths what lengths are shown in
      */
-    public static Sheet of(Handover handover) {
-        Clock clock = Clock.of(handover);
+    public static Sheet of(Handover handover, Lengths lengths) {
+        Clock clock = Clock.of(handover, lengths);
         return new Sheet(
                 Words.printable(handover.brief().name()),
                 KeyFigures.line(clock),

@@ -8,16 +8,10 @@ import java.util.Locale;
 
 /** Figures as they stand on the sheet: digits that a builder can use, with their unit. */
 final class Words {
-    private static final double MILLI = 1000;
-
     private Words() {}
 
     static String number(double value, int decimals) {
         return String.format(Locale.ROOT, "%." + decimals + "f", value);
-    }
-
-    static String millimetres(double metres, int decimals) {
-        return number(metres * MILLI, decimals) + " mm";
     }
 
     /** Under 10 kg to the gram, above to ten. */
@@ -35,14 +29,6 @@ final class Words {
 
     static String percent(double share) {
         return number(100 * share, 1) + " %";
-    }
-
-    static String length(long nanometres) {
-        return length((double) nanometres);
-    }
-
-    static String length(double nanometres) {
-        return number(nanometres / Nanometres.MILLIMETRE, 2) + " mm";
     }
 
     static long nanometres(Quantity length) {
