@@ -22,6 +22,9 @@ public record Crossings(double hub, double rim, int arms, double armWidth, doubl
 
     private static final int MOST_ARMS = 12;
 
+    /** Sums of lengths are compared with this allowance, m. */
+    private static final double ROUNDING = 1e-12;
+
     /**
      * Checks the number of arms.
      *
@@ -47,12 +50,19 @@ public record Crossings(double hub, double rim, int arms, double armWidth, doubl
         double room = root - hub / 2 - 2 * corner;
         SizeLimitException.atMost("rim of " + part, rim, room, "so that a window is left between hub and rim");
         double most = 2 * ((hub / 2 + corner) * Math.sin(Math.PI / arms) - corner);
-        SizeLimitException.atMost("arm width of " + part, armWidth, most, "so that " + arms + " arms part at the hub");
+        SizeLimitException.atMost(
+                "arm width of " + part, armWidth, most + ROUNDING, "so that " + arms + " arms part at the hub");
     }
 
     /** Radius up to which the wheel is solid, m. */
     double solidRadius(double root) {
         return arms == 0 ? root : hub / 2;
+    }
+
+    /** Radius up to which there is material beside pins, m: one that stands on the first arm has it up to the roots. */
+    double solidBesidePins(PinCircle pins, double root, PrintSizes print) {
+        boolean onArm = arms != 0 && pins.count() == 1 && pins.diameter() + 2 * print.wall() <= armWidth + ROUNDING;
+        return onArm ? root : solidRadius(root);
     }
 
     /** The body in millimetres. */
