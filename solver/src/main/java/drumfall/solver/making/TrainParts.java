@@ -44,9 +44,8 @@ final class TrainParts {
         return parts;
     }
 
-    /** The click's pivot stands on an arm, which is wide enough for it. */
     private MovementPart greatWheel() {
-        WheelPart wheel = wheel(0, 0, winding.clickPivot());
+        WheelPart wheel = wheel(0, winding.clickGround(), winding.clickPivot());
         return shop.part(
                 Workshop.arbor(0) + "-wheel",
                 1,
@@ -114,14 +113,17 @@ final class TrainParts {
         double rim = shop.movement().parts().crossing().rim(mesh.module().metres());
         return new WheelPart(
                 teeth,
-                crossings(teeth.rootRadius(), rim, foot),
+                crossings(
+                        teeth.rootRadius(),
+                        rim,
+                        Math.max(foot, shop.bore(arbor) / 2 + shop.print().wall())),
                 shop.wheelThickness(),
                 shop.bore(arbor),
                 pins,
                 shop.print());
     }
 
-    /** Whether a wheel is crossed out is its own affair, but for windows that a wide pinion closes altogether. */
+    /** Whether a wheel is crossed out is its own affair, but for windows that what stands on it closes altogether. */
     private Crossings crossings(double root, double rim, double foot) {
         Crossing crossing = shop.movement().parts().crossing();
         double hub = Math.max(crossing.hubRadius(), foot);

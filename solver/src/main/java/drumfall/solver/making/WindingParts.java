@@ -73,6 +73,11 @@ final class WindingParts {
                 form().size().pin());
     }
 
+    /** Radius of the ground that the click needs on the great wheel. */
+    double clickGround() {
+        return form().reach(shop.brief().parts().gap().si());
+    }
+
     private Click click() {
         RatchetForm form = form();
         // The nose rests on a tooth's root while the arm runs square to the ratchet's radius there.

@@ -6,8 +6,8 @@ package drumfall.solver.parts;
  * How wheels are crossed out: straight arms from a hub to a rim, round corners between them.
  *
  * <p>All wheels of a clock have the same hub and the same arms, so that what is cut out of a wheel hangs on the wheel alone.
- * A pinion that is wider than the hub goes down to the bed through the wheel, as a hub of its own; what that fills of the
- * windows hangs on the pinion alone, since straight arms are as wide at one hub as at another.
+ * What stands on a wheel and is wider than its hub, a pinion or the click's pivot, has ground down to the bed, as a hub of its
+ * own; what that fills of the windows hangs on its radius alone, since straight arms are as wide at one hub as at another.
  *
  * @param arms number of arms, at least 3
  * @param armWidth width of an arm, m, positive
@@ -28,6 +28,9 @@ public record Crossing(
     /** Four arms, as in most English clocks; common practice, no source. */
     private static final int ARMS = 4;
 
+    /** Width of an arm in walls; common practice, no source. */
+    private static final double ARM_WALLS = 6;
+
     /** Width of a rim in modules, a little more than a tooth is deep; common practice, no source. */
     private static final double RIM_MODULES = 2.5;
 
@@ -39,23 +42,21 @@ public record Crossing(
     private static final double LOWEST = 0.002;
 
     /**
-     * Crossings for printed clocks that hang on a wall; common practice, no source. An arm takes the click's pivot with a
-     * wall on either side.
+     * Crossings for printed clocks that hang on a wall; common practice, no source.
      *
      * @param wall the thinnest wall that is printed, m
-     * @param pivot diameter of the click's pivot, m
      * @param rod diameter of the thickest rod, m
      * @param hubWall material around a rod, m; a hub has at least the thinnest wall
      */
-    public static Crossing of(double wall, double pivot, double rod, double hubWall) {
-        double arm = pivot + 2 * wall;
-        double hub = Math.max(rod / 2 + Math.max(hubWall, wall), parting(ARMS, arm, CORNER));
+    public static Crossing of(double wall, double rod, double hubWall) {
+        double arm = ARM_WALLS * wall;
+        double hub = Math.max(rod / 2 + Math.max(hubWall, wall), parting(ARMS, arm, CORNER, wall));
         return new Crossing(ARMS, arm, hub, RIM_MODULES, wall, CORNER, LEAST_WINDOW);
     }
 
-    /** Radius of the smallest hub at which arms with round corners part, m. */
-    private static double parting(int arms, double width, double corner) {
-        return (width / 2 + corner) / Math.sin(Math.PI / arms) - corner;
+    /** Radius of the smallest hub at which arms with round corners part, the corners' middles a wall asunder, m. */
+    private static double parting(int arms, double width, double corner, double wall) {
+        return (width / 2 + corner + wall / 2) / Math.sin(Math.PI / arms) - corner;
     }
 
     /**
@@ -83,7 +84,7 @@ public record Crossing(
     }
 
     /**
-     * Radius in the windows' corners where a pinion stands on a wheel that is crossed out, m; 0 if it closes the windows. Low
+     * Radius in the windows' corners beside what stands on a wheel that is crossed out, m; 0 if it closes the windows. Low
      * windows are round at their ends; below a height of 2 mm (common practice, no source) they are left out.
      *
      * @param room from what stands on the wheel to its rim, m
@@ -103,10 +104,10 @@ public record Crossing(
     }
 
     /**
-     * Area that a pinion fills of the windows of the wheel it stands on, square metres; 0 if it stands on the hub. Where the
+     * Area that what stands on a wheel fills of its windows, square metres; 0 if it stands on the hub. Where the
      * wheel is solid, or is filled to its rim, this says too much.
      *
-     * @param radius of the pinion to its tips, m
+     * @param radius that it reaches to, m
      */
     public double filled(double radius) {
         return radius > hubRadius ? aroundHub(radius) - aroundHub(hubRadius) : 0;

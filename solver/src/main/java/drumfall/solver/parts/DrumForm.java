@@ -95,6 +95,15 @@ public record DrumForm(
         return square.volume(bore, printWall);
     }
 
+    /**
+     * Radius of the ground that the click needs on the great wheel, m: as far as the eye around its pivot reaches.
+     *
+     * @param diameter bare diameter, m
+     */
+    public double clickGround(double diameter) {
+        return ratchet(diameter).reach(gap);
+    }
+
     /** Each tooth is the triangle from the axis to its root and the next one's tip. */
     private static double saw(RatchetForm form) {
         int teeth = form.size().teeth();

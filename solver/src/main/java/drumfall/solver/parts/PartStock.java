@@ -95,7 +95,7 @@ public record PartStock(
      * @param diameter bare diameter, m
      */
     public long drumMass(double diameter) {
-        return barrelMass(diameter) + ratchetMass(diameter) + squareMass();
+        return barrelMass(diameter) + ratchetMass(diameter) + groundMass(diameter) + squareMass();
     }
 
     /**
@@ -114,6 +114,15 @@ public record PartStock(
      */
     public long ratchetMass(double diameter) {
         return micrograms(drum.ratchetAndClick(diameter));
+    }
+
+    /**
+     * Mass of what the click's ground fills of the great wheel's windows, µg.
+     *
+     * @param diameter bare diameter of the drum, m
+     */
+    public long groundMass(double diameter) {
+        return micrograms(wheelThickness * crossing.filled(drum.clickGround(diameter)));
     }
 
     /** Mass of the winding square with its collar, µg. */

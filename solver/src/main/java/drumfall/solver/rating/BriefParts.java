@@ -36,7 +36,7 @@ public final class BriefParts {
     }
 
     /**
-     * How wheels are crossed out: hubs take the thickest of the rods, arms the click's pivot.
+     * How wheels are crossed out: hubs take the thickest of the rods.
      *
      * @param brief the brief
      */
@@ -50,10 +50,7 @@ public final class BriefParts {
                 .max()
                 .orElseThrow();
         return Crossing.of(
-                new AxialSizes(brief).wall(),
-                ratchet(brief).pin(),
-                thickest,
-                brief.parts().hubWall().si());
+                new AxialSizes(brief).wall(), thickest, brief.parts().hubWall().si());
     }
 
     /**

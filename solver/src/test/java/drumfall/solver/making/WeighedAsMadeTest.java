@@ -148,7 +148,9 @@ class WeighedAsMadeTest {
 
     private static boolean keepsItsWindows(Movement movement, Train train, int arbor) {
         PartStock stock = movement.parts();
-        double foot = arbor == 0 ? 0 : movement.pinionTipRadius(train.meshes().get(arbor - 1));
+        double foot = arbor == 0
+                ? stock.drum().clickGround(train.drumDiameter().doubleValue())
+                : movement.pinionTipRadius(train.meshes().get(arbor - 1));
         double room;
         if (arbor == train.meshes().size()) {
             room = stock.escapeTeeth().root(stock.escapeWheelRadius())

@@ -39,6 +39,12 @@ class DrumFormTest {
         assertThat(1e9 * FORM.ratchetAndClick(0.040)).isCloseTo(1844.46, within(0.05));
     }
 
+    // Tips at 11.3 mm, a gap of 1 mm, the eye around the pivot 3 + 4 · 0.8 = 6.2 mm across.
+    @Test
+    void the_click_needs_ground_as_far_as_the_eye_around_its_pivot() {
+        assertThat(FORM.clickGround(0.040)).isCloseTo(0.0185, within(1e-12));
+    }
+
     // 4 + 2 · 3 = 10 mm across the flats; collar 10/√2 + 0.8 = 7.871 mm. 5 (π 7.871² - 4 π) + 12 (100 - 4 π) = 1959.54.
     @Test
     void the_winding_square_stands_on_a_collar_beyond_its_corners() {

@@ -37,8 +37,8 @@ public final class HandClock {
     }
 
     /**
-     * Wheels of 5 mm, leaves of 8 mm, not thinned, 1250 kg/m³; hubs of 5 mm and arms of 4.6 mm, for a thickest rod of 4 mm, a
-     * pivot of 3 mm and walls of 0.8 mm; an escape wheel of 30 mm; a drum of 40 mm with walls and line of 2 mm.
+     * Wheels of 5 mm, leaves of 8 mm, not thinned, 1250 kg/m³; hubs of 5 mm and arms of 4.8 mm, for a thickest rod of 4 mm and
+     * walls of 0.8 mm; an escape wheel of 30 mm; a drum of 40 mm with walls and line of 2 mm.
      */
     public static PartStock parts() {
         DrumForm drum = new DrumForm(
@@ -47,7 +47,7 @@ public final class HandClock {
                 0.005,
                 0.008,
                 0,
-                Crossing.of(0.0008, 0.003, 0.004, 0.003),
+                Crossing.of(0.0008, 0.004, 0.003),
                 Optional.empty(),
                 1250,
                 EscapeToothSize.CUSTOMARY,

@@ -50,7 +50,6 @@ final class PartList {
     }
 
     private Part drum() {
-        double diameter = train.drumDiameter().doubleValue();
         return new Part(
                 "arbor-1-drum",
                 1,
@@ -58,15 +57,18 @@ final class PartList {
                 OptionalInt.empty(),
                 Optional.empty(),
                 Optional.empty(),
-                Decimals.millimetres(2 * stock.drumFlangeRadius(diameter)),
+                Decimals.millimetres(2 * stock.drumFlangeRadius(drumDiameter())),
                 bore(0),
                 Decimals.millimetres(stock.drum().length() + 2 * stock.drum().wall()),
-                Decimals.grams(stock.barrelMass(diameter)));
+                Decimals.grams(stock.barrelMass(drumDiameter())));
+    }
+
+    private double drumDiameter() {
+        return train.drumDiameter().doubleValue();
     }
 
     /** The ratchet, its mass with the click's. */
     private Part ratchet() {
-        double diameter = train.drumDiameter().doubleValue();
         return new Part(
                 "arbor-1-ratchet-and-click",
                 1,
@@ -74,10 +76,10 @@ final class PartList {
                 OptionalInt.of(stock.drum().ratchet().teeth()),
                 Optional.empty(),
                 Optional.empty(),
-                Decimals.millimetres(2 * stock.drum().ratchet(diameter).tipRadius()),
+                Decimals.millimetres(2 * stock.drum().ratchet(drumDiameter()).tipRadius()),
                 bore(0),
                 Decimals.millimetres(stock.drum().room()),
-                Decimals.grams(stock.ratchetMass(diameter)));
+                Decimals.grams(stock.ratchetMass(drumDiameter())));
     }
 
     private Part square() {
@@ -96,6 +98,7 @@ final class PartList {
                 Decimals.grams(stock.squareMass()));
     }
 
+    /** A wheel; the great wheel with the ground that its click stands on. */
     private Part wheel(int index) {
         Mesh mesh = train.meshes().get(index);
         int count = mesh.toothCount();
@@ -106,7 +109,7 @@ final class PartList {
                 count,
                 2 * movement.wheelTipRadius(mesh),
                 stock.wheelThickness(),
-                movement.wheelMass(mesh));
+                movement.wheelMass(mesh) + (index == 0 ? stock.groundMass(drumDiameter()) : 0));
     }
 
     private Part pinion(int index) {

@@ -59,12 +59,6 @@ public record Crossings(double hub, double rim, int arms, double armWidth, doubl
         return arms == 0 ? root : hub / 2;
     }
 
-    /** Radius up to which there is material beside pins, m: one that stands on the first arm has it up to the roots. */
-    double solidBesidePins(PinCircle pins, double root, PrintSizes print) {
-        boolean onArm = arms != 0 && pins.count() == 1 && pins.diameter() + 2 * print.wall() <= armWidth + ROUNDING;
-        return onArm ? root : solidRadius(root);
-    }
-
     /** The body in millimetres. */
     WheelBody body(double bore, PrintSizes print) {
         return arms == 0

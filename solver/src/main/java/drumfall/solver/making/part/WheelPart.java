@@ -15,7 +15,7 @@ import java.util.List;
  * @param crossings what is cut out of it
  * @param thickness m, at least a layer
  * @param bore diameter of the bore as drawn, m
- * @param pins holes for a click or for screws, in the hub or a single one in an arm
+ * @param pins holes in the hub, for a click or for screws
  * @param print what the printer can do
  */
 public record WheelPart(
@@ -30,7 +30,7 @@ public record WheelPart(
         print.requireHeight("thickness of a wheel", thickness);
         teeth.requireBore("a wheel", bore, print);
         crossings.require("a wheel of " + teeth.count(), teeth.rootRadius(), bore, print);
-        pins.requireWithin("a wheel", bore / 2, crossings.solidBesidePins(pins, teeth.rootRadius(), print), print);
+        pins.requireWithin("a wheel", bore / 2, crossings.solidRadius(teeth.rootRadius()), print);
     }
 
     @Override

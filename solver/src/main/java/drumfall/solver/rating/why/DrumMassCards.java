@@ -14,6 +14,7 @@ import drumfall.solver.parts.SquareSize;
 import drumfall.solver.rating.AxialSizes;
 import drumfall.solver.rating.TrainRater;
 import drumfall.solver.train.Train;
+import java.util.List;
 
 /** Cards of the mass of what stands on the drum's arbor besides the great wheel. */
 final class DrumMassCards {
@@ -25,25 +26,29 @@ final class DrumMassCards {
     private final Brief brief;
     private final PartStock parts;
     private final double diameter;
+    private final MassInputs inputs;
 
     DrumMassCards(CardShelf shelf, TrainRater rater, Train train) {
         this.shelf = shelf;
         this.brief = rater.brief();
         this.parts = rater.movement().parts();
         this.diameter = train.drumDiameter().doubleValue();
+        this.inputs = new MassInputs(shelf, rater);
     }
 
     Card drum() {
+        Card[] ratchet = ratchetInputs();
         return shelf.figure(
                 "drum-mass",
                 "m_d",
                 kilograms(parts.drumMass(diameter)),
                 "kg",
-                "m_d = m_b + m_r + m_q",
-                in -> in[0] + in[1] + in[2],
-                "drum, ratchet with click, winding square",
+                "m_d = m_b + m_r + m_g + m_q",
+                in -> in[0] + in[1] + in[2] + in[3],
+                "drum, ratchet with click, the click's ground in the great wheel, winding square",
                 barrel(),
-                ratchet(),
+                ratchet(ratchet),
+                ground(ratchet),
                 square());
     }
 
@@ -52,7 +57,7 @@ final class DrumMassCards {
     }
 
     private Card density() {
-        return shelf.brief("ρ", "/material/density", brief.material().density());
+        return inputs.density();
     }
 
     private Card bore() {
@@ -64,7 +69,7 @@ final class DrumMassCards {
     }
 
     private Card nozzle() {
-        return shelf.brief("e", "/printer/nozzle", brief.printer().nozzle());
+        return inputs.nozzle();
     }
 
     private Card barrel() {
@@ -118,7 +123,8 @@ final class DrumMassCards {
                 .barrel(in[1]);
     }
 
-    private Card ratchet() {
+    /** Density, and what the ratchet of a drum follows from. */
+    private Card[] ratchetInputs() {
         RatchetSize size = parts.drum().ratchet();
         String source = brief.drum().ratchet().isPresent() ? "the brief" : CUSTOMARY;
         Card room = shelf.figure(
@@ -127,11 +133,27 @@ final class DrumMassCards {
                 parts.drum().room(),
                 "m",
                 "l_r = (max(b, l) − b)/2 + click space; l over a lantern's shrouds",
-                in -> METRES * ((Nanometres.of(in[0]) - Nanometres.of(in[1])) / 2 + Nanometres.of(in[2])),
+                in -> METRES * room(Nanometres.of(in[0]), Nanometres.of(in[1]), Nanometres.of(in[2])),
                 "the ratchet fills it with its boss",
                 plane(),
-                shelf.brief("b", "/parts/wheelThickness", brief.parts().wheelThickness()),
+                inputs.thickness(),
                 shelf.brief("click space", "/drum/clickSpace", brief.drum().clickSpace()));
+        return new Card[] {
+            density(),
+            size(),
+            bore(),
+            wall(),
+            nozzle(),
+            room,
+            shelf.brief("gap", "/parts/gap", brief.parts().gap()),
+            shelf.given("made-ratchet-teeth", "n", size.teeth(), "1", source),
+            shelf.given("made-ratchet-depth", "h", size.toothDepth(), "m", source),
+            shelf.given("made-ratchet-thickness", "t", size.thickness(), "m", source),
+            pin()
+        };
+    }
+
+    private Card ratchet(Card... sizes) {
         return shelf.figure(
                 "ratchet-mass",
                 "m_r",
@@ -139,33 +161,48 @@ final class DrumMassCards {
                 "kg",
                 "m_r = ρ (t n r_0 (r_0 + h) sin(2π/n)/2 + (l_r − t) π (r_0 − e/2)² − l_r π (d² + 3 d_p²)/4 + t A_k),"
                         + " A_k: the click, two circles and what joins them",
-                in -> whole(in[0] * ratchet(in)),
+                in -> whole(in[0] * form(in).ratchetAndClick(in[1])),
                 MADE,
-                density(),
-                size(),
-                bore(),
-                wall(),
-                nozzle(),
-                room,
-                shelf.brief("gap", "/parts/gap", brief.parts().gap()),
-                shelf.given("made-ratchet-teeth", "n", size.teeth(), "1", source),
-                shelf.given("made-ratchet-depth", "h", size.toothDepth(), "m", source),
-                shelf.given("made-ratchet-thickness", "t", size.thickness(), "m", source),
-                pin());
+                sizes);
     }
 
-    private static double ratchet(double... in) {
+    private static long room(long plane, long wheel, long clickSpace) {
+        return (plane - wheel) / 2 + clickSpace;
+    }
+
+    /** What is filled of the great wheel's windows so that the click's pivot stands in solid ground. */
+    private Card ground(Card... sizes) {
+        Card reach = shelf.figure(
+                "click-ground",
+                "r_k",
+                parts.drum().clickGround(diameter),
+                "m",
+                "r_k = r_0 + h + d_p + 8 e + gap",
+                in -> form(in).clickGround(in[1]),
+                "as far as the eye around the click's pivot reaches; our own geometry",
+                sizes);
+        return shelf.figure(
+                "ground-mass",
+                "m_g",
+                kilograms(parts.groundMass(diameter)),
+                "kg",
+                "m_g = ρ b (A(r_k) − A(r_h)), nought within the hub; A as of a wheel's windows",
+                in -> whole(in[0] * in[1] * MassInputs.crossing(3, in).filled(in[2])),
+                MADE,
+                MassInputs.with(List.of(density(), inputs.thickness(), reach), inputs.hub()));
+    }
+
+    private static DrumForm form(double... in) {
         return new DrumForm(
-                        in[5],
-                        in[3],
-                        0,
-                        in[2],
-                        new RatchetSize((int) in[7], in[8], in[9], in[10]),
-                        in[5],
-                        in[6],
-                        SquareSize.CUSTOMARY,
-                        2 * in[4])
-                .ratchetAndClick(in[1]);
+                in[5],
+                in[3],
+                0,
+                in[2],
+                new RatchetSize((int) in[7], in[8], in[9], in[10]),
+                in[5],
+                in[6],
+                SquareSize.CUSTOMARY,
+                2 * in[4]);
     }
 
     /** The plane of a mesh, which a pinion fills. */

@@ -23,7 +23,14 @@ final class PartCards {
     }
 
     void make() {
-        List<Card> masses = new ArrayList<>(new GearMassCards(shelf, rater, rating.train()).printed());
+        WheelMassCards wheels = new WheelMassCards(shelf, rater, rating.train());
+        PinionMassCards pinions = new PinionMassCards(shelf, rater, rating.train());
+        List<Card> masses = new ArrayList<>();
+        for (int i = 0; i < rating.train().meshes().size(); i++) {
+            masses.add(wheels.wheel(i));
+            masses.add(pinions.printed(i));
+        }
+        masses.add(wheels.escapeWheel());
         masses.add(new DrumMassCards(shelf, rater, rating.train()).drum());
         shelf.figure(
                 "filament",
