@@ -41,6 +41,9 @@ public record Crossing(
     private static final double LEAST_WINDOW = 0.006;
     private static final double LOWEST = 0.002;
 
+    /** Corner of a low window over its height, short of a half, at which nothing straight would be left. */
+    private static final double LOW_CORNER = 0.45;
+
     /**
      * Crossings for printed clocks that hang on a wall; common practice, no source.
      *
@@ -85,12 +88,12 @@ public record Crossing(
 
     /**
      * Radius in the windows' corners beside what stands on a wheel that is crossed out, m; 0 if it closes the windows. Low
-     * windows are round at their ends; below a height of 2 mm (common practice, no source) they are left out.
+     * windows are nearly round at their ends; below a height of 2 mm (common practice, no source) they are left out.
      *
      * @param room from what stands on the wheel to its rim, m
      */
     public double cornerWithin(double room) {
-        return room >= LOWEST ? Math.min(corner, room / 2) : 0;
+        return room >= LOWEST ? Math.min(corner, LOW_CORNER * room) : 0;
     }
 
     /**

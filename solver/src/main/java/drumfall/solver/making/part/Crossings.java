@@ -22,9 +22,6 @@ public record Crossings(double hub, double rim, int arms, double armWidth, doubl
 
     private static final int MOST_ARMS = 12;
 
-    /** Sums of lengths are compared with this allowance, m. */
-    private static final double ROUNDING = 1e-12;
-
     /**
      * Checks the number of arms.
      *
@@ -50,8 +47,7 @@ public record Crossings(double hub, double rim, int arms, double armWidth, doubl
         double room = root - hub / 2 - 2 * corner;
         SizeLimitException.atMost("rim of " + part, rim, room, "so that a window is left between hub and rim");
         double most = 2 * ((hub / 2 + corner) * Math.sin(Math.PI / arms) - corner);
-        SizeLimitException.atMost(
-                "arm width of " + part, armWidth, most + ROUNDING, "so that " + arms + " arms part at the hub");
+        SizeLimitException.atMost("arm width of " + part, armWidth, most, "so that " + arms + " arms part at the hub");
     }
 
     /** Radius up to which the wheel is solid, m. */
