@@ -634,7 +634,6 @@ public record Brief(
      *
      * @param wheelThickness thickness of a wheel
      * @param pinionLength length of a pinion
-     * @param solidShare what crossings leave of a wheel's disc
      * @param gap least distance between parts that must not touch, across the arbors
      * @param axialGap the same along the arbors
      * @param hubWall of hubs and spacers around a rod
@@ -645,8 +644,6 @@ public record Brief(
 
             @Measure(value = LENGTH, over = "0 mm", to = "100 mm")
             Quantity pinionLength,
-
-            @Measure(value = NUMBER, over = "0", to = "1") Quantity solidShare,
 
             @Measure(value = LENGTH, from = "0 mm", to = "50 mm")
             Quantity gap,

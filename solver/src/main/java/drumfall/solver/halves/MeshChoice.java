@@ -20,6 +20,10 @@ public final class MeshChoice {
     final double pinionArm;
     final long wheelMass;
     final long pinionMass;
+
+    /** Printed for wheel and pinion, µg. */
+    final long filament;
+
     final double tipRadius;
     final double pinionTip;
     final long centreDistance;
@@ -34,7 +38,6 @@ public final class MeshChoice {
     MeshChoice(Mesh mesh, int moduleNumber, TrainRater rater) {
         WeightWalk walk = rater.walk();
         Movement movement = walk.movement();
-        double module = mesh.module().metres();
         this.mesh = mesh;
         this.moduleNumber = moduleNumber;
         this.teeth = mesh.toothCount();
@@ -42,8 +45,9 @@ public final class MeshChoice {
         this.ratio = (double) teeth / leaves;
         this.wheelArm = movement.wheelArm(mesh);
         this.pinionArm = movement.pinionArm(mesh);
-        this.wheelMass = movement.parts().wheelMass(module * teeth / 2);
-        this.pinionMass = movement.parts().pinionMass(module * leaves / 2);
+        this.wheelMass = movement.wheelMass(mesh);
+        this.pinionMass = movement.pinionMass(mesh);
+        this.filament = movement.gearMass(mesh);
         this.tipRadius = movement.wheelTipRadius(mesh);
         this.pinionTip = movement.pinionTipRadius(mesh);
         this.centreDistance = Objectives.centreDistance(mesh);

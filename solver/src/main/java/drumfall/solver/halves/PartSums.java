@@ -15,7 +15,7 @@ record PartSums(long filament, double largestTip, long centreDistances, long mod
 
     PartSums with(MeshChoice choice) {
         return new PartSums(
-                filament + choice.wheelMass + choice.pinionMass,
+                filament + choice.filament,
                 Math.max(largestTip, choice.tipRadius),
                 centreDistances + choice.centreDistance,
                 moduleBits | 1L << choice.moduleNumber);

@@ -217,7 +217,7 @@ final class TailBounds {
             take(target, RUNNING_SLOPE, runningSlope * tail[RUNNING_SLOPE]);
             take(target, BINDING, bindingConstant + bindingSlope * tail[BINDING]);
             take(target, BINDING_SLOPE, bindingSlope * tail[BINDING_SLOPE]);
-            take(target, FILAMENT, tail[FILAMENT] + choice.wheelMass + choice.pinionMass);
+            take(target, FILAMENT, tail[FILAMENT] + choice.filament);
             take(target, TIP, Math.max(tail[TIP], choice.tipRadius));
             take(target, CENTRES, tail[CENTRES] + choice.centreDistance);
         }

@@ -3,9 +3,11 @@
 package drumfall.solver.making;
 
 import drumfall.solver.layout.size.Face;
+import drumfall.solver.making.part.Crossings;
 import drumfall.solver.making.part.EscapeWheel;
 import drumfall.solver.making.part.Pallets;
 import drumfall.solver.making.solid.SizeLimitException;
+import drumfall.solver.parts.EscapeToothSize;
 import drumfall.solver.power.escape.Deadbeat;
 import java.util.List;
 import java.util.OptionalInt;
@@ -29,23 +31,21 @@ final class EscapementParts {
         return shop.train().going().clockwise(shop.arbors() - 1);
     }
 
-    EscapeWheel wheel() {
-        MakingSizes.Escapement sizes = shop.sizes().escapement();
+    /**
+     * The escape wheel.
+     *
+     * @param crossings what is cut out of it
+     */
+    EscapeWheel wheel(Crossings crossings) {
+        EscapeToothSize size = shop.movement().parts().escapeTeeth();
         double radius = shop.movement().escapement().wheelRadius();
+        int teeth = shop.train().escapeTeeth();
+        double tip = shop.print().extrusion();
         EscapeWheel.Tooth tooth = new EscapeWheel.Tooth(
-                shop.train().escapeTeeth(),
-                radius,
-                sizes.toothDepth() * radius,
-                shop.print().extrusion(),
-                sizes.frontLean(),
-                sizes.footShare()
-                        * 2
-                        * Math.PI
-                        * (1 - sizes.toothDepth())
-                        * radius
-                        / shop.train().escapeTeeth());
+                teeth, radius, size.depth() * radius, tip, size.frontLean(), size.foot(radius, teeth, tip));
         boolean onBed = Mount.clockwiseOnBed(clockwise(), shop.toward(shop.arbors() - 1));
-        return new EscapeWheel(tooth, shop.wheelThickness(), shop.bore(shop.arbors() - 1), onBed, shop.print());
+        return new EscapeWheel(
+                tooth, crossings, shop.wheelThickness(), shop.bore(shop.arbors() - 1), onBed, shop.print());
     }
 
     private Pallets pallets() {
@@ -64,7 +64,7 @@ final class EscapementParts {
 
     List<MovementPart> parts() {
         Pallets pallets = pallets();
-        EscapeWheel wheel = wheel();
+        EscapeWheel wheel = wheel(Crossings.NONE);
         SizeLimitException.atLeast(
                 "tooth depth of an escape wheel",
                 wheel.tooth().depth(),

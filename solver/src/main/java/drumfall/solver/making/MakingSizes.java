@@ -6,6 +6,8 @@ import drumfall.solver.fitting.Beyond;
 import drumfall.solver.layout.size.Nanometres;
 import drumfall.solver.making.part.Joint;
 import drumfall.solver.parts.BobSize;
+import drumfall.solver.parts.DrumForm;
+import drumfall.solver.parts.SquareSize;
 import drumfall.solver.parts.WeightCan;
 
 /**
@@ -13,8 +15,7 @@ import drumfall.solver.parts.WeightCan;
  *
  * @param fit play all round between printed parts that go into each other
  * @param boreAllowance added to a rod's diameter for the drawn bore; may be negative
- * @param wheels crossings of the wheels
- * @param escapement teeth of the escape wheel, pallets
+ * @param escapement pallets
  * @param winding square and key
  * @param weight shell and pulley
  * @param pendulum nut and rod head
@@ -24,7 +25,6 @@ import drumfall.solver.parts.WeightCan;
 public record MakingSizes(
         double fit,
         double boreAllowance,
-        Wheels wheels,
         Escapement escapement,
         Winding winding,
         Weight weight,
@@ -32,36 +32,20 @@ public record MakingSizes(
         Hands hands,
         Frame frame) {
     /**
-     * Crossings.
+     * Pallets; of the escape wheel see {@link drumfall.solver.parts.PartStock}.
      *
-     * @param arms arms of a wheel that is large enough to be crossed out, at least 3
-     * @param rimModules rim and arms in modules
-     * @param hubWall material around bore or pinion
-     * @param corner radius in the windows' corners
-     * @param window least height of a window; a wheel with less stays solid
-     */
-    public record Wheels(int arms, double rimModules, double hubWall, double corner, double window) {}
-
-    /**
-     * Escape wheel and pallets.
-     *
-     * @param toothDepth depth of the escape wheel's teeth over its radius
-     * @param frontLean rad
-     * @param footShare width of a tooth's foot over the pitch along the root circle
      * @param arcShare swing the dead faces serve over the arc that is kept
      * @param bossWall material around the pallet arbor
      */
-    public record Escapement(double toothDepth, double frontLean, double footShare, double arcShare, double bossWall) {}
+    public record Escapement(double arcShare, double bossWall) {}
 
     /**
      * Winding square and key; of ratchet and click see {@link drumfall.solver.rating.BriefParts#ratchet}.
      *
-     * @param thickness of the square's collar and of the key's bar
-     * @param square across the flats of the winding square over the wall around its bore
-     * @param squareLength length of the square and depth of the key's socket
+     * @param square the square with its collar, as thick as the key's bar and as long as the key's socket is deep
      * @param handle length of the key's bar
      */
-    public record Winding(double thickness, double square, double squareLength, double handle) {}
+    public record Winding(SquareSize square, double handle) {}
 
     /**
      * Weight shell and pulley.
@@ -131,19 +115,17 @@ public record MakingSizes(
     public Beyond beyond() {
         return new Beyond(
                 Nanometres.of(frame.pocket()),
-                Nanometres.of(winding.thickness() + winding.squareLength()),
+                Nanometres.of(winding.square().collar() + winding.square().length()),
                 Nanometres.of(hands.pipeLength() + 2 * hands.thickness() + hands.fingers()));
     }
 
-    /** Sizes in common use for printed clocks of wall size; common practice, no source, but for the one named inside. */
+    /** Sizes in common use for printed clocks of wall size; common practice, no source. */
     public static MakingSizes customary() {
         return new MakingSizes(
-                0.00015,
+                DrumForm.PLAY,
                 0,
-                new Wheels(5, 2.5, 0.003, 0.002, 0.006),
-                // Tips forward of their feet by 10 degrees, as dead escapements are drawn; from memory.
-                new Escapement(0.22, Math.toRadians(10), 0.55, 1.5, 0.003),
-                new Winding(0.005, 0.003, 0.012, 0.08),
+                new Escapement(1.5, 0.003),
+                new Winding(SquareSize.CUSTOMARY, 0.08),
                 new Weight(WeightCan.CUSTOMARY, 0.01),
                 new Pendulum(0.006, BobSize.PROPORTION, 0.0016, 0.03, 0.006, 0.008, 0.01, 0.003),
                 new Hands(0.1, 0.07, 0.003, 0.0024, 0.0012, 0.012, 0.006, 0.0001),

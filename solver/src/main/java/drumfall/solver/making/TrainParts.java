@@ -4,13 +4,16 @@ package drumfall.solver.making;
 
 import drumfall.solver.layout.size.Face;
 import drumfall.solver.making.part.Crossings;
+import drumfall.solver.making.part.EscapeWheel;
 import drumfall.solver.making.part.GearCut;
 import drumfall.solver.making.part.PinCircle;
 import drumfall.solver.making.part.PlateWheel;
 import drumfall.solver.making.part.WheelPart;
 import drumfall.solver.making.part.WheelWithLantern;
 import drumfall.solver.making.part.WheelWithPinion;
-import drumfall.solver.rating.AxialSizes;
+import drumfall.solver.parts.Crossing;
+import drumfall.solver.parts.PartStock;
+import drumfall.solver.parts.Shrouds;
 import drumfall.solver.teeth.form.LanternPinion;
 import drumfall.solver.teeth.form.MeshPair;
 import drumfall.solver.teeth.form.ToothForm;
@@ -44,10 +47,7 @@ final class TrainParts {
     }
 
     private MovementPart greatWheel() {
-        PinCircle pivot = winding.clickPivot();
-        double hub = 2
-                * (pivot.radius() + pivot.diameter() / 2 + shop.sizes().wheels().hubWall());
-        WheelPart wheel = wheel(0, hub, pivot);
+        WheelPart wheel = wheel(0, winding.clickGround(), winding.clickPivot());
         return shop.part(
                 Workshop.arbor(0) + "-wheel",
                 1,
@@ -60,7 +60,8 @@ final class TrainParts {
         boolean last = arbor == shop.arbors() - 1;
         Mesh driven = shop.pinionMesh(arbor);
         ToothForm form = pair(driven).follower();
-        PlateWheel wheel = last ? escapement.wheel() : wheel(arbor, hubUnder(form, driven), PinCircle.NONE);
+        double foot = footRadius(form, driven);
+        PlateWheel wheel = last ? escapeWheel(foot) : wheel(arbor, foot, PinCircle.NONE);
         String name = Workshop.arbor(arbor) + (last ? "-escape-wheel" : "-wheel") + "-and-pinion";
         List<MovementPart.Toothing> teeth = new ArrayList<>();
         if (!last) {
@@ -85,9 +86,18 @@ final class TrainParts {
         }
     }
 
-    private double hubUnder(ToothForm form, Mesh mesh) {
-        double top = form.flank().tipRadius() * mesh.module().metres();
-        return 2 * (top + shop.sizes().wheels().hubWall());
+    /** Radius that a pinion needs to stand on. */
+    private double footRadius(ToothForm form, Mesh mesh) {
+        double tip = shop.movement().pinionTipRadius(mesh);
+        return form instanceof LanternPinion ? shop.axial().shroudRadius(tip) : tip;
+    }
+
+    private EscapeWheel escapeWheel(double foot) {
+        PartStock stock = shop.movement().parts();
+        return escapement.wheel(crossings(
+                stock.escapeTeeth().root(stock.escapeWheelRadius()),
+                stock.crossing().escapeRim(),
+                foot));
     }
 
     /** The tube between the shrouds stays clear of the wheel's tips by the least distance of parts, or is left out. */
@@ -98,41 +108,33 @@ final class TrainParts {
                 2 * (mesh.centreDistance() - tips - shop.brief().parts().gap().si());
         double least = wheel.bore() + 2 * shop.print().wall();
         return new WheelWithLantern(
-                wheel,
-                pins,
-                mesh.module(),
-                shroud,
-                room >= least ? least : 0,
-                leaves - 2 * shroud,
-                AxialSizes.PIN_PLAY);
+                wheel, pins, mesh.module(), shroud, room >= least ? least : 0, leaves - 2 * shroud, Shrouds.PIN_PLAY);
     }
 
-    private WheelPart wheel(int arbor, double hub, PinCircle pins) {
+    private WheelPart wheel(int arbor, double foot, PinCircle pins) {
         Mesh mesh = shop.wheelMesh(arbor);
         GearCut teeth = cut(pair(mesh).driver(), mesh);
+        double rim = shop.movement().parts().crossing().rim(mesh.module().metres());
         return new WheelPart(
                 teeth,
                 crossings(
-                        teeth,
-                        Math.max(
-                                hub,
-                                seats.wheelBore(arbor)
-                                        + 2 * shop.sizes().wheels().hubWall())),
+                        teeth.rootRadius(),
+                        rim,
+                        Math.max(foot, seats.wheelBore(arbor) / 2 + shop.print().wall())),
                 shop.wheelThickness(),
                 shop.bore(arbor),
                 pins,
                 shop.print());
     }
 
-    private Crossings crossings(GearCut teeth, double hub) {
-        MakingSizes.Wheels sizes = shop.sizes().wheels();
-        double rim = Math.max(
-                shop.print().wall(), sizes.rimModules() * teeth.module().metres());
-        double window = teeth.rootRadius() - rim - hub / 2;
-        double most = 2 * ((hub / 2 + sizes.corner()) * Math.sin(Math.PI / sizes.arms()) - sizes.corner());
-        return window < sizes.window()
-                ? Crossings.NONE
-                : new Crossings(hub, rim, sizes.arms(), Math.min(rim, most), sizes.corner());
+    /** Whether a wheel is crossed out is its own affair, but for windows that what stands on it closes altogether. */
+    private Crossings crossings(double root, double rim, double foot) {
+        Crossing crossing = shop.movement().parts().crossing();
+        double hub = Math.max(crossing.hubRadius(), foot);
+        double corner = crossing.cornerWithin(root - rim - hub);
+        return crossing.crossed(root, rim) && corner > 0
+                ? new Crossings(2 * hub, rim, crossing.arms(), crossing.armWidth(), corner)
+                : Crossings.NONE;
     }
 
     private GearCut cut(ToothForm form, Mesh mesh) {

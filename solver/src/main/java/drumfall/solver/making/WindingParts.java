@@ -9,15 +9,14 @@ import drumfall.solver.making.part.PinCircle;
 import drumfall.solver.making.part.Ratchet;
 import drumfall.solver.making.part.WindingKey;
 import drumfall.solver.making.part.WindingSquare;
-import drumfall.solver.parts.PartStock;
+import drumfall.solver.parts.DrumForm;
 import drumfall.solver.parts.RatchetForm;
+import drumfall.solver.parts.SquareSize;
 import drumfall.solver.rating.BriefParts;
 import java.util.List;
 
 /** The drum, the ratchet between it and the great wheel, and what winds it. */
 final class WindingParts {
-    private static final int PINS = 3;
-
     private final Workshop shop;
 
     WindingParts(Workshop shop) {
@@ -41,12 +40,12 @@ final class WindingParts {
                 BriefParts.ratchet(shop.brief()),
                 bore(),
                 diameter(),
-                shop.movement().parts().drumWall(),
+                shop.movement().parts().drum().wall(),
                 shop.print().wall());
     }
 
     private PinCircle pins() {
-        return new PinCircle(PINS, form().pinRadius(), form().size().pin());
+        return new PinCircle(DrumForm.PINS, form().pinRadius(), form().size().pin());
     }
 
     /** As high as the room between great wheel and drum, its teeth as thick as the click that lies on the great wheel. */
@@ -74,6 +73,11 @@ final class WindingParts {
                 form().size().pin());
     }
 
+    /** Radius of the ground that the click needs on the great wheel. */
+    double clickGround() {
+        return form().reach(shop.brief().parts().gap().si());
+    }
+
     private Click click() {
         RatchetForm form = form();
         // The nose rests on a tooth's root while the arm runs square to the ratchet's radius there.
@@ -89,13 +93,13 @@ final class WindingParts {
     }
 
     private Drum drum() {
-        PartStock stock = shop.movement().parts();
+        DrumForm form = shop.movement().parts().drum();
         return new Drum(
                 diameter(),
-                stock.drumLength(),
-                stock.drumWall(),
-                stock.drumFlangeRadius(diameter()),
-                stock.lineDiameter(),
+                form.length(),
+                form.wall(),
+                form.flangeRadius(diameter()),
+                form.line(),
                 bore(),
                 pins(),
                 shop.print());
@@ -104,12 +108,11 @@ final class WindingParts {
     List<MovementPart> parts() {
         Drum drum = drum();
         String arbor = Workshop.arbor(0);
-        double side = bore() + 2 * sizes().square();
-        WindingSquare square =
-                new WindingSquare(side, sizes().squareLength(), sizes().thickness(), bore(), shop.print());
+        SquareSize size = sizes().square();
+        double side = size.side(bore());
+        WindingSquare square = new WindingSquare(side, size.length(), size.collar(), bore(), shop.print());
         double width = side * Math.sqrt(2) + 6 * shop.print().wall();
-        WindingKey key = new WindingKey(
-                side, sizes().squareLength(), sizes().handle(), width, sizes().thickness(), shop.print());
+        WindingKey key = new WindingKey(side, size.length(), sizes().handle(), width, size.collar(), shop.print());
         // Counted from the great wheel's outer face: ratchet and click stand on its inner one, the drum on the ratchet.
         Face up = shop.toward(0);
         double ratchet = shop.wheelThickness();

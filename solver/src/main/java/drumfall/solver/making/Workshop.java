@@ -6,13 +6,13 @@ import drumfall.solver.brief.Brief;
 import drumfall.solver.brief.DrumSide;
 import drumfall.solver.fitting.BriefFit;
 import drumfall.solver.layout.size.Face;
-import drumfall.solver.layout.size.Nanometres;
 import drumfall.solver.making.part.PrintSizes;
 import drumfall.solver.making.solid.Solid;
 import drumfall.solver.power.ArborRole;
 import drumfall.solver.power.Movement;
 import drumfall.solver.power.WeightWalk;
 import drumfall.solver.rating.AxialSizes;
+import drumfall.solver.rating.BriefParts;
 import drumfall.solver.train.Mesh;
 import drumfall.solver.train.Train;
 import java.util.List;
@@ -65,7 +65,7 @@ record Workshop(Brief brief, Train train, Movement movement, MakingSizes sizes, 
 
     /** From the wheel to the far end of its pinion, or from the great wheel to the drum, m. */
     double between(int arbor) {
-        long least = arbor == 0 ? Nanometres.of(brief.drum().clickSpace().si()) : axial().pinion();
+        long least = arbor == 0 ? axial().ratchetRoom() : axial().leaves();
         return places.map(known -> known.levels().stands().get(arbor).between()).orElse(METRES * least);
     }
 
@@ -143,9 +143,7 @@ record Workshop(Brief brief, Train train, Movement movement, MakingSizes sizes, 
 
     /** Teeth are drawn with the middle of the brief's band of thinning, m. */
     double thinning() {
-        return (brief.teeth().thinning().low().si()
-                        + brief.teeth().thinning().high().si())
-                / 2;
+        return BriefParts.thinning(brief);
     }
 
     double wheelThickness() {

@@ -6,10 +6,12 @@ import drumfall.solver.parts.PartStock;
 import drumfall.solver.power.escape.DeadbeatForm;
 import drumfall.solver.power.escape.HeldArc;
 import drumfall.solver.power.pendulum.Pendulum;
+import drumfall.solver.teeth.GearFigures;
 import drumfall.solver.teeth.MeshLoss;
 import drumfall.solver.teeth.MeshTeeth;
 import drumfall.solver.train.Mesh;
 import drumfall.solver.train.Reeving;
+import drumfall.solver.train.Train;
 import java.util.Optional;
 
 /**
@@ -99,13 +101,30 @@ public record Movement(
     }
 
     /**
+     * The wheel of a mesh, at module 1; a pitch circle if the mesh has no teeth.
+     *
+     * @param mesh the mesh
+     */
+    public GearFigures wheel(Mesh mesh) {
+        return teeth(mesh).map(MeshTeeth::wheel).orElseGet(() -> GearFigures.rolling(mesh.toothCount()));
+    }
+
+    /**
+     * The pinion of a mesh, at module 1; a pitch circle if the mesh has no teeth.
+     *
+     * @param mesh the mesh
+     */
+    public GearFigures pinion(Mesh mesh) {
+        return teeth(mesh).map(MeshTeeth::pinion).orElseGet(() -> GearFigures.rolling(mesh.leafCount()));
+    }
+
+    /**
      * Arm of the mesh force about the wheel's axis, m; that of its pitch circle if it has no teeth.
      *
      * @param mesh the mesh
      */
     public double wheelArm(Mesh mesh) {
-        double arm = teeth(mesh).map(found -> found.wheel().forceArm()).orElse(mesh.toothCount() / 2.0);
-        return arm * mesh.module().metres();
+        return wheel(mesh).forceArm() * mesh.module().metres();
     }
 
     /**
@@ -114,8 +133,7 @@ public record Movement(
      * @param mesh the mesh
      */
     public double pinionArm(Mesh mesh) {
-        double arm = teeth(mesh).map(found -> found.pinion().forceArm()).orElse(mesh.leafCount() / 2.0);
-        return arm * mesh.module().metres();
+        return pinion(mesh).forceArm() * mesh.module().metres();
     }
 
     /**
@@ -124,8 +142,7 @@ public record Movement(
      * @param mesh the mesh
      */
     public double wheelTipRadius(Mesh mesh) {
-        double tip = teeth(mesh).map(found -> found.wheel().tipRadius()).orElse(mesh.toothCount() / 2.0);
-        return tip * mesh.module().metres();
+        return wheel(mesh).tipRadius() * mesh.module().metres();
     }
 
     /**
@@ -134,8 +151,57 @@ public record Movement(
      * @param mesh the mesh
      */
     public double pinionTipRadius(Mesh mesh) {
-        double tip = teeth(mesh).map(found -> found.pinion().tipRadius()).orElse(mesh.leafCount() / 2.0);
-        return tip * mesh.module().metres();
+        return pinion(mesh).tipRadius() * mesh.module().metres();
+    }
+
+    /**
+     * Mass of the wheel of a mesh as it is made, µg; of a disc on its pitch circle if it has no teeth.
+     *
+     * @param mesh the mesh
+     */
+    public long wheelMass(Mesh mesh) {
+        return parts.wheelMass(wheel(mesh), mesh.module().metres());
+    }
+
+    /**
+     * Mass of what is printed of the pinion of a mesh, µg; see {@link PartStock#pinionMass}.
+     *
+     * @param mesh the mesh
+     */
+    public long printedPinionMass(Mesh mesh) {
+        return parts.pinionMass(mesh.leafCount(), pinion(mesh), mesh.module().metres());
+    }
+
+    /**
+     * Mass of the pinion of a mesh, µg, with the steel pins of a lantern.
+     *
+     * @param mesh the mesh
+     */
+    public long pinionMass(Mesh mesh) {
+        return printedPinionMass(mesh)
+                + parts.pinMass(mesh.leafCount(), pinion(mesh), mesh.module().metres());
+    }
+
+    /**
+     * Material printed for the wheel and the pinion of one mesh, µg.
+     *
+     * @param mesh the mesh
+     */
+    public long gearMass(Mesh mesh) {
+        return wheelMass(mesh) + printedPinionMass(mesh);
+    }
+
+    /**
+     * Material printed for the parts that differ from train to train, µg: wheels, pinions, escape wheel, and what stands on
+     * the drum's arbor.
+     *
+     * @param train the train
+     */
+    public long filamentMass(Train train) {
+        long gears = train.meshes().stream().mapToLong(this::gearMass).sum();
+        return parts.escapeWheelMass()
+                + gears
+                + parts.drumMass(train.drumDiameter().doubleValue());
     }
 
     /**

@@ -69,9 +69,10 @@ public final class WeightWalk {
         for (int i = train.meshes().size() - 1; i >= 0; i--) {
             Mesh mesh = train.meshes().get(i);
             double passed = passed(train, need, criterion, i);
-            double given = regime.arbor(role(train, i + 1)).drive(load, movement.pinionArm(mesh), pinionMass(mesh));
+            double given =
+                    regime.arbor(role(train, i + 1)).drive(load, movement.pinionArm(mesh), movement.pinionMass(mesh));
             double out = given * mesh.toothCount() / (mesh.leafCount() * passed);
-            load = regime.arbor(role(train, i)).load(out, movement.wheelArm(mesh), wheelMass(mesh));
+            load = regime.arbor(role(train, i)).load(out, movement.wheelArm(mesh), movement.wheelMass(mesh));
             arbors.add(new ArborNeed(out, load, passed));
         }
         Collections.reverse(arbors);
@@ -108,13 +109,5 @@ public final class WeightWalk {
             return ArborRole.ESCAPE;
         }
         return arbor == train.meshesAbove() ? ArborRole.CENTRE : ArborRole.INTERMEDIATE;
-    }
-
-    private long wheelMass(Mesh mesh) {
-        return movement.parts().wheelMass(mesh.module().metres() * mesh.toothCount() / 2);
-    }
-
-    private long pinionMass(Mesh mesh) {
-        return movement.parts().pinionMass(mesh.module().metres() * mesh.leafCount() / 2);
     }
 }

@@ -20,6 +20,16 @@ record ArborRoles(Brief.Arbors arbors) {
         };
     }
 
+    /** The builds with another one for a role. */
+    Brief.Arbors with(ArborRole role, Brief.ArborBuild other) {
+        return new Brief.Arbors(
+                role == ArborRole.DRUM ? other : arbors.drum(),
+                role == ArborRole.CENTRE ? other : arbors.centre(),
+                role == ArborRole.INTERMEDIATE ? other : arbors.intermediate(),
+                role == ArborRole.ESCAPE ? other : arbors.escape(),
+                arbors.bearing());
+    }
+
     double radius(ArborRole role) {
         return build(role).diameter().si() / 2;
     }

@@ -5,6 +5,7 @@ package drumfall.solver.rating;
 import drumfall.solver.brief.Brief;
 import drumfall.solver.layout.size.Gaps;
 import drumfall.solver.layout.size.Nanometres;
+import drumfall.solver.parts.Shrouds;
 import drumfall.solver.quantity.Quantity;
 
 /**
@@ -14,8 +15,7 @@ import drumfall.solver.quantity.Quantity;
  * @param brief the brief
  */
 public record AxialSizes(Brief brief) {
-    /** Added to a lantern pin's diameter for the hole it is pressed into, m; common practice, no source. */
-    public static final double PIN_PLAY = 0.00015;
+    private static final double METRES = 1e-9;
 
     /** A wall is two extrusion widths, one on each side of a tube; common practice, no source. */
     private static final int WALL_WIDTHS = 2;
@@ -57,6 +57,20 @@ public record AxialSizes(Brief brief) {
         return lantern() ? Math.max(length, wheel() + 2 * gaps().spacing()) + 2 * shroud() : length;
     }
 
+    /** A pinion from the face of its wheel, in the next plane, to its far end: leaves, or shrouds and pins, stand on the wheel. */
+    public long leaves() {
+        return besideWheel() + gaps().spacing() + pinion();
+    }
+
+    /** From the great wheel's face to the drum: what ratchet and click stand in, and what the wheel's plane leaves beside it. */
+    public long ratchetRoom() {
+        return besideWheel() + nanometres(brief.drum().clickSpace());
+    }
+
+    private long besideWheel() {
+        return (mesh() - wheel()) / 2;
+    }
+
     /** The plane of a mesh, in whose middle the wheel stands. */
     public long mesh() {
         return Math.max(wheel(), pinion());
@@ -73,7 +87,17 @@ public record AxialSizes(Brief brief) {
      * @param tipRadius radius around the pins, m
      */
     public double shroudRadius(double tipRadius) {
-        return tipRadius + PIN_PLAY / 2 + WALL_WIDTHS * brief.printer().nozzle().si();
+        return shrouds().radius(tipRadius);
+    }
+
+    /** The shrouds of a lantern pinion. */
+    public Shrouds shrouds() {
+        return new Shrouds(METRES * shroud(), wall());
+    }
+
+    /** The thinnest wall that is printed, m: two extrusion widths. */
+    public double wall() {
+        return WALL_WIDTHS * brief.printer().nozzle().si();
     }
 
     private static long nanometres(Quantity length) {

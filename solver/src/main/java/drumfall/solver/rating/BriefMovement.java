@@ -3,7 +3,11 @@
 package drumfall.solver.rating;
 
 import drumfall.solver.brief.Brief;
+import drumfall.solver.parts.DrumForm;
+import drumfall.solver.parts.EscapeToothSize;
 import drumfall.solver.parts.PartStock;
+import drumfall.solver.parts.Shrouds;
+import drumfall.solver.parts.SquareSize;
 import drumfall.solver.power.ArborFriction;
 import drumfall.solver.power.ArborRole;
 import drumfall.solver.power.ArborSupports;
@@ -16,11 +20,11 @@ import drumfall.solver.power.pendulum.Pendulum;
 import drumfall.solver.teeth.MeshLoss;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Optional;
 
 /** Turns a brief's groups into the figures that the walk to the weight needs. */
 final class BriefMovement {
-    /** Density of the steel rods, kg/m³ (Beckett, 8th ed. 1903, p. 53: 0.28 lb per cubic inch). */
-    private static final double STEEL = 7750;
+    private static final double METRES = 1e-9;
 
     private final Brief brief;
     private final MeshLoss teeth;
@@ -76,15 +80,30 @@ final class BriefMovement {
     }
 
     private PartStock parts() {
+        AxialSizes axial = new AxialSizes(brief);
         return new PartStock(
                 brief.parts().wheelThickness().si(),
-                brief.parts().pinionLength().si(),
-                brief.parts().solidShare().si(),
+                METRES * axial.leaves(),
+                BriefParts.thinning(brief),
+                BriefParts.crossing(brief),
+                axial.lantern() ? Optional.of(axial.shrouds()) : Optional.empty(),
                 brief.material().density().si(),
+                EscapeToothSize.CUSTOMARY,
+                brief.escapement().wheelRadius().si(),
+                drum(axial));
+    }
+
+    private DrumForm drum(AxialSizes axial) {
+        return new DrumForm(
                 brief.drum().length().si(),
                 brief.drum().wall().si(),
                 brief.line().diameter().si(),
-                brief.escapement().wheelRadius().si());
+                brief.arbors().drum().diameter().si(),
+                BriefParts.ratchet(brief),
+                METRES * axial.ratchetRoom(),
+                brief.parts().gap().si(),
+                SquareSize.CUSTOMARY,
+                axial.wall());
     }
 
     private Pendulum pendulum() {
@@ -130,7 +149,7 @@ final class BriefMovement {
 
     private static double rodWeight(Brief.ArborBuild build, double length) {
         double radius = build.diameter().si() / 2;
-        return STEEL * Math.PI * radius * radius * length * Pendulum.STANDARD_GRAVITY;
+        return Shrouds.STEEL * Math.PI * radius * radius * length * Pendulum.STANDARD_GRAVITY;
     }
 
     private ArborSupports supports(Brief.ArborBuild build, double span, double factor) {

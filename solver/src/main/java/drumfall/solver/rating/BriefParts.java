@@ -6,7 +6,9 @@ import drumfall.solver.brief.BobShell;
 import drumfall.solver.brief.Brief;
 import drumfall.solver.brief.Ratchet;
 import drumfall.solver.parts.BobSize;
+import drumfall.solver.parts.Crossing;
 import drumfall.solver.parts.RatchetSize;
+import java.util.stream.Stream;
 
 /** Sizes of parts that a brief may give and that are made in a customary size if it does not. */
 public final class BriefParts {
@@ -31,6 +33,35 @@ public final class BriefParts {
     private static RatchetSize size(Ratchet ratchet) {
         return new RatchetSize(
                 ratchet.teeth(), ratchet.toothDepth().si(), ratchet.thickness().si(), RatchetSize.CUSTOMARY.pin());
+    }
+
+    /**
+     * How wheels are crossed out: hubs take the thickest of the rods.
+     *
+     * @param brief the brief
+     */
+    public static Crossing crossing(Brief brief) {
+        double thickest = Stream.of(
+                        brief.arbors().drum(),
+                        brief.arbors().centre(),
+                        brief.arbors().intermediate(),
+                        brief.arbors().escape())
+                .mapToDouble(build -> build.diameter().si())
+                .max()
+                .orElseThrow();
+        return Crossing.of(
+                new AxialSizes(brief).wall(), thickest, brief.parts().hubWall().si());
+    }
+
+    /**
+     * What is taken off each tooth along the pitch circle as parts are drawn and weighed: the middle of the brief's band, m.
+     *
+     * @param brief the brief
+     */
+    public static double thinning(Brief brief) {
+        return (brief.teeth().thinning().low().si()
+                        + brief.teeth().thinning().high().si())
+                / 2;
     }
 
     /**

@@ -61,7 +61,7 @@ public final class Objectives {
     public double value(ObjectiveFigure figure, Train train, double recommendedWeight) {
         return switch (figure) {
             case RECOMMENDED_WEIGHT -> recommendedWeight;
-            case FILAMENT_MASS -> kilograms(movement.parts().filamentMass(train));
+            case FILAMENT_MASS -> kilograms(movement.filamentMass(train));
             case LARGEST_WHEEL -> largestWheel(train);
             case CENTRE_DISTANCES -> metres(centreDistances(train));
             case MESHES -> train.meshes().size();

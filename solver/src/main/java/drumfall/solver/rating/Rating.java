@@ -21,7 +21,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param leastSmoothest least running weight with the least friction and highest quality to expect, kg
  * @param leastRoughest least running weight with the most friction and lowest quality to expect, kg; infinite if none does
  * @param pendulumLength length of the simple pendulum that keeps the beat at the least arc, m
- * @param filamentMass of wheels, pinions, drum and escape wheel, kg
+ * @param filamentMass of wheels, pinions, escape wheel, and what stands on the drum's arbor, kg
  */
 public record Rating(
         Train train,

@@ -135,6 +135,19 @@ public final class TrainRater {
     }
 
     /**
+     * A rater against the brief with another build of the arbors of one role, the teeth as they are.
+     *
+     * @param role what the arbors are
+     * @param build how they are built instead
+     */
+    public TrainRater built(ArborRole role, Brief.ArborBuild build) {
+        return new TrainRater(
+                brief.withArbors(BriefMovement.roles(brief).with(role, build)),
+                Set.of(),
+                movement().teeth());
+    }
+
+    /**
      * Friction of an arbor of any build, in the middle of all bands.
      *
      * @param build how it is built
@@ -206,6 +219,6 @@ public final class TrainRater {
                 smoothest.weigh(train).leastWeight(),
                 roughest.weigh(train).leastWeight(),
                 weight.need().equivalentLength(),
-                Objectives.kilograms(movement().parts().filamentMass(train)));
+                Objectives.kilograms(movement().filamentMass(train)));
     }
 }

@@ -14,6 +14,7 @@ import drumfall.solver.teeth.contact.Sampling;
 import drumfall.solver.teeth.form.LanternPinion;
 import drumfall.solver.teeth.form.MeshPair;
 import drumfall.solver.teeth.form.ToothForm;
+import drumfall.solver.teeth.outline.ToothArea;
 import drumfall.solver.teeth.outline.ToothStrength;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -119,10 +120,21 @@ final class TeethFinder {
 
     private GearFigures figures(ToothForm form, double arm, double highest) {
         if (form instanceof LanternPinion pins) {
-            return new GearFigures(pins.pitchRadius() + pins.pinDiameter() / 2, arm, Double.POSITIVE_INFINITY);
+            double pin = pins.pinDiameter() / 2;
+            return new GearFigures(
+                    pins.pitchRadius() + pin,
+                    arm,
+                    Double.POSITIVE_INFINITY,
+                    pins.pitchRadius() - pin,
+                    pins.leafCount() * Math.PI * pin * pin);
         }
         double tip = form.flank().tipRadius();
         ToothStrength strength = new ToothStrength(form, question.need.errors().mostThinning());
-        return new GearFigures(tip, arm, strength.formFactor(Math.min(tip, highest)));
+        return new GearFigures(
+                tip,
+                arm,
+                strength.formFactor(Math.min(tip, highest)),
+                form.flank().rootRadius(),
+                ToothArea.disc(form));
     }
 }

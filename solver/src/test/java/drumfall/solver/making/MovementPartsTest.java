@@ -245,9 +245,11 @@ class MovementPartsTest {
 
         assertThat(bob.solid().box().width()).isCloseTo(70, within(1e-6));
         assertThat(bob.solid().height()).isCloseTo(8, within(1e-6));
-        // The boss upon the teeth fills what is left of the room of 6 mm beside the great wheel.
+        // The boss upon the teeth fills what is left of the room of 6 mm beside the great wheel's plane, 8 mm thick, in
+        // which
+        // the wheel of 5 mm leaves another 1.5 mm.
         assertThat(ratchet.solid().slabs().get(0).height()).isCloseTo(4, within(1e-9));
-        assertThat(ratchet.solid().height()).isCloseTo(6, within(1e-9));
+        assertThat(ratchet.solid().height()).isCloseTo(7.5, within(1e-9));
         // Roots at 9.2 mm, as by hand in the ratchet's own test, and 3 mm of teeth.
         assertThat(ratchet.solid().box().right()).isCloseTo(12.2, within(1e-6));
     }

@@ -55,6 +55,15 @@ record PlacedMakes(String name, Brief brief, Train train, Layout layout, List<Mo
                 .orElseThrow();
     }
 
+    /** Where its parts stand along the arbors. */
+    Levels levels() {
+        TrainRater rater = new TrainRater(brief);
+        return MovementParts.of(rater, rater.rate(train), Optional.of(layout))
+                .places()
+                .orElseThrow()
+                .levels();
+    }
+
     MovementPart escapeWheel() {
         return part("arbor-" + (train.meshes().size() + 1) + "-escape-wheel-and-pinion");
     }

@@ -2,7 +2,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.solver.samples;
 
+import drumfall.solver.parts.Crossing;
+import drumfall.solver.parts.DrumForm;
+import drumfall.solver.parts.EscapeToothSize;
 import drumfall.solver.parts.PartStock;
+import drumfall.solver.parts.RatchetSize;
+import drumfall.solver.parts.SquareSize;
 import drumfall.solver.power.ArborFriction;
 import drumfall.solver.power.ArborRole;
 import drumfall.solver.power.Movement;
@@ -12,6 +17,7 @@ import drumfall.solver.power.pendulum.Pendulum;
 import drumfall.solver.teeth.InvoluteClosedForm;
 import drumfall.solver.train.Train;
 import java.util.Map;
+import java.util.Optional;
 
 /** An eight-day clock with figures simple enough to be worked by hand. */
 public final class HandClock {
@@ -30,10 +36,29 @@ public final class HandClock {
         return Trains.of("96/8 m1.25 | 64/8 m1 · 60/8 m1 · E30", "40", falls);
     }
 
+    /**
+     * Wheels of 5 mm, leaves of 8 mm, not thinned, 1250 kg/m³; hubs of 5 mm and arms of 4.8 mm, for a thickest rod of 4 mm and
+     * walls of 0.8 mm; an escape wheel of 30 mm; a drum of 40 mm with walls and line of 2 mm.
+     */
+    public static PartStock parts() {
+        DrumForm drum = new DrumForm(
+                0.040, 0.002, 0.002, 0.004, RatchetSize.CUSTOMARY, 0.006, 0.001, SquareSize.CUSTOMARY, 0.0008);
+        return new PartStock(
+                0.005,
+                0.008,
+                0,
+                Crossing.of(0.0008, 0.004, 0.003),
+                Optional.empty(),
+                1250,
+                EscapeToothSize.CUSTOMARY,
+                0.030,
+                drum);
+    }
+
     /** Coefficient 0.2 everywhere, static 1.3 times; rods of 1.5, 2 and 3 mm; the drum on two bearings of 4 mm. */
     public static Movement movement() {
         return new Movement(
-                new PartStock(0.005, 0.008, 0.5, 1250, 0.040, 0.002, 0.002, 0.030),
+                parts(),
                 new InvoluteClosedForm(Math.toRadians(20)),
                 new Pendulum(1, 0.1, 1000, Pendulum.STANDARD_GRAVITY),
                 new DeadbeatForm(

@@ -4,6 +4,9 @@ package drumfall.solver.teeth;
 
 import drumfall.solver.teeth.form.BasicRack;
 import drumfall.solver.teeth.form.InvolutePair;
+import drumfall.solver.teeth.form.MeshPair;
+import drumfall.solver.teeth.form.ToothForm;
+import drumfall.solver.teeth.outline.ToothArea;
 import drumfall.solver.train.ToothModule;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
@@ -16,11 +19,12 @@ import java.util.function.DoubleFunction;
 public record FixedTeeth(EfficiencyCurve curve) implements MeshLoss {
     /** Teeth with a tip one module above the pitch circle, arms as given and the form factor 0.4. */
     static MeshTeeth of(int toothCount, int leafCount, double armShare, DoubleFunction<EfficiencyCurve> curves) {
+        MeshPair pair = InvolutePair.of(BasicRack.atAngle(20), toothCount, leafCount, 0, 0)
+                .mesh();
         return new MeshTeeth(
-                InvolutePair.of(BasicRack.atAngle(20), toothCount, leafCount, 0, 0)
-                        .mesh(),
-                figures(toothCount, armShare),
-                figures(leafCount, armShare),
+                pair,
+                figures(pair.driver(), armShare),
+                figures(pair.follower(), armShare),
                 new MeshTeeth.PathFigures(1, 0.5, Double.POSITIVE_INFINITY),
                 new MeshTorque() {
                     @Override
@@ -35,8 +39,9 @@ public record FixedTeeth(EfficiencyCurve curve) implements MeshLoss {
                 });
     }
 
-    private static GearFigures figures(int count, double armShare) {
-        return new GearFigures(count / 2.0 + 1, count / 2.0 * armShare, 0.4);
+    private static GearFigures figures(ToothForm form, double armShare) {
+        double pitch = form.pitchRadius();
+        return new GearFigures(pitch + 1, pitch * armShare, 0.4, form.flank().rootRadius(), ToothArea.disc(form));
     }
 
     @Override

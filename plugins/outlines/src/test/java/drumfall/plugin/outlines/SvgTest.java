@@ -83,8 +83,8 @@ class SvgTest {
     void a_wheel_with_its_pinion_is_drawn_with_arms_and_one_bore() {
         SvgFile svg = svg("arbor-2-wheel-and-pinion");
         assertThat(svg.outlines("wheel"))
-                .as("rim, and windows between five arms")
-                .hasSize(6);
+                .as("rim, and windows between four arms")
+                .hasSize(5);
         assertThat(svg.outlines("pinion")).hasSize(1);
         assertThat(svg.circles("bore")).hasSize(1);
         assertThat(svg.texts("notes"))

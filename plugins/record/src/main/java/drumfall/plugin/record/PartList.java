@@ -5,6 +5,7 @@ package drumfall.plugin.record;
 import drumfall.plugin.api.Handover;
 import drumfall.solver.brief.Brief;
 import drumfall.solver.parts.PartStock;
+import drumfall.solver.parts.SquareSize;
 import drumfall.solver.power.ArborRole;
 import drumfall.solver.power.Movement;
 import drumfall.solver.power.WeightWalk;
@@ -38,6 +39,8 @@ final class PartList {
     private List<Part> parts() {
         List<Part> parts = new ArrayList<>();
         parts.add(drum());
+        parts.add(ratchet());
+        parts.add(square());
         for (int i = 0; i < train.meshes().size(); i++) {
             parts.add(wheel(i));
             parts.add(pinion(i));
@@ -47,7 +50,6 @@ final class PartList {
     }
 
     private Part drum() {
-        double diameter = train.drumDiameter().doubleValue();
         return new Part(
                 "arbor-1-drum",
                 1,
@@ -55,15 +57,50 @@ final class PartList {
                 OptionalInt.empty(),
                 Optional.empty(),
                 Optional.empty(),
-                Decimals.millimetres(2 * stock.drumFlangeRadius(diameter)),
+                Decimals.millimetres(2 * stock.drumFlangeRadius(drumDiameter())),
                 bore(0),
-                Decimals.millimetres(stock.drumLength() + 2 * stock.drumWall()),
-                Decimals.grams(stock.drumMass(diameter)));
+                Decimals.millimetres(stock.drum().length() + 2 * stock.drum().wall()),
+                Decimals.grams(stock.barrelMass(drumDiameter())));
     }
 
+    private double drumDiameter() {
+        return train.drumDiameter().doubleValue();
+    }
+
+    /** The ratchet, its mass with the click's. */
+    private Part ratchet() {
+        return new Part(
+                "arbor-1-ratchet-and-click",
+                1,
+                1,
+                OptionalInt.of(stock.drum().ratchet().teeth()),
+                Optional.empty(),
+                Optional.empty(),
+                Decimals.millimetres(2 * stock.drum().ratchet(drumDiameter()).tipRadius()),
+                bore(0),
+                Decimals.millimetres(stock.drum().room()),
+                Decimals.grams(stock.ratchetMass(drumDiameter())));
+    }
+
+    private Part square() {
+        SquareSize size = stock.drum().square();
+        double bore = stock.drum().bore();
+        return new Part(
+                "arbor-1-winding-square",
+                1,
+                1,
+                OptionalInt.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Decimals.millimetres(2 * size.collarRadius(bore, stock.drum().printWall())),
+                bore(0),
+                Decimals.millimetres(size.collar() + size.length()),
+                Decimals.grams(stock.squareMass()));
+    }
+
+    /** A wheel; the great wheel with the ground that its click stands on. */
     private Part wheel(int index) {
         Mesh mesh = train.meshes().get(index);
-        double module = mesh.module().metres();
         int count = mesh.toothCount();
         return gear(
                 index,
@@ -72,12 +109,11 @@ final class PartList {
                 count,
                 2 * movement.wheelTipRadius(mesh),
                 stock.wheelThickness(),
-                stock.wheelMass(module * count / 2));
+                movement.wheelMass(mesh) + (index == 0 ? stock.groundMass(drumDiameter()) : 0));
     }
 
     private Part pinion(int index) {
         Mesh mesh = train.meshes().get(index);
-        double module = mesh.module().metres();
         int count = mesh.leafCount();
         return gear(
                 index + 1,
@@ -85,8 +121,8 @@ final class PartList {
                 mesh,
                 count,
                 2 * movement.pinionTipRadius(mesh),
-                stock.pinionLength(),
-                stock.pinionMass(module * count / 2));
+                stock.leafLength(),
+                movement.printedPinionMass(mesh));
     }
 
     private Part gear(int arbor, String kind, Mesh mesh, int count, double tip, double width, long mass) {

@@ -32,7 +32,10 @@ class PartsCsvTest {
 
     /**
      * Pitch diameter m z by ISO 54, tip diameters those of the teeth chosen for each mesh; bores and widths as typed in the
-     * trial brief; the drum over its flanges is 52 mm and three lines of 1.5 mm on either side.
+     * trial brief; the drum over its flanges is 52 mm and three lines of 1.5 mm on either side. Around a rod of 6 mm, a tube of
+     * 4 mm, walls of 0.8 mm and pins of 3 mm the ratchet has roots at 3 + 4 + 0.8 + 3 + 1 = 11.8 mm and tips at 14.3 mm; it fills
+     * the 6 mm beside the great wheel's plane of 12 mm, and the 3 mm that a wheel of 6 mm leaves in it. A pinion of 12 mm crosses
+     * those 3 mm, a gap of 1 mm and an end shake of 0.8 mm. The square is 12 mm wide, its collar 2 (12/√2 + 0.8) mm.
      */
     @Test
     void the_parts_of_the_eight_day_clock() throws IOException {
@@ -40,12 +43,14 @@ class PartsCsvTest {
                 .containsExactly(
                         "part,count,arbor,teeth,module_mm,pitch_diameter_mm,tip_diameter_mm,bore_mm,width_mm",
                         "arbor-1-drum,1,1,,,,61,6,53",
+                        "arbor-1-ratchet-and-click,1,1,18,,,28.6,6,9",
+                        "arbor-1-winding-square,1,1,,,,18.5706,6,17",
                         "arbor-1-wheel,1,1,96,1.5,144," + tip(0, Movement::wheelTipRadius) + ",6,6",
-                        "arbor-2-pinion,1,2,8,1.5,12," + tip(0, Movement::pinionTipRadius) + ",4,12",
+                        "arbor-2-pinion,1,2,8,1.5,12," + tip(0, Movement::pinionTipRadius) + ",4,16.8",
                         "arbor-2-wheel,1,2,64,1,64," + tip(1, Movement::wheelTipRadius) + ",4,6",
-                        "arbor-3-pinion,1,3,8,1,8," + tip(1, Movement::pinionTipRadius) + ",3,12",
+                        "arbor-3-pinion,1,3,8,1,8," + tip(1, Movement::pinionTipRadius) + ",3,16.8",
                         "arbor-3-wheel,1,3,60,1,60," + tip(2, Movement::wheelTipRadius) + ",3,6",
-                        "arbor-4-pinion,1,4,8,1,8," + tip(2, Movement::pinionTipRadius) + ",3,12",
+                        "arbor-4-pinion,1,4,8,1,8," + tip(2, Movement::pinionTipRadius) + ",3,16.8",
                         "arbor-4-escape-wheel,1,4,30,,,60,3,6");
     }
 
@@ -57,7 +62,7 @@ class PartsCsvTest {
         return Decimals.millimetres(2 * metres).toPlainString();
     }
 
-    /** Each mass is rounded to a milligram, so nine of them differ from the whole by less than nine half milligrams. */
+    /** Each mass is rounded to a milligram, so ten of them differ from the whole by less than ten half milligrams. */
     @Test
     void the_masses_add_up_to_the_filament_of_the_rating() throws IOException {
         Handover handover = TrialHandover.eightDays();
@@ -65,7 +70,7 @@ class PartsCsvTest {
                 .skip(1)
                 .mapToDouble(line -> Double.parseDouble(line.substring(line.lastIndexOf(',') + 1)))
                 .sum();
-        assertThat(grams).isCloseTo(1000 * handover.rating().filamentMass(), within(0.0045));
+        assertThat(grams).isCloseTo(1000 * handover.rating().filamentMass(), within(0.005));
     }
 
     @ParameterizedTest

@@ -178,8 +178,8 @@ class TrainRecordTest {
         "/brief/line/falls/1, 2",
         "/brief/beat/secondsHand, true",
         "/brief/objectives/1/figure, filament-mass",
-        "/parts/2/part, arbor-2-pinion",
-        "/parts/2/teeth, 8"
+        "/parts/4/part, arbor-2-pinion",
+        "/parts/4/teeth, 8"
     })
     void every_figure_stands_under_its_name(String pointer, String value) throws IOException {
         assertThat(record(TrialHandover.eightDays()).at(pointer).asText()).isEqualTo(value);

@@ -4,10 +4,10 @@ package drumfall.solver.making.part;
 
 import static drumfall.solver.making.part.Lengths.mm;
 
-import drumfall.solver.making.shape.Rings;
 import drumfall.solver.making.solid.Region;
 import drumfall.solver.making.solid.SizeLimitException;
 import drumfall.solver.teeth.outline.ArcSegment;
+import drumfall.solver.teeth.outline.GearOutline;
 import drumfall.solver.teeth.outline.LineSegment;
 import drumfall.solver.teeth.outline.Outline;
 import drumfall.solver.teeth.outline.OutlineSegment;
@@ -20,12 +20,14 @@ import java.util.List;
  * The wheel of a deadbeat escapement: teeth that lean forward, so that only their tips touch the dead faces.
  *
  * @param tooth the shape of its teeth
+ * @param crossings what is cut out of it
  * @param thickness m
  * @param bore diameter of the bore as drawn, m
  * @param clockwise whether it turns clockwise, seen as it lies on the bed
  * @param print what the printer can do
  */
-public record EscapeWheel(Tooth tooth, double thickness, double bore, boolean clockwise, PrintSizes print)
+public record EscapeWheel(
+        Tooth tooth, Crossings crossings, double thickness, double bore, boolean clockwise, PrintSizes print)
         implements PlateWheel {
     private static final int FEWEST = 4;
     private static final int MOST = 240;
@@ -115,16 +117,17 @@ public record EscapeWheel(Tooth tooth, double thickness, double bore, boolean cl
                 tooth.foot(),
                 tooth.root() * tooth.pitch() - print.extrusion(),
                 "so that a gap is left");
+        crossings.require("an escape wheel", tooth.root(), bore, print);
     }
 
     @Override
     public double solidRadius() {
-        return tooth.root();
+        return crossings.solidRadius(tooth.root());
     }
 
     @Override
     public Region section() {
         Ring ring = clockwise ? Mirror.of(tooth.ring()) : tooth.ring();
-        return Region.of(new Outline(ring, List.of(Rings.hole(mm(bore) / 2))));
+        return Region.of(new Outline(ring, GearOutline.inside(crossings.body(bore, print), mm(tooth.root()))));
     }
 }

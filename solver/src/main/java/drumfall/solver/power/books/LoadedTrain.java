@@ -74,22 +74,14 @@ public record LoadedTrain(List<LoadedArbor> arbors, List<LoadedMesh> meshes) {
                         : movement.wheelArm(train.meshes().get(i)),
                 escape
                         ? parts.escapeWheelMass()
-                        : wheelMass(parts, train.meshes().get(i)),
+                        : movement.wheelMass(train.meshes().get(i)),
                 drum
                         ? movement.lineArm(drumDiameter)
                         : movement.pinionArm(train.meshes().get(i - 1)),
                 drum
                         ? parts.drumMass(drumDiameter)
-                        : pinionMass(parts, train.meshes().get(i - 1)),
+                        : movement.pinionMass(train.meshes().get(i - 1)),
                 2 * Math.PI / (SECONDS_PER_HOUR * train.hoursPerTurn(i)));
-    }
-
-    private static long wheelMass(PartStock parts, Mesh mesh) {
-        return parts.wheelMass(mesh.module().metres() * mesh.toothCount() / 2);
-    }
-
-    private static long pinionMass(PartStock parts, Mesh mesh) {
-        return parts.pinionMass(mesh.module().metres() * mesh.leafCount() / 2);
     }
 
     /** The escape arbor. */

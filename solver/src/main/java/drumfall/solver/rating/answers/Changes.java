@@ -19,6 +19,7 @@ import drumfall.solver.train.Train;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Weighs a clock anew with one thing changed at a time. */
@@ -84,7 +85,15 @@ public final class Changes {
         Quantity diameter = Quantity.of(
                 build.diameter().dimension(), build.diameter().exact().multiply(THINNER));
         ArborBuild thin = new ArborBuild(build.kind(), diameter, build.bearings(), build.bearing());
-        return change(Change.Kind.THINNER_ARBOR, arbor, build.diameter().si(), diameter.si(), built(arbor, thin));
+        // Hubs take the thickest rod and the drum's parts its own, so parts change with the rod of an arbor without a
+        // like.
+        LoadedClock changed = alone(arbor) ? rater.built(role(arbor), thin).loaded(train) : built(arbor, thin);
+        return change(Change.Kind.THINNER_ARBOR, arbor, build.diameter().si(), diameter.si(), changed);
+    }
+
+    private boolean alone(int arbor) {
+        return IntStream.rangeClosed(0, train.meshes().size())
+                .noneMatch(other -> other != arbor && role(other) == role(arbor));
     }
 
     private LoadedClock built(int arbor, Brief.ArborBuild build) {

@@ -167,7 +167,7 @@ final class WeightCards {
                 .drive(
                         load.value(),
                         movement.pinionArm(train.meshes().get(arbor - 1)),
-                        movement.parts().pinionMass(pinionRadius(arbor - 1)));
+                        movement.pinionMass(train.meshes().get(arbor - 1)));
         return shelf.figure(
                 name("torque-in", arbor, criterion),
                 "M_in",
@@ -181,11 +181,6 @@ final class WeightCards {
                 arm("pinion", arbor - 1, movement.pinionArm(train.meshes().get(arbor - 1))),
                 shelf.get("pinion-mass-%d".formatted(arbor)),
                 PendulumCards.gravity(shelf));
-    }
-
-    private double pinionRadius(int mesh) {
-        Mesh found = train.meshes().get(mesh);
-        return found.module().metres() * found.leafCount() / 2;
     }
 
     private Card out(Criterion criterion, PowerPath path, int arbor, Card given, Card passed) {

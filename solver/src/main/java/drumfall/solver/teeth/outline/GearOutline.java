@@ -104,7 +104,14 @@ public final class GearOutline {
         return new Outline(Ring.circle(new Point(0, 0), pitch + hole + body.wall()), holes);
     }
 
-    private static List<Ring> inside(WheelBody body, double root) {
+    /**
+     * The holes in a wheel: its bore, and the windows between its arms.
+     *
+     * @param body what lies inside its teeth
+     * @param root radius of the circle its teeth stand on, mm
+     * @throws ToothLimitException if arms, hub and rim do not fit
+     */
+    public static List<Ring> inside(WheelBody body, double root) {
         List<Ring> holes = new ArrayList<>();
         holes.add(circleHole(new Point(0, 0), body.bore() / 2));
         holes.addAll(Windows.of(body, root));

@@ -40,7 +40,7 @@ class PalletsTest {
     private static EscapeWheel wheel(int teeth, boolean clockwise) {
         EscapeWheel.Tooth tooth = new EscapeWheel.Tooth(
                 teeth, RADIUS, 0.0066, 0.4e-3, Math.toRadians(10), 0.55 * 2 * Math.PI * 0.0234 / teeth);
-        return new EscapeWheel(tooth, 0.006, 0.003, clockwise, PRINT);
+        return new EscapeWheel(tooth, Crossings.NONE, 0.006, 0.003, clockwise, PRINT);
     }
 
     @Test

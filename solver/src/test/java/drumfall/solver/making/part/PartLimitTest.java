@@ -54,7 +54,13 @@ class PartLimitTest {
             case "plate seat" ->
                 v -> new Plate("plate", 0.1, 0.2, 6e-3, List.of(new PlateHole("arbor 1", 0, 0, 6e-3, 10e-3, v)), PRINT);
             case "tooth tip" ->
-                v -> new EscapeWheel(new EscapeWheel.Tooth(30, 30e-3, 6e-3, v, 0.17, 2.5e-3), 6e-3, 3e-3, true, PRINT);
+                v -> new EscapeWheel(
+                        new EscapeWheel.Tooth(30, 30e-3, 6e-3, v, 0.17, 2.5e-3),
+                        Crossings.NONE,
+                        6e-3,
+                        3e-3,
+                        true,
+                        PRINT);
             case "tail head" -> v -> new Joint(8e-3, 8e-3, v, 60e-3);
             default -> throw new IllegalArgumentException(size);
         };

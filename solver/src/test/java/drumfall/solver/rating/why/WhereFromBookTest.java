@@ -44,7 +44,9 @@ class WhereFromBookTest {
                 "/arbors/drum/kind = \"fixed\" & /arbors/drum/bearings = \"front\"",
                 "/arbors/centre/kind = \"fixed\" & /arbors/centre/bearings = \"rear\"",
                 "/arbors/escape/kind = \"turning\" & /arbors/escape/bearings = \"both\"",
-                "/weight/bindingReserve = \"100 %\" & /friction/staticFactor = \"1.6\""
+                "/weight/bindingReserve = \"100 %\" & /friction/staticFactor = \"1.6\"",
+                "/teeth/form = \"lantern\" & /teeth/pressureAngle = remove & /printer/nozzle = \"0.25 mm\"",
+                "/drum/ratchet = {\"teeth\": 12, \"toothDepth\": \"3 mm\", \"thickness\": \"4 mm\"} & /arbors/drum/diameter = \"12 mm\""
             })
     void every_card_reckons_its_figure_from_its_inputs(String edits) {
         Brief brief = Briefs.demoWith(edits);

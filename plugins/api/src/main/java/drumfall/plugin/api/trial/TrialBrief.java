@@ -52,7 +52,6 @@ final class TrialBrief {
                 new Brief.Parts(
                         q(LENGTH, "6 mm"),
                         q(LENGTH, "12 mm"),
-                        q(NUMBER, "0.45"),
                         q(LENGTH, "1 mm"),
                         q(LENGTH, "1 mm"),
                         q(LENGTH, "0.9 mm")),
