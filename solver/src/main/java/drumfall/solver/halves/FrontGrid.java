@@ -19,8 +19,11 @@ import java.util.function.ToDoubleFunction;
  * has less in another objective than the front's best beside it. The front is not copied and must not change meanwhile.
  */
 final class FrontGrid {
-    /** Few enough fields to be filled quickly, by the number of figures that are told apart. */
+    /** Few enough fields to be filled quickly, however many figures are told apart. */
     private static final int MOST_FIELDS = 16_384;
+
+    /** A small front has few steps to tell apart. */
+    private static final int FIELDS_PER_TRAIN = 256;
 
     private final CellFront front;
     private final Objective[] asked;
@@ -63,15 +66,16 @@ final class FrontGrid {
                 told.add(i);
             }
         }
-        int steps = (int) Math.pow(MOST_FIELDS, 1.0 / Math.max(1, told.size())) - 1;
+        double most = Math.min(MOST_FIELDS, FIELDS_PER_TRAIN * (double) ratings.size());
+        int steps = (int) Math.pow(most, 1.0 / Math.max(1, told.size())) - 1;
         int count = 1;
         for (int index : told) {
-            double most = ratings.stream()
+            double largest = ratings.stream()
                     .mapToDouble(rating -> rating.objectiveValues().get(index))
                     .max()
                     .orElse(0);
-            if (most > 0) {
-                axes.add(new Axis(asked[index].figure(), most, steps));
+            if (largest > 0) {
+                axes.add(new Axis(asked[index].figure(), largest, steps));
                 count *= steps + 1;
             }
         }
