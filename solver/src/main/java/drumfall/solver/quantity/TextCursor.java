@@ -7,6 +7,9 @@ import java.util.function.IntPredicate;
 
 /** A place in a quantity's text, after look-alike characters were brought to one form. */
 final class TextCursor {
+    /** No character up to here looks like another one or stands for several. */
+    private static final int LAST_OF_TYPEWRITER = 0x7E;
+
     private final Dimension dimension;
     private final String typed;
     private final String text;
@@ -36,7 +39,8 @@ final class TextCursor {
             case 'μ' -> "µ";
             case '⋅', '∙' -> "·";
             case '⁄' -> "/";
-            default -> vulgarFractionOrSame(character);
+            default ->
+                character <= LAST_OF_TYPEWRITER ? Character.toString(character) : vulgarFractionOrSame(character);
         };
     }
 

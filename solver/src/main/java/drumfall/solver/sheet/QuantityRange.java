@@ -4,7 +4,9 @@ package drumfall.solver.sheet;
 
 import drumfall.solver.quantity.Dimension;
 import drumfall.solver.quantity.Quantity;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -16,6 +18,11 @@ import java.util.stream.Stream;
  * @param high the upper end, if there is one
  */
 public record QuantityRange(Dimension dimension, Optional<Bound> low, Optional<Bound> high) {
+    /** Bounds are asked for with every quantity read; there are as many as annotations write. */
+    private static final Map<Written, Quantity> VALUES = new ConcurrentHashMap<>();
+
+    private record Written(Dimension dimension, String text) {}
+
     static QuantityRange of(Measure measure) {
         return new QuantityRange(
                 measure.value(), bound(measure.over(), measure.from()), bound(measure.under(), measure.to()));
@@ -46,7 +53,8 @@ public record QuantityRange(Dimension dimension, Optional<Bound> low, Optional<B
     }
 
     private Quantity value(Bound bound) {
-        return Quantity.parse(dimension, bound.text());
+        return VALUES.computeIfAbsent(
+                new Written(dimension, bound.text()), written -> Quantity.parse(written.dimension, written.text));
     }
 
     private Optional<String> lowWords() {
