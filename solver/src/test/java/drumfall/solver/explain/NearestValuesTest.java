@@ -23,7 +23,7 @@ class NearestValuesTest {
 
     @TestFactory
     Stream<DynamicTest> the_nearest_value_has_a_train_and_one_step_tighter_has_none() {
-        return ClashListerTest.withoutTrains(FULL ? 40 : 2, 1)
+        return ClashListerTest.withoutTrains(FULL ? 40 : 3, 7)
                 .map(brief -> DynamicTest.dynamicTest(
                         brief.run() + " " + brief.weight().limit(), () -> asPlainLoopsSay(brief)));
     }
