@@ -66,8 +66,14 @@ final class BookCards {
     }
 
     private static Rounding rounding(Card card) {
-        Rounding unnamed =
-                card.name().startsWith("placed-") && card.unit().equals("kg") ? Rounding.UP : Rounding.NEAREST;
-        return Figure.ofCard(card.name()).map(Figure::rounding).orElse(unnamed);
+        return Figure.ofCard(card.name()).map(Figure::rounding).orElseGet(() -> unnamed(card));
+    }
+
+    /** Weights that are needed are never shown lighter, nor distances that are kept longer than they are. */
+    private static Rounding unnamed(Card card) {
+        if (card.name().startsWith("bob-gap")) {
+            return Rounding.DOWN;
+        }
+        return card.name().startsWith("placed-") && card.unit().equals("kg") ? Rounding.UP : Rounding.NEAREST;
     }
 }
