@@ -26,9 +26,14 @@ final class BookCards {
     }
 
     WhereCard shown(String title, Card card) {
+        return shown(title, value(card), card);
+    }
+
+    /** For a figure that the window shows in its own way, as a share in hundredths. */
+    WhereCard shown(String title, ShownFigure value, Card card) {
         return new WhereCard(
                 title,
-                value(card),
+                value,
                 card.formula().map(Formula::text).orElse(card.symbol()),
                 card.inputs().stream().map(this::input).toList(),
                 card.source());

@@ -108,7 +108,9 @@ public sealed interface PlacedState {
         public Optional<String> sentence() {
             Optional<String> found =
                     merit == Merit.BEST_FOUND ? Optional.of(Texts.of("placed.bestfound")) : Optional.empty();
-            String all = Stream.of(found, bob.flatMap(PlacedBob::words)).flatMap(Optional::stream).collect(Collectors.joining(" "));
+            String all = Stream.of(found, bob.flatMap(PlacedBob::words))
+                    .flatMap(Optional::stream)
+                    .collect(Collectors.joining(" "));
             return Optional.of(all).filter(words -> !words.isEmpty());
         }
     }

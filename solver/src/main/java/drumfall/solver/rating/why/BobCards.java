@@ -204,8 +204,7 @@ final class BobCards {
                     "m",
                     "h_w = ⌈(W_r / (ρ_s π (r_o² − r_i²)) + e_w) / e_l⌉ e_l + 2 e_w%s, r_o = w/2 − e_w, r_i = d_s/2 + e_w"
                             .formatted(pulley ? " + d_p + u" : ""),
-                    in -> new WeightCan(in[1], in[3], in[4]).height(in[0], in[2], in[5])
-                            + (pulley ? in[6] + in[7] : 0),
+                    in -> new WeightCan(in[1], in[3], in[4]).height(in[0], in[2], in[5]) + (pulley ? in[6] + in[7] : 0),
                     "a can of whole layers around its shot%s".formatted(pulley ? ", and the pulley above it" : ""),
                     pulley ? inputs : java.util.Arrays.copyOf(inputs, 6));
         }

@@ -57,16 +57,23 @@ class StripPlanTest {
                 plan(SampleTrains.content(train), width, 230, 1),
                 plan(SampleTrains.content(train, held, Optional.empty()), width, 262, 1),
                 plan(SampleTrains.content(train, held, tried), width, 262, 1),
-                plan(SampleTrains.content(SampleTrains.of(Math.max(1, meshes - 4), Math.min(4, meshes - 1), Reeving.SINGLE)), width, 230, 1),
+                plan(
+                        SampleTrains.content(
+                                SampleTrains.of(Math.max(1, meshes - 4), Math.min(4, meshes - 1), Reeving.SINGLE)),
+                        width,
+                        230,
+                        1),
                 plan(SampleTrains.content(train, held, Optional.empty()), 2 * width, 520, 2));
     }
 
     /** The same as usual, and with letters at 160 %. */
     static Stream<StripPlan> plansAtTwoSizes() {
-        return Stream.concat(PLANS.stream(), IntStream.rangeClosed(2, 8)
-                .boxed()
-                .flatMap(meshes -> Stream.of(1440, 1920, 2600)
-                        .map(width -> plan(SampleTrains.content(SampleTrains.of(meshes)), width, 419, 1.6))));
+        return Stream.concat(
+                PLANS.stream(),
+                IntStream.rangeClosed(2, 8)
+                        .boxed()
+                        .flatMap(meshes -> Stream.of(1440, 1920, 2600)
+                                .map(width -> plan(SampleTrains.content(SampleTrains.of(meshes)), width, 419, 1.6))));
     }
 
     private static List<Rectangle2D> labels(StripPlan plan) {
@@ -105,7 +112,8 @@ class StripPlanTest {
                 2 * half,
                 frame.weightBottom() - frame.weightTop());
         assertThat(labels(plan))
-                .allSatisfy(box -> assertThat(box.intersects(weight)).as("%s", box).isFalse());
+                .allSatisfy(
+                        box -> assertThat(box.intersects(weight)).as("%s", box).isFalse());
     }
 
     @ParameterizedTest
