@@ -3,12 +3,12 @@
 package drumfall.ui.presenter;
 
 import drumfall.solver.power.answers.FreeSpin;
-import drumfall.solver.power.answers.RatchetHold;
 import drumfall.solver.power.books.PowerBooks;
 import drumfall.solver.quantity.Dimension;
 import drumfall.solver.quantity.UnitSystem;
 import drumfall.solver.rating.answers.Change;
 import drumfall.solver.rating.why.Card;
+import drumfall.solver.rating.why.WhereFromDials;
 import drumfall.solver.rating.why.WhereFromPower;
 import drumfall.solver.train.Train;
 import drumfall.ui.presenter.PowerFindings.Found;
@@ -58,31 +58,45 @@ public final class PowerCards {
         return picture.books().map(figure).orElse(ShownFigure.NONE);
     }
 
-    /** The card of a figure; formula and source are the solver's where it has a card of its own. */
+    /** The card of a figure: the rating's where it has the same figure, else reckoned at what the dials stand at. */
     public WhereCard card(PowerFigure figure) {
         Optional<Card> known = figure.card().flatMap(name -> reckoner.book().card(name));
         if (known.isPresent() && isRated(figure)) {
             return new BookCards(units).shown(figure.title(), known.get());
         }
-        return figure.cardOfBooks()
-                .map(name -> cardOfBooks(figure, name))
-                .orElseGet(() -> new WhereCard(
-                        figure.title(),
-                        value(figure),
-                        known.flatMap(Card::formula)
-                                .map(formula -> formula.text())
-                                .orElseGet(() -> ownFormula(figure)),
-                        inputs(figure),
-                        known.map(Card::source).orElseGet(() -> Texts.of("powersource.spin"))));
+        return switch (figure) {
+            case LEAST ->
+                shown(
+                        figure,
+                        dials().leastWeight(reckoner.brief(), picture.setting().point(reckoner.brief())));
+            case RATCHET ->
+                shown(figure, dials().ratchet(picture.setting().weight()).orElseThrow());
+            case FREE_SPIN -> freeSpin();
+            case ARC, POWER, DELIVERED, COASTING ->
+                cardOfBooks(figure, figure.cardOfBooks().orElseThrow());
+        };
+    }
+
+    private WhereFromDials dials() {
+        return new WhereFromDials(reckoner.book());
+    }
+
+    private WhereCard shown(PowerFigure figure, Card card) {
+        return new BookCards(units).shown(figure.title(), value(figure), card);
+    }
+
+    private WhereCard freeSpin() {
+        return new WhereCard(
+                PowerFigure.FREE_SPIN.title(),
+                value(PowerFigure.FREE_SPIN),
+                Texts.of("powerformula.FREE_SPIN"),
+                spins(),
+                Texts.of("powersource.spin"));
     }
 
     private WhereCard cardOfBooks(PowerFigure figure, String name) {
         return picture.books()
-                .map(books -> new BookCards(units)
-                        .shown(
-                                figure.title(),
-                                value(figure),
-                                ofBooks(books).card(name).orElseThrow()))
+                .map(books -> shown(figure, ofBooks(books).card(name).orElseThrow()))
                 .orElseGet(() -> new WhereCard(
                         figure.title(),
                         value(figure),
@@ -96,22 +110,6 @@ public final class PowerCards {
         return reckoner.cards(picture.setting(), books);
     }
 
-    private List<Input> inputs(PowerFigure figure) {
-        return switch (figure) {
-            case FREE_SPIN -> spins();
-            case RATCHET -> picture.ratchet().map(this::ratchet).orElseGet(this::set);
-            case LEAST, ARC, POWER, DELIVERED, COASTING -> set();
-        };
-    }
-
-    private List<Input> ratchet(RatchetHold hold) {
-        return List.of(
-                plain("F", "click", ShownFigure.of(Dimension.FORCE, hold.force(), units)),
-                plain("y", "height", ShownFigure.of(Dimension.LENGTH, hold.contactHeight(), units)),
-                plain("b", "thickness", ShownFigure.of(Dimension.LENGTH, hold.width(), units)),
-                plain("t", "root", ShownFigure.of(Dimension.LENGTH, hold.rootThickness(), units)));
-    }
-
     private List<Input> spins() {
         return IntStream.range(0, picture.spins().size())
                 .mapToObj(i -> new Input(
@@ -120,10 +118,6 @@ public final class PowerCards {
                         time(picture.spins().get(i).seconds()).text(),
                         Optional.empty()))
                 .toList();
-    }
-
-    private static String ownFormula(PowerFigure figure) {
-        return Texts.of("powerformula." + figure.name());
     }
 
     /** Whether the rating, which the solver's cards speak of, has the same figure. */

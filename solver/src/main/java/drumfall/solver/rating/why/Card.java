@@ -3,7 +3,9 @@
 package drumfall.solver.rating.why;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * One figure and where it comes from.
@@ -44,6 +46,29 @@ public record Card(
         return formula.map(how -> how.function()
                         .of(inputs.stream().mapToDouble(Card::value).toArray()))
                 .orElse(value);
+    }
+
+    /**
+     * The same card with others in place of some that it rests on, and every figure on the way reckoned anew.
+     *
+     * @param others by the names of the cards that they replace; gets the cards made on the way
+     */
+    Card with(Map<String, Card> others) {
+        Card known = others.get(name);
+        if (known != null) {
+            return known;
+        }
+        List<Card> moved = inputs.stream().map(input -> input.with(others)).toList();
+        boolean same = IntStream.range(0, inputs.size()).allMatch(i -> moved.get(i) == inputs.get(i));
+        Card card = same ? this : new Card(name, symbol, reckoned(moved), unit, formula, moved, source, pointer);
+        others.put(name, card);
+        return card;
+    }
+
+    private double reckoned(List<Card> from) {
+        return formula.orElseThrow()
+                .function()
+                .of(from.stream().mapToDouble(Card::value).toArray());
     }
 
     /** The figure reckoned all the way from where the chain ends. */

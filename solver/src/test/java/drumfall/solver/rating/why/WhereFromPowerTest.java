@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.offset;
 
 import drumfall.solver.brief.Brief;
 import drumfall.solver.brief.BundledBriefs;
+import drumfall.solver.power.answers.RatchetHold;
 import drumfall.solver.power.books.BookEntry;
 import drumfall.solver.power.books.BookKeeper;
 import drumfall.solver.power.books.LoadedClock;
@@ -17,6 +18,7 @@ import drumfall.solver.samples.Trains;
 import drumfall.solver.train.Train;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Under weights from the least up, from the smoothest clock of the demonstration's bands to the roughest. */
 class WhereFromPowerTest {
@@ -25,6 +27,9 @@ class WhereFromPowerTest {
 
     private static final Brief BRIEF = BundledBriefs.demo();
     private static final TrainRater RATER = new TrainRater(BRIEF);
+
+    private static final Train TRAIN = Trains.of("85/10 m1.5 | 66/12 m1.5 · 83/12 m1 · 55/12 m1 · E21", "36", 2);
+    private static final WhereFromBook RATED = WhereFromBook.of(RATER, RATER.rate(TRAIN));
 
     private record Case(PowerBooks books, WhereFromPower cards) {}
 
@@ -64,6 +69,33 @@ class WhereFromPowerTest {
         double power = found.cards().card("weight-power-set").orElseThrow().value();
         assertThat(power).isEqualTo(found.books().weightPower());
         assertThat(sum).isCloseTo(power, offset(power * SHARE));
+    }
+
+    // The books' walk of arbors and the cards are two ways to one weight; 1e-10 as above.
+    @ParameterizedTest
+    @CsvSource({"0, 0", "0.5, 0.5", "0.3, 0.8", "1, 1"})
+    void the_least_weight_is_reckoned_anew_at_any_place_in_the_bands(double friction, double quality) {
+        BandPoint point = new BandPoint(friction, friction, friction, quality);
+        LoadedClock clock = LoadedClock.of(
+                RATER.movement(point), TRAIN, BRIEF.hands().torque().si());
+
+        Card card = new WhereFromDials(RATED).leastWeight(BRIEF, point);
+
+        assertThat(card.value()).isCloseTo(clock.leastWeight(), offset(card.value() * SHARE));
+        assertThat(card.reckonedFromTheEnds()).isCloseTo(card.value(), offset(card.value() * SHARE));
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {0.1, 2, 9})
+    void the_stress_in_the_ratchet_is_reckoned_anew_under_any_weight(double weight) {
+        double arm = RATER.movement().lineArm(TRAIN.drumDiameter().doubleValue());
+        RatchetHold hold =
+                RATER.limits().ratchet().hold(weight, arm, TRAIN.reeving()).orElseThrow();
+
+        Card card = new WhereFromDials(RATED).ratchet(weight).orElseThrow();
+
+        assertThat(card.value()).isCloseTo(hold.toothBending(), offset(card.value() * SHARE));
+        assertThat(RATED.card("ratchet-bending").orElseThrow().value()).isNotEqualTo(card.value());
     }
 
     /** A card whose inputs do not move its figure would be decoration: each is moved by one part in a thousand. */
