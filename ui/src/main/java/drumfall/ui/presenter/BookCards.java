@@ -12,6 +12,7 @@ import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 
 /** Shows the solver's cards: each input that has a formula leads on to its own card, one that was typed back to the brief. */
 final class BookCards {
@@ -74,9 +75,9 @@ final class BookCards {
         return Figure.ofCard(card.name()).map(Figure::rounding).orElseGet(() -> unnamed(card));
     }
 
-    /** Weights that are needed are never shown lighter, nor distances that are kept longer than they are. */
+    /** Weights that are needed are never shown lighter, nor distances and times that are kept longer than they are. */
     private static Rounding unnamed(Card card) {
-        if (card.name().startsWith("bob-gap")) {
+        if (Stream.of("bob-gap", "free-spin", "coasting").anyMatch(card.name()::startsWith)) {
             return Rounding.DOWN;
         }
         return card.name().startsWith("placed-") && card.unit().equals("kg") ? Rounding.UP : Rounding.NEAREST;

@@ -15,7 +15,6 @@ import drumfall.ui.presenter.PowerFindings.Found;
 import drumfall.ui.presenter.WhereCard.Input;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 
 /** The figures of the sheet of the power and where each comes from. */
 public final class PowerCards {
@@ -71,7 +70,7 @@ public final class PowerCards {
                         dials().leastWeight(reckoner.brief(), picture.setting().point(reckoner.brief())));
             case RATCHET ->
                 shown(figure, dials().ratchet(picture.setting().weight()).orElseThrow());
-            case FREE_SPIN -> freeSpin();
+            case FREE_SPIN -> shown(figure, dials().freeSpin(reckoner.clock(picture.setting())));
             case ARC, POWER, DELIVERED, COASTING ->
                 cardOfBooks(figure, figure.cardOfBooks().orElseThrow());
         };
@@ -83,15 +82,6 @@ public final class PowerCards {
 
     private WhereCard shown(PowerFigure figure, Card card) {
         return new BookCards(units).shown(figure.title(), value(figure), card);
-    }
-
-    private WhereCard freeSpin() {
-        return new WhereCard(
-                PowerFigure.FREE_SPIN.title(),
-                value(PowerFigure.FREE_SPIN),
-                Texts.of("powerformula.FREE_SPIN"),
-                spins(),
-                Texts.of("powersource.spin"));
     }
 
     private WhereCard cardOfBooks(PowerFigure figure, String name) {
@@ -108,16 +98,6 @@ public final class PowerCards {
     /** Made at a click, so that no picture waits for it. */
     private WhereFromPower ofBooks(PowerBooks books) {
         return reckoner.cards(picture.setting(), books);
-    }
-
-    private List<Input> spins() {
-        return IntStream.range(0, picture.spins().size())
-                .mapToObj(i -> new Input(
-                        "t_" + (i + 1),
-                        Names.arbor(i, train),
-                        time(picture.spins().get(i).seconds()).text(),
-                        Optional.empty()))
-                .toList();
     }
 
     /** Whether the rating, which the solver's cards speak of, has the same figure. */

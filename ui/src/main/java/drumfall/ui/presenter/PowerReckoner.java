@@ -85,7 +85,12 @@ final class PowerReckoner {
 
     /** The solver's cards of books that were kept at a setting. */
     WhereFromPower cards(PowerSetting setting, PowerBooks books) {
-        return WhereFromPower.of(book(), clock(setting.point(brief)), books);
+        return WhereFromPower.of(book(), clock(setting), books);
+    }
+
+    /** The clock at a setting. */
+    LoadedClock clock(PowerSetting setting) {
+        return clock(setting.point(brief));
     }
 
     private LoadedClock clock(BandPoint point) {

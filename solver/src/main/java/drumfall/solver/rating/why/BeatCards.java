@@ -93,16 +93,12 @@ final class BeatCards {
     }
 
     private Card friction() {
-        return shelf.given(
-                "pallet-friction-set",
-                "µ_p",
-                clock.movement().escapement().friction(),
-                "1",
-                "friction at the pallets as it is set");
+        return shelf.set(
+                "pallet-friction-set", "µ_p", clock.movement().escapement().friction(), "1", "/friction/pallets/low");
     }
 
     private Card quality() {
-        return shelf.given("quality-set", "Q", clock.movement().pendulum().quality(), "1", "the quality set");
+        return shelf.set("quality-set", "Q", clock.movement().pendulum().quality(), "1", "/pendulum/quality/low");
     }
 
     private Card impulse() {

@@ -5,7 +5,6 @@ package drumfall.solver.rating.why;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.IntStream;
 
 /**
  * One figure and where it comes from.
@@ -17,7 +16,7 @@ import java.util.stream.IntStream;
  * @param formula how it comes from the inputs; empty where the chain ends
  * @param inputs cards of what is put in, in the formula's order
  * @param source where the formula, or the value that ends a chain, is from
- * @param pointer JSON pointer of the field of the brief that gives it, if one does
+ * @param pointer JSON pointer of the field of the brief that gives it, or in whose place it was set, if there is one
  */
 public record Card(
         String name,
@@ -49,7 +48,7 @@ public record Card(
     }
 
     /**
-     * The same card with others in place of some that it rests on, and every figure on the way reckoned anew.
+     * The same card with others in place of some that it rests on, and every figure reckoned anew.
      *
      * @param others by the names of the cards that they replace; gets the cards made on the way
      */
@@ -58,17 +57,16 @@ public record Card(
         if (known != null) {
             return known;
         }
-        List<Card> moved = inputs.stream().map(input -> input.with(others)).toList();
-        boolean same = IntStream.range(0, inputs.size()).allMatch(i -> moved.get(i) == inputs.get(i));
-        Card card = same ? this : new Card(name, symbol, reckoned(moved), unit, formula, moved, source, pointer);
+        Card card = formula.map(how -> anew(how, others)).orElse(this);
         others.put(name, card);
         return card;
     }
 
-    private double reckoned(List<Card> from) {
-        return formula.orElseThrow()
-                .function()
-                .of(from.stream().mapToDouble(Card::value).toArray());
+    private Card anew(Formula how, Map<String, Card> others) {
+        List<Card> moved = inputs.stream().map(input -> input.with(others)).toList();
+        double reckoned =
+                how.function().of(moved.stream().mapToDouble(Card::value).toArray());
+        return new Card(name, symbol, reckoned, unit, formula, moved, source, pointer);
     }
 
     /** The figure reckoned all the way from where the chain ends. */

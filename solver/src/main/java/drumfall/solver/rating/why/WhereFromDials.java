@@ -3,6 +3,7 @@
 package drumfall.solver.rating.why;
 
 import drumfall.solver.brief.Brief;
+import drumfall.solver.power.books.LoadedClock;
 import drumfall.solver.rating.BandPoint;
 import java.util.HashMap;
 import java.util.Map;
@@ -27,12 +28,18 @@ public record WhereFromDials(WhereFromBook rated) {
         Map<String, Card> set = new HashMap<>();
         set.put("tooth-friction", shelf.given("tooth-friction-set", "µ_t", point.teeth(brief.friction()), "1", SET));
         set.put("bore-friction", shelf.given("bore-friction-set", "µ", point.bores(brief.friction()), "1", SET));
+        Brief.Friction friction = brief.friction();
+        double quality = point.quality(brief.pendulum().quality());
+        set.put(
+                "tooth-friction",
+                shelf.set("tooth-friction-set", "µ_t", point.teeth(friction), "1", "/friction/teeth/low"));
+        set.put(
+                "bore-friction",
+                shelf.set("bore-friction-set", "µ", point.bores(friction), "1", "/friction/bores/low"));
         set.put(
                 "pallet-friction",
-                shelf.given("pallet-friction-set", "µ_p", point.pallets(brief.friction()), "1", SET));
-        set.put(
-                "quality",
-                shelf.given("quality-set", "Q", point.quality(brief.pendulum().quality()), "1", SET));
+                shelf.set("pallet-friction-set", "µ_p", point.pallets(friction), "1", "/friction/pallets/low"));
+        set.put("quality", shelf.set("quality-set", "Q", quality, "1", "/pendulum/quality/low"));
         return rated.card("least-weight").orElseThrow().with(set);
     }
 
@@ -45,5 +52,14 @@ public record WhereFromDials(WhereFromBook rated) {
         Map<String, Card> set = new HashMap<>();
         set.put("recommended-weight", new CardShelf().given("weight-set", "W", weight, "kg", SET));
         return rated.card("ratchet-bending").map(card -> card.with(set));
+    }
+
+    /**
+     * The card of how long the arbor that stands first spins by itself after a flick.
+     *
+     * @param clock the same train at a place in the bands
+     */
+    public Card freeSpin(LoadedClock clock) {
+        return new SpinCards(new CardShelf(), rated, clock).make();
     }
 }

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.offset;
 
 import drumfall.solver.brief.Brief;
 import drumfall.solver.brief.BundledBriefs;
+import drumfall.solver.power.answers.FreeSpin;
 import drumfall.solver.power.answers.RatchetHold;
 import drumfall.solver.power.books.BookEntry;
 import drumfall.solver.power.books.BookKeeper;
@@ -16,6 +17,7 @@ import drumfall.solver.rating.BandPoint;
 import drumfall.solver.rating.TrainRater;
 import drumfall.solver.samples.Trains;
 import drumfall.solver.train.Train;
+import java.util.Arrays;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -83,6 +85,27 @@ class WhereFromPowerTest {
 
         assertThat(card.value()).isCloseTo(clock.leastWeight(), offset(card.value() * SHARE));
         assertThat(card.reckonedFromTheEnds()).isCloseTo(card.value(), offset(card.value() * SHARE));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0, 0", "0.5, 0.5", "1, 1"})
+    void the_arbor_that_stands_first_is_the_one_of_the_shortest_spin(double friction, double quality) {
+        LoadedClock clock = LoadedClock.of(
+                RATER.movement(new BandPoint(friction, friction, friction, quality)),
+                TRAIN,
+                BRIEF.hands().torque().si());
+        double[] spins =
+                FreeSpin.all(clock).stream().mapToDouble(FreeSpin::seconds).toArray();
+
+        Card card = new WhereFromDials(RATED).freeSpin(clock);
+
+        assertThat(card.value()).isEqualTo(Arrays.stream(spins).min().orElseThrow());
+        assertThat(card.inputs()).hasSameSizeAs(spins);
+        for (int i = 0; i < spins.length; i++) {
+            Card spin = card.inputs().get(i);
+            assertThat(spin.value()).isEqualTo(spins[i]);
+            assertThat(spin.reckonedFromTheEnds()).as(spin.name()).isCloseTo(spins[i], offset(spins[i] * SHARE));
+        }
     }
 
     @ParameterizedTest
