@@ -13,10 +13,10 @@ public record BobSize(double diameter, double thickness) {
     public static final double PROPORTION = 0.2;
 
     /** Shell and shot together are denser than this, kg/m&sup3;; tested against the bobs that are made. */
-    private static final double SURELY_DENSER = 1300;
+    public static final double SURELY_DENSER = 1300;
 
     /** A bob is no thinner than a rod and walls beside it, m; tested against the bobs that are made. */
-    private static final double THINNEST = 0.0105;
+    public static final double THINNEST = 0.0105;
 
     /**
      * Room for any bob that is made of a mass, as small as holds its shot.

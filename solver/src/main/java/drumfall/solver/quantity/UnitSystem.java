@@ -25,14 +25,14 @@ public enum UnitSystem {
         boolean metric = this == METRIC;
         return switch (dimension) {
             case LENGTH -> metric ? steps(dimension, "m:1", "mm:0.1", "µm:0") : steps(dimension, "ft:3", "in:0");
-            case AREA -> metric ? steps(dimension, "cm2:0") : steps(dimension, "in2:0");
+            case AREA -> metric ? steps(dimension, "cm²:0") : steps(dimension, "in²:0");
             case MASS -> metric ? steps(dimension, "kg:1", "g:0") : steps(dimension, "lb:1", "oz:0");
             // Clockmakers speak of a 30-hour clock, and of days from two days up: common practice, no source.
             case TIME -> steps(dimension, "d:2", "h:1", "min:1", "s:0");
             case ANGLE -> steps(dimension, "°:0");
             case FORCE -> metric ? steps(dimension, "N:0") : steps(dimension, "lbf:1", "ozf:0");
             case TORQUE -> metric ? steps(dimension, "N m:1", "N mm:0") : steps(dimension, "lbf in:1", "ozf in:0");
-            case DENSITY -> metric ? steps(dimension, "g/cm3:0") : steps(dimension, "lb/in3:0");
+            case DENSITY -> metric ? steps(dimension, "g/cm³:0") : steps(dimension, "lb/in³:0");
             case STRESS -> metric ? steps(dimension, "GPa:1", "MPa:1", "kPa:1", "Pa:0") : steps(dimension, "psi:0");
             case NUMBER -> steps(dimension, ":0");
         };

@@ -78,10 +78,10 @@ final class UnitTable {
 
     private static List<Unit> areas() {
         return List.of(
-                exactly(AREA, decimal("1e-6"), "mm2", "mm²"),
-                exactly(AREA, decimal("1e-4"), "cm2", "cm²"),
-                exactly(AREA, INCH.pow(2), "in2", "in²"),
-                exactly(AREA, ONE, "m2", "m²"));
+                exactly(AREA, decimal("1e-6"), "mm²", "mm2"),
+                exactly(AREA, decimal("1e-4"), "cm²", "cm2"),
+                exactly(AREA, INCH.pow(2), "in²", "in2"),
+                exactly(AREA, ONE, "m²", "m2"));
     }
 
     private static List<Unit> masses() {
@@ -130,9 +130,9 @@ final class UnitTable {
     private static List<Unit> densities() {
         BigFraction cubicInch = INCH.pow(3);
         return List.of(
-                exactly(DENSITY, ONE, "kg/m3", "kg/m³"),
-                exactly(DENSITY, BigFraction.of(1000), "g/cm3", "g/cm³"),
-                exactly(DENSITY, POUND.divide(cubicInch), "lb/in3", "lb/in³"));
+                exactly(DENSITY, ONE, "kg/m³", "kg/m3"),
+                exactly(DENSITY, BigFraction.of(1000), "g/cm³", "g/cm3"),
+                exactly(DENSITY, POUND.divide(cubicInch), "lb/in³", "lb/in3"));
     }
 
     private static List<Unit> stresses() {

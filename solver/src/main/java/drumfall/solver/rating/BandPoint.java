@@ -32,19 +32,39 @@ public record BandPoint(double teeth, double bores, double pallets, double quali
         return new BandPoint(share, share, share, share);
     }
 
-    double teeth(Brief.Friction friction) {
+    /**
+     * Friction at the teeth there.
+     *
+     * @param friction the bands
+     */
+    public double teeth(Brief.Friction friction) {
         return friction(friction.teeth(), teeth);
     }
 
-    double bores(Brief.Friction friction) {
+    /**
+     * Friction in plain bores there.
+     *
+     * @param friction the bands
+     */
+    public double bores(Brief.Friction friction) {
         return friction(friction.bores(), bores);
     }
 
-    double pallets(Brief.Friction friction) {
+    /**
+     * Friction at the pallets there.
+     *
+     * @param friction the bands
+     */
+    public double pallets(Brief.Friction friction) {
         return friction(friction.pallets(), pallets);
     }
 
-    double quality(Brief.QualityBand band) {
+    /**
+     * The pendulum's quality there.
+     *
+     * @param band the band
+     */
+    public double quality(Brief.QualityBand band) {
         return between(band.low(), band.high(), 1 - quality);
     }
 

@@ -35,7 +35,8 @@ class QuantityFormatTest {
             ANGLE;   2° 30';         2.5°;         2.5°
             FORCE;   2 lbf;          8.90 N;       2 lbf
             TORQUE;  1 ozf in;       7.06 N mm;    1 ozf in
-            DENSITY; 1240 kg/m3;     1.24 g/cm3;   0.0448 lb/in3
+            AREA;    0.0375 m2;      375 cm²;      58.1 in²
+            DENSITY; 1240 kg/m3;     1.24 g/cm³;   0.0448 lb/in³
             STRESS;  50 MPa;         50 MPa;       7250 psi
             STRESS;  3500 MPa;       3.5 GPa;      508000 psi
             NUMBER;  123456;         123456;       123456

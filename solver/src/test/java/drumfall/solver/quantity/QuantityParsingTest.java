@@ -59,6 +59,9 @@ class QuantityParsingTest {
             TORQUE; 5 N⋅mm;             1/200
             TORQUE; 5 mN m;             1/200
             TORQUE; 100 gf cm;          980665/100000000
+            AREA;   50 cm2;             1/200
+            AREA;   50 cm²;             1/200
+            AREA;   2 m²;               2
             DENSITY; 1.24 g/cm3;        1240
             DENSITY; 1.24 g/cm³;        1240
             DENSITY; 7850 kg/m3;        7850

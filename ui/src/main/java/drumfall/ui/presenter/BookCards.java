@@ -12,6 +12,7 @@ import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 
 /** Shows the solver's cards: each input that has a formula leads on to its own card, one that was typed back to the brief. */
 final class BookCards {
@@ -26,9 +27,14 @@ final class BookCards {
     }
 
     WhereCard shown(String title, Card card) {
+        return shown(title, value(card), card);
+    }
+
+    /** For a figure that the window shows in its own way, as a share in hundredths. */
+    WhereCard shown(String title, ShownFigure value, Card card) {
         return new WhereCard(
                 title,
-                value(card),
+                value,
                 card.formula().map(Formula::text).orElse(card.symbol()),
                 card.inputs().stream().map(this::input).toList(),
                 card.source());
@@ -66,8 +72,14 @@ final class BookCards {
     }
 
     private static Rounding rounding(Card card) {
-        Rounding unnamed =
-                card.name().startsWith("placed-") && card.unit().equals("kg") ? Rounding.UP : Rounding.NEAREST;
-        return Figure.ofCard(card.name()).map(Figure::rounding).orElse(unnamed);
+        return Figure.ofCard(card.name()).map(Figure::rounding).orElseGet(() -> unnamed(card));
+    }
+
+    /** Weights that are needed are never shown lighter, nor distances and times that are kept longer than they are. */
+    private static Rounding unnamed(Card card) {
+        if (Stream.of("bob-gap", "free-spin", "coasting").anyMatch(card.name()::startsWith)) {
+            return Rounding.DOWN;
+        }
+        return card.name().startsWith("placed-") && card.unit().equals("kg") ? Rounding.UP : Rounding.NEAREST;
     }
 }

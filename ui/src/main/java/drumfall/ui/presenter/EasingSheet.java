@@ -159,6 +159,11 @@ public final class EasingSheet {
         tell();
     }
 
+    /** Whether figures are being eased. */
+    public boolean busy() {
+        return state.stage() == Inquiry.BUSY;
+    }
+
     /** Asks the searches to end; what is known stays. */
     public void stop() {
         desk.stop();

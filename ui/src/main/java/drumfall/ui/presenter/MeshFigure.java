@@ -5,23 +5,26 @@ package drumfall.ui.presenter;
 import drumfall.solver.quantity.Dimension;
 import drumfall.solver.quantity.UnitSystem;
 import drumfall.solver.teeth.contact.MeshContact;
-import drumfall.ui.presenter.WhereCard.Input;
-import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 
 /** Figures of the mesh looked into, each with a card that says where it comes from. */
 public enum MeshFigure {
     /** Least torque of the pitch as a share of that without friction. */
-    WORST,
+    WORST("mesh-worst-torque"),
     /** Work given out over a pitch for work put in. */
-    MEAN,
+    MEAN("mesh-mean"),
     /** Binding friction less the friction set. */
-    RESERVE,
+    RESERVE("binding-reserve"),
     /** Least play along the pitch circle. */
-    BACKLASH;
+    BACKLASH("backlash");
 
     private static final double PERCENT = 100;
+
+    private final String card;
+
+    MeshFigure(String card) {
+        this.card = card;
+    }
 
     /** What it is called. */
     public String title() {
@@ -63,32 +66,10 @@ public enum MeshFigure {
      * @param units which units are read
      */
     public WhereCard card(MeshState.Traced traced, MeshSetting setting, UnitSystem units) {
-        return new WhereCard(
-                title(),
-                value(traced, units),
-                Texts.of("meshformula." + name()),
-                List.of(
-                        input("z, p", "counts", traced.mesh().mesh().counts().toString(), Optional.empty()),
-                        input("µ", "friction", number(setting.friction(), units), Optional.of("/friction/teeth/low")),
-                        input("Δa", "error", length(setting.centreError(), units), Optional.of("/teeth/centreError")),
-                        input("j", "thinning", length(setting.thinning(), units), Optional.of("/teeth/thinning/low")),
-                        input(
-                                "µ_b",
-                                "binding",
-                                number(traced.contact().path().bindingFriction(), units),
-                                Optional.empty())),
-                Texts.of("meshsource." + name()));
-    }
-
-    private static String number(double value, UnitSystem units) {
-        return ShownFigure.of(Dimension.NUMBER, value, units).text();
-    }
-
-    private static String length(double metres, UnitSystem units) {
-        return ShownFigure.of(Dimension.LENGTH, metres, units).withMinusSign().text();
-    }
-
-    private static Input input(String symbol, String key, String value, Optional<String> pointer) {
-        return new Input(symbol, Texts.of("meshinput." + key), value, pointer);
+        return new BookCards(units)
+                .shown(
+                        title(),
+                        value(traced, units),
+                        traced.mesh().cards(setting).card(card).orElseThrow());
     }
 }

@@ -118,6 +118,11 @@ public final class NoTrainExplainer {
         tell();
     }
 
+    /** Whether an explanation goes on. */
+    public boolean busy() {
+        return reasons.filter(known -> known.stage() == Inquiry.BUSY).isPresent();
+    }
+
     /** Asks the explanation to end with what it has. */
     public void stop() {
         desk.stop();

@@ -8,24 +8,43 @@ import drumfall.solver.quantity.UnitSystem;
 import drumfall.solver.rating.TrainRater;
 import drumfall.solver.rating.placing.WeightBesideBob;
 import drumfall.solver.rating.placing.WeightBesideBob.Verdict;
+import drumfall.solver.rating.why.Card;
+import drumfall.solver.rating.why.WhereFromBook;
 import drumfall.solver.train.Train;
 import java.util.Optional;
 
-/** What is to be said of the recommended weight and the swinging bob. */
-final class PlacedBob {
-    private PlacedBob() {}
+/**
+ * The recommended weight beside the swinging bob of a placed train.
+ *
+ * @param gap the solver's card of the distance that they surely keep, not positive where they may meet
+ * @param words a sentence if they may meet; empty if they keep apart
+ */
+public record PlacedBob(Card gap, Optional<String> words) {
+    /** Nothing if no weight drives the train. */
+    static Optional<PlacedBob> of(TrainRater rater, Train train, Layout layout, WhereFromBook book, UnitSystem units) {
+        return book.card("bob-gap").map(gap -> new PlacedBob(gap, words(rater, train, layout, book, units)));
+    }
 
-    /** A sentence if they may meet; nothing if they keep apart or no weight drives the train. */
-    static Optional<String> words(TrainRater rater, Train train, Layout layout, UnitSystem units) {
-        double weight = rater.objectives().recommended(rater.loaded(train).leastWeight());
-        return Optional.of(weight)
-                .filter(Double::isFinite)
-                .map(hangs -> WeightBesideBob.of(rater, train, layout, hangs))
-                .filter(beside -> beside.verdict() != Verdict.CLEAR)
-                .map(beside -> Texts.of(
+    private static Optional<String> words(
+            TrainRater rater, Train train, Layout layout, WhereFromBook book, UnitSystem units) {
+        double weight = book.card("recommended-weight").orElseThrow().value();
+        WeightBesideBob beside = WeightBesideBob.of(rater, train, layout, weight);
+        return beside.verdict() == Verdict.CLEAR
+                ? Optional.empty()
+                : Optional.of(Texts.of(
                         "placed.bob." + beside.verdict().name(),
                         length(beside.furtherAside(), units),
                         length(beside.leastBehindPlate(), units)));
+    }
+
+    /** The distance as shown. */
+    public ShownFigure value(UnitSystem units) {
+        return new BookCards(units).value(gap);
+    }
+
+    /** Where the distance comes from. */
+    public WhereCard card(UnitSystem units) {
+        return new BookCards(units).shown(Texts.of("placed.bob"), gap);
     }
 
     private static String length(double metres, UnitSystem units) {

@@ -2,14 +2,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.ui.presenter;
 
-import drumfall.solver.layout.Layout;
 import drumfall.solver.quantity.Dimension;
 import drumfall.solver.quantity.UnitSystem;
-import drumfall.solver.rating.TrainRater;
 import drumfall.solver.rating.why.Card;
 import drumfall.solver.rating.why.WhereFromBook;
-import drumfall.solver.train.Train;
-import java.util.Optional;
 
 /**
  * Least weight of a train with its arbors where they stand, beside the one with the least favourable directions.
@@ -18,8 +14,7 @@ import java.util.Optional;
  * @param unplaced least weight with the least favourable directions, kg
  */
 public record PlacedLeast(Card placed, double unplaced) {
-    static PlacedLeast of(TrainRater rater, Train train, Layout layout) {
-        WhereFromBook book = WhereFromBook.of(rater, rater.rate(train), Optional.of(layout));
+    static PlacedLeast of(WhereFromBook book) {
         return new PlacedLeast(
                 book.card("placed-least-weight").orElseThrow(),
                 book.card("least-weight").orElseThrow().value());

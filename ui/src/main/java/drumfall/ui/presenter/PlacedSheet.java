@@ -14,6 +14,7 @@ import drumfall.solver.layout.size.MovementParts;
 import drumfall.solver.quantity.UnitSystem;
 import drumfall.solver.rating.Rating;
 import drumfall.solver.rating.TrainRater;
+import drumfall.solver.rating.why.WhereFromBook;
 import drumfall.solver.train.Train;
 import drumfall.ui.design.DrawnArbors;
 import drumfall.ui.presenter.PlacedState.Seen;
@@ -154,12 +155,14 @@ public final class PlacedSheet {
         LayoutOutcome outcome = Placer.place(need, stop::get);
         if (outcome instanceof LayoutOutcome.Placed placed) {
             TrainRater rater = new TrainRater(question.brief());
+            Train train = question.train();
+            WhereFromBook book = WhereFromBook.of(rater, rater.rate(train), Optional.of(placed.layout()));
             return new PlacedState.Placed(
-                    new Seen(placed.layout(), question.train()),
+                    new Seen(placed.layout(), train),
                     placed.merit(),
-                    PlacedLeast.of(rater, question.train(), placed.layout()),
-                    PlacedBob.words(rater, question.train(), placed.layout(), units),
-                    new PlacedSize(rater, question.train(), placed.layout()));
+                    PlacedLeast.of(book),
+                    PlacedBob.of(rater, train, placed.layout(), book, units),
+                    new PlacedSize(book, placed.layout()));
         }
         String words = outcome instanceof NoLayout none
                 ? new PlacedWords(need.parts(), units).none(none)
@@ -190,6 +193,11 @@ public final class PlacedSheet {
     /** The room that the train takes so placed; empty while it is being placed or has no place. */
     public Optional<PlacedSize> size() {
         return state instanceof PlacedState.Placed placed ? Optional.of(placed.size()) : Optional.empty();
+    }
+
+    /** The recommended weight beside the bob so placed; empty while there is no place, or if no weight drives the train. */
+    public Optional<PlacedBob> bob() {
+        return state instanceof PlacedState.Placed placed ? placed.bob() : Optional.empty();
     }
 
     /** The units that figures are shown in. */

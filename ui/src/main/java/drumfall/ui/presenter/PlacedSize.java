@@ -6,18 +6,14 @@ import drumfall.solver.layout.Layout;
 import drumfall.solver.layout.MovementSize;
 import drumfall.solver.quantity.Dimension;
 import drumfall.solver.quantity.UnitSystem;
-import drumfall.solver.rating.TrainRater;
 import drumfall.solver.rating.why.WhereFromBook;
-import drumfall.solver.train.Train;
-import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 
 /** The room that the chosen train's movement takes where its arbors stand. */
 public final class PlacedSize {
     private static final double METRES = 1e-9;
 
-    private final TrainRater rater;
-    private final Train train;
+    private final WhereFromBook book;
     private final Layout layout;
 
     /** A figure of the size. */
@@ -59,9 +55,8 @@ public final class PlacedSize {
         }
     }
 
-    PlacedSize(TrainRater rater, Train train, Layout layout) {
-        this.rater = rater;
-        this.train = train;
+    PlacedSize(WhereFromBook book, Layout layout) {
+        this.book = book;
         this.layout = layout;
     }
 
@@ -82,7 +77,6 @@ public final class PlacedSize {
      * @param units which units are read
      */
     public WhereCard card(Figure figure, UnitSystem units) {
-        WhereFromBook book = WhereFromBook.of(rater, rater.rate(train), Optional.of(layout));
         return new BookCards(units)
                 .shown(
                         figure.title(),

@@ -89,10 +89,10 @@ public sealed interface PlacedState {
      * @param layout the layout
      * @param merit what is known of it
      * @param least the weight that drives the train so placed
-     * @param bob what is to be said of weight and bob, if they may meet
+     * @param bob the recommended weight beside the bob; empty if no weight drives the train
      * @param size the room that it takes
      */
-    record Placed(Seen layout, Merit merit, PlacedLeast least, Optional<String> bob, PlacedSize size)
+    record Placed(Seen layout, Merit merit, PlacedLeast least, Optional<PlacedBob> bob, PlacedSize size)
             implements PlacedState {
         @Override
         public String key() {
@@ -108,7 +108,9 @@ public sealed interface PlacedState {
         public Optional<String> sentence() {
             Optional<String> found =
                     merit == Merit.BEST_FOUND ? Optional.of(Texts.of("placed.bestfound")) : Optional.empty();
-            String all = Stream.of(found, bob).flatMap(Optional::stream).collect(Collectors.joining(" "));
+            String all = Stream.of(found, bob.flatMap(PlacedBob::words))
+                    .flatMap(Optional::stream)
+                    .collect(Collectors.joining(" "));
             return Optional.of(all).filter(words -> !words.isEmpty());
         }
     }

@@ -2,21 +2,19 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.ui.presenter;
 
-import drumfall.solver.power.answers.Coasting;
 import drumfall.solver.power.answers.FreeSpin;
-import drumfall.solver.power.answers.RatchetHold;
 import drumfall.solver.power.books.PowerBooks;
 import drumfall.solver.quantity.Dimension;
 import drumfall.solver.quantity.UnitSystem;
 import drumfall.solver.rating.answers.Change;
 import drumfall.solver.rating.why.Card;
+import drumfall.solver.rating.why.WhereFromDials;
+import drumfall.solver.rating.why.WhereFromPower;
 import drumfall.solver.train.Train;
 import drumfall.ui.presenter.PowerFindings.Found;
 import drumfall.ui.presenter.WhereCard.Input;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 
 /** The figures of the sheet of the power and where each comes from. */
 public final class PowerCards {
@@ -59,65 +57,47 @@ public final class PowerCards {
         return picture.books().map(figure).orElse(ShownFigure.NONE);
     }
 
-    /** The card of a figure; formula and source are the solver's where it has a card of its own. */
+    /** The card of a figure: the rating's where it has the same figure, else reckoned at what the dials stand at. */
     public WhereCard card(PowerFigure figure) {
         Optional<Card> known = figure.card().flatMap(name -> reckoner.book().card(name));
         if (known.isPresent() && isRated(figure)) {
             return new BookCards(units).shown(figure.title(), known.get());
         }
-        return new WhereCard(
-                figure.title(),
-                value(figure),
-                known.flatMap(Card::formula).map(formula -> formula.text()).orElseGet(() -> ownFormula(figure)),
-                inputs(figure),
-                known.map(Card::source).orElseGet(() -> ownSource(figure)));
-    }
-
-    private static String ownSource(PowerFigure figure) {
         return switch (figure) {
-            case COASTING -> Texts.of("powersource.coasting");
-            case FREE_SPIN -> Texts.of("powersource.spin");
-            case LEAST, ARC, POWER, DELIVERED, RATCHET -> Texts.of("powersource.books");
+            case LEAST ->
+                shown(
+                        figure,
+                        dials().leastWeight(reckoner.brief(), picture.setting().point(reckoner.brief())));
+            case RATCHET ->
+                shown(figure, dials().ratchet(picture.setting().weight()).orElseThrow());
+            case FREE_SPIN -> shown(figure, dials().freeSpin(reckoner.clock(picture.setting())));
+            case ARC, POWER, DELIVERED, COASTING ->
+                cardOfBooks(figure, figure.cardOfBooks().orElseThrow());
         };
     }
 
-    private List<Input> inputs(PowerFigure figure) {
-        return switch (figure) {
-            case COASTING -> picture.coasting().map(this::coasting).orElseGet(this::set);
-            case FREE_SPIN -> spins();
-            case RATCHET -> picture.ratchet().map(this::ratchet).orElseGet(this::set);
-            case LEAST, ARC, POWER, DELIVERED -> set();
-        };
+    private WhereFromDials dials() {
+        return new WhereFromDials(reckoner.book());
     }
 
-    private List<Input> ratchet(RatchetHold hold) {
-        return List.of(
-                plain("F", "click", ShownFigure.of(Dimension.FORCE, hold.force(), units)),
-                plain("y", "height", ShownFigure.of(Dimension.LENGTH, hold.contactHeight(), units)),
-                plain("b", "thickness", ShownFigure.of(Dimension.LENGTH, hold.width(), units)),
-                plain("t", "root", ShownFigure.of(Dimension.LENGTH, hold.rootThickness(), units)));
+    private WhereCard shown(PowerFigure figure, Card card) {
+        return new BookCards(units).shown(figure.title(), value(figure), card);
     }
 
-    private List<Input> coasting(Coasting coasting) {
-        return List.of(
-                typed("Q", "quality", number(coasting.quality()), "/pendulum/quality/low"),
-                plain("A", "arc", ShownFigure.of(Dimension.ANGLE, coasting.semiArc(), units)),
-                plain("e", "angle", ShownFigure.of(Dimension.ANGLE, coasting.escapeAngle(), units)),
-                plain("t", "beat", time(coasting.secondsPerBeat())));
+    private WhereCard cardOfBooks(PowerFigure figure, String name) {
+        return picture.books()
+                .map(books -> shown(figure, ofBooks(books).card(name).orElseThrow()))
+                .orElseGet(() -> new WhereCard(
+                        figure.title(),
+                        value(figure),
+                        Texts.of("powerformula.stands"),
+                        set(),
+                        Texts.of("powersource.books")));
     }
 
-    private List<Input> spins() {
-        return IntStream.range(0, picture.spins().size())
-                .mapToObj(i -> new Input(
-                        "t_" + (i + 1),
-                        Names.arbor(i, train),
-                        time(picture.spins().get(i).seconds()).text(),
-                        Optional.empty()))
-                .toList();
-    }
-
-    private static String ownFormula(PowerFigure figure) {
-        return Texts.of("powerformula." + figure.name());
+    /** Made at a click, so that no picture waits for it. */
+    private WhereFromPower ofBooks(PowerBooks books) {
+        return reckoner.cards(picture.setting(), books);
     }
 
     /** Whether the rating, which the solver's cards speak of, has the same figure. */
@@ -146,38 +126,11 @@ public final class PowerCards {
 
     /** The card of a place where power goes. */
     public WhereCard card(PowerStep step) {
-        return new WhereCard(
-                step.title(),
-                PowerStep.microwatts(step.power()),
-                Texts.of("powerformula." + step.place().name()),
-                picture.books().map(books -> inputs(step, books)).orElse(List.of()),
-                Texts.of("powersource.books"));
-    }
-
-    private List<Input> inputs(PowerStep step, PowerBooks books) {
-        List<Input> inputs = new ArrayList<>();
-        inputs.add(plain("P", "power", PowerStep.microwatts(books.weightPower())));
-        inputs.add(plain("P/P_W", "share", MeshFigure.percent(step.share())));
-        switch (step.place()) {
-            case PULLEY ->
-                inputs.add(typed(
-                        "η",
-                        "pulley",
-                        number(reckoner.brief().line().pulleyEfficiency().si()),
-                        "/line/pulleyEfficiency"));
-            case BORES, HANDS, MESH -> {
-                var torque = books.torques().get(step.number());
-                inputs.add(plain("M_in", "given", torque(torque.given())));
-                inputs.add(plain("M_out", "out", torque(torque.out())));
-            }
-            case DROP, IMPULSE, INERTIA, LOCKING, PALLET_ARBOR, PENDULUM -> {
-                var torque = books.torques().get(train.meshes().size());
-                inputs.add(plain("M_e", "escape", torque(torque.out())));
-                inputs.add(plain("A", "arc", ShownFigure.of(Dimension.ANGLE, books.semiArc(), units)));
-                inputs.add(typed("Q", "quality", number(picture.setting().quality()), "/pendulum/quality/low"));
-            }
-        }
-        return inputs;
+        Card card = picture.books()
+                .flatMap(books -> ofBooks(books).card(step.place(), step.number()))
+                .orElseThrow(() -> new IllegalStateException(
+                        "The place (%s) must have a card of the solver's.".formatted(step.title())));
+        return new BookCards(units).shown(step.title(), card);
     }
 
     /** A change in words. */
@@ -249,10 +202,6 @@ public final class PowerCards {
 
     private ShownFigure time(double seconds) {
         return ShownFigure.of(Dimension.TIME, seconds, units, ShownFigure.Rounding.DOWN);
-    }
-
-    private ShownFigure torque(double newtonMetres) {
-        return ShownFigure.of(Dimension.TORQUE, newtonMetres, units);
     }
 
     private ShownFigure number(double value) {

@@ -7,24 +7,26 @@ import java.util.Optional;
 /** Figures of the power of a train at a setting. */
 public enum PowerFigure {
     /** Least running weight at the friction and quality set. */
-    LEAST("least-weight"),
+    LEAST("least-weight", ""),
     /** Semi-arc kept on the mean. */
-    ARC(""),
+    ARC("", "arc-set"),
     /** Power of the falling weight. */
-    POWER("weight-power"),
+    POWER("weight-power", "weight-power-set"),
     /** Share of it that the pendulum gets. */
-    DELIVERED(""),
+    DELIVERED("", "delivered"),
     /** How long the clock goes on while it is wound. */
-    COASTING(""),
+    COASTING("", "coasting"),
     /** How long the arbor that stands first spins by itself after a flick. */
-    FREE_SPIN(""),
+    FREE_SPIN("", ""),
     /** Bending stress in the teeth of the ratchet. */
-    RATCHET("ratchet-bending");
+    RATCHET("ratchet-bending", "");
 
     private final String card;
+    private final String ofBooks;
 
-    PowerFigure(String card) {
+    PowerFigure(String card, String ofBooks) {
         this.card = card;
+        this.ofBooks = ofBooks;
     }
 
     /** What it is called. */
@@ -32,7 +34,12 @@ public enum PowerFigure {
         return Texts.of("powerfigure." + name());
     }
 
-    /** Name of the solver's card of it, if there is one. */
+    /** Name of the solver's card of it among those of the books at any setting, if there is one. */
+    Optional<String> cardOfBooks() {
+        return Optional.of(ofBooks).filter(name -> !name.isEmpty());
+    }
+
+    /** Name of the solver's card of it among those of the rating, if there is one. */
     Optional<String> card() {
         return Optional.of(card).filter(name -> !name.isEmpty());
     }

@@ -17,6 +17,7 @@ import drumfall.solver.rating.answers.Change;
 import drumfall.solver.rating.answers.Changes;
 import drumfall.solver.rating.answers.WeightChance;
 import drumfall.solver.rating.why.WhereFromBook;
+import drumfall.solver.rating.why.WhereFromPower;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -82,6 +83,26 @@ final class PowerReckoner {
         }
     }
 
+    /** The solver's cards of books that were kept at a setting. */
+    WhereFromPower cards(PowerSetting setting, PowerBooks books) {
+        return WhereFromPower.of(book(), clock(setting), books);
+    }
+
+    /** The clock at a setting. */
+    LoadedClock clock(PowerSetting setting) {
+        return clock(setting.point(brief));
+    }
+
+    private LoadedClock clock(BandPoint point) {
+        Loaded known = last;
+        return known != null && known.point().equals(point)
+                ? known.clock()
+                : LoadedClock.of(
+                        rater().movement(point),
+                        rating.train(),
+                        brief.hands().torque().si());
+    }
+
     PowerPicture picture(PowerSetting setting) {
         Loaded known = loaded(setting.point(brief));
         double least = known.clock().leastWeight();
@@ -109,10 +130,7 @@ final class PowerReckoner {
     private Loaded loaded(BandPoint point) {
         Loaded known = last;
         if (known == null || !known.point().equals(point)) {
-            LoadedClock clock = LoadedClock.of(
-                    rater().movement(point),
-                    rating.train(),
-                    brief.hands().torque().si());
+            LoadedClock clock = clock(point);
             double heaviest =
                     PowerSetting.travel(PowerSetting.Dial.WEIGHT, brief, rating).most();
             known = new Loaded(point, clock, curve(clock, heaviest));

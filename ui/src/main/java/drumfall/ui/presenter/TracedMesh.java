@@ -2,11 +2,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.ui.presenter;
 
+import drumfall.solver.rating.why.WhereFromMesh;
 import drumfall.solver.teeth.MeshTeeth;
 import drumfall.solver.teeth.contact.Clearances;
 import drumfall.solver.teeth.contact.ContactPath;
-import drumfall.solver.teeth.contact.MeshConditions;
-import drumfall.solver.teeth.contact.MeshTracer;
 import drumfall.solver.teeth.contact.Sampling;
 import drumfall.solver.teeth.form.LanternPinion;
 import drumfall.solver.teeth.form.ToothForm;
@@ -70,13 +69,19 @@ public record TracedMesh(Mesh mesh, MeshTeeth teeth, ContactPath path, List<Poin
         double module = mesh.module().metres();
         double thinning = setting.thinning() / module;
         boolean pins = teeth.pair().follower() instanceof LanternPinion;
-        MeshConditions conditions = new MeshConditions(setting.centreError() / module, thinning, pins ? 0 : thinning);
         return new TracedMesh(
                 mesh,
                 teeth,
-                MeshTracer.trace(teeth.pair(), conditions, SMOOTH),
+                WhereFromMesh.trace(teeth, setting.centreError(), setting.thinning(), module, SMOOTH),
                 tooth(teeth.pair().driver(), thinning),
                 pins ? List.of() : tooth(teeth.pair().follower(), thinning));
+    }
+
+    /** The solver's cards of it at what the dials stand at. */
+    WhereFromMesh cards(MeshSetting setting) {
+        WhereFromMesh.Errors errors =
+                new WhereFromMesh.Errors(setting.centreError(), setting.thinning(), setting.friction());
+        return WhereFromMesh.of(mesh, teeth, errors, SMOOTH);
     }
 
     private static List<Point> tooth(ToothForm form, double thinning) {

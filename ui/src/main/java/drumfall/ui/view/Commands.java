@@ -76,8 +76,6 @@ final class Commands {
         add(new Command("solve", workspace::solve)
                 .when(() -> workspace.draft().brief().isPresent()
                         && !workspace.search().running()));
-        add(new Command("stop", workspace::stopSearch)
-                .when(() -> workspace.search().running()));
         add(new Command("growing", workspace::showGrowing)
                 .when(() -> workspace.frontIsEarlier() && workspace.search().found() > 0));
         add(new Command("next", () -> chooseNeighbour(1)).when(this::anyTrain));

@@ -5,6 +5,7 @@ package drumfall.ui.view;
 import drumfall.solver.quantity.UnitSystem;
 import drumfall.ui.design.RecoveryFolder.LeftBehind;
 import drumfall.ui.presenter.Aspect;
+import drumfall.ui.presenter.EasingSheet;
 import drumfall.ui.presenter.Exports;
 import drumfall.ui.presenter.FileDesk;
 import drumfall.ui.presenter.FrontSizes;
@@ -86,6 +87,7 @@ public final class MainWindow extends JFrame {
         DrawingPlace drawing = new DrawingPlace(workspace, sheets, brief::goTo, pages::cautions);
         StripPlace strip = new StripPlace(workspace, sheets.tried(), drawing::openCard);
         addSheetCommands(drawing, sheets.mesh());
+        addStopCommand(explainer, sheets.easing());
         commands.add(new Command("explain", explainer::explain).when(explainer::canExplain));
         explainer.listen(commands::refresh);
         this.places = List.of(brief, front, drawing, strip);
@@ -138,6 +140,17 @@ public final class MainWindow extends JFrame {
                 commands.refresh();
             }
         });
+    }
+
+    /** One key ends whatever the maker set searching. */
+    private void addStopCommand(NoTrainExplainer explainer, EasingSheet easing) {
+        commands.add(new Command("stop", () -> {
+                    workspace.stopSearch();
+                    explainer.stop();
+                    easing.stop();
+                })
+                .when(() -> workspace.search().running() || explainer.busy() || easing.busy()));
+        easing.listen(commands::refresh);
     }
 
     private int percent() {

@@ -13,6 +13,7 @@ import drumfall.ui.view.FileChoice;
 import drumfall.ui.work.Searcher;
 import java.awt.Component;
 import java.awt.Container;
+import java.awt.event.KeyEvent;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -171,6 +172,13 @@ final class OpenWindow implements AutoCloseable, FileChoice {
             return null;
         });
         robot.waitForIdle();
+    }
+
+    /** Presses a key where the keyboard is, before anything else can happen; called on the event thread. */
+    void pressKey(int key) {
+        Component at = program.window().getMostRecentFocusOwner();
+        at.dispatchEvent(
+                new KeyEvent(at, KeyEvent.KEY_PRESSED, System.currentTimeMillis(), 0, key, KeyEvent.CHAR_UNDEFINED));
     }
 
     /** Replaces what stands in an entry of the brief and leaves it with Enter. */

@@ -18,6 +18,7 @@ import drumfall.ui.presenter.StripFigure.Kind;
 import drumfall.ui.view.look.Look;
 import java.awt.Component;
 import java.awt.Dimension;
+import java.awt.event.KeyEvent;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -223,6 +224,26 @@ class WindowTest {
             window.command("command.stop");
             window.untilSolved();
             assertThat(OpenWindow.<Boolean>on(stop::isShowing)).isFalse();
+        }
+    }
+
+    @Test
+    void esc_stops_an_explanation_and_says_that_it_was_stopped() {
+        try (OpenWindow window = opened()) {
+            window.type("/weight/limit", "1 kg");
+            window.untilSolved();
+            OpenWindow.on(() -> {
+                window.program().explainer().explain();
+                window.pressKey(KeyEvent.VK_ESCAPE);
+                return null;
+            });
+            window.until(
+                    "the explanation has ended", shown -> !shown.explainer().busy());
+            assertThat(OpenWindow.on(() ->
+                            window.program().explainer().view().orElseThrow().stage()))
+                    .isEqualTo(Inquiry.STOPPED);
+            assertThat(OpenWindow.<Boolean>on(() -> window.program().explainer().canExplain()))
+                    .isTrue();
         }
     }
 

@@ -143,9 +143,14 @@ class EasingSheetTest {
 
     @Test
     void stopping_keeps_what_is_known_and_says_how_much_that_is() {
+        assertThat(sheet.busy()).isFalse();
         sheet.ask();
+        turns.until(() -> !sheet.offers().isEmpty());
+        assertThat(sheet.busy()).isTrue();
+        List<Offer> known = sheet.offers();
         sheet.stop();
-        turns.until(() -> sheet.stage() != Inquiry.BUSY);
+        turns.until(() -> !sheet.busy());
+        assertThat(sheet.offers()).containsAll(known);
         assertThat(sheet.stage()).isEqualTo(Inquiry.STOPPED);
         assertThat(sheet.sentence())
                 .isEqualTo("Stopped; %d of %d figures are known."

@@ -72,7 +72,8 @@ class NoTrainExplainerTest {
         explained();
         assertThat(seen.get(0).stage()).isEqualTo(Inquiry.BUSY);
         assertThat(seen.get(0).clashes()).isEmpty();
-        assertThat(seen.get(0).doing()).isEqualTo("Looking for every set of demands that clash; 0 known so far.");
+        assertThat(seen.get(0).doing())
+                .isEqualTo("Looking for every set of demands that clash; 0 known so far. Stop with Esc.");
         for (int i = 1; i < seen.size(); i++) {
             assertThat(seen.get(i).offers()).containsAll(seen.get(i - 1).offers());
             assertThat(seen.get(i).done())
@@ -99,7 +100,7 @@ class NoTrainExplainerTest {
             delimiter = '|',
             value = {
                 "UNASKED | ''",
-                "BUSY    | Looking for every set of demands that clash; 0 known so far.",
+                "BUSY    | Looking for every set of demands that clash; 0 known so far. Stop with Esc.",
                 "STOPPED | Stopped; what was known until then stands below.",
                 "FAILED  | The explanation broke down; what was known until then stands below,"
                         + " the details are in the log.",
@@ -169,9 +170,11 @@ class NoTrainExplainerTest {
 
     @Test
     void a_stopped_explanation_keeps_what_is_known_and_can_be_asked_anew() {
+        assertThat(explainer.busy()).isFalse();
         explainer.explain();
+        assertThat(explainer.busy()).isTrue();
         explainer.stop();
-        turns.until(() -> view().stage() != Inquiry.BUSY);
+        turns.until(() -> !explainer.busy());
         assertThat(view().stage()).isEqualTo(Inquiry.STOPPED);
         assertThat(view().doing()).isEqualTo("Stopped; what was known until then stands below.");
         assertThat(explainer.canExplain()).isTrue();

@@ -87,6 +87,17 @@ class PlacedSheetTest {
     }
 
     @Test
+    void how_far_the_weight_keeps_from_the_bob_stands_on_its_card() {
+        PlacedBob bob = sheet().bob().orElseThrow();
+        WhereCard card = bob.card(workspace.units());
+        assertThat(card.value()).isEqualTo(bob.value(workspace.units()));
+        assertThat(card.inputs())
+                .hasSizeBetween(2, 3)
+                .allSatisfy(input -> assertThat(input.card()).isPresent());
+        assertThat(bob.words()).isEqualTo(sheet().state().sentence());
+    }
+
+    @Test
     void a_fault_of_the_need_is_told_and_closes_nothing() {
         PlacedSheet sheet = new PlacedSheet(
                 workspace,

@@ -43,6 +43,11 @@ final class CardShelf {
         return end(name, symbol, value, unit, source, Optional.empty());
     }
 
+    /** A value that a maker set in place of a field of the brief. */
+    Card set(String name, String symbol, double value, String unit, String pointer) {
+        return end(name, symbol, value, unit, "as it is set", Optional.of(pointer));
+    }
+
     private Card end(String name, String symbol, double value, String unit, String source, Optional<String> pointer) {
         return cards.computeIfAbsent(
                 name, key -> new Card(key, symbol, value, unit, Optional.empty(), List.of(), source, pointer));

@@ -3,17 +3,13 @@
 package drumfall.solver.rating.why;
 
 import drumfall.solver.brief.Brief;
-import drumfall.solver.brief.Ratchet;
 import drumfall.solver.parts.RatchetForm;
 import drumfall.solver.parts.RatchetSize;
-import drumfall.solver.quantity.Quantity;
 import drumfall.solver.rating.BriefParts;
 import drumfall.solver.rating.Demand;
 import drumfall.solver.rating.DemandFigure;
 import drumfall.solver.rating.Rating;
 import drumfall.solver.rating.TrainRater;
-import java.util.Optional;
-import java.util.function.Function;
 
 /** Cards of the ratchet and its click under the recommended weight at rest. */
 final class RatchetCards {
@@ -53,8 +49,8 @@ final class RatchetCards {
                 root,
                 teeth(),
                 nozzle(),
-                typed("ratchet-tooth-depth", "h", "toothDepth", Ratchet::toothDepth, size.toothDepth()),
-                typed("ratchet-thickness", "b", "thickness", Ratchet::thickness, size.thickness()));
+                toothDepth(),
+                thickness());
         shelf.figure(
                 "click-pin-shear",
                 "τ",
@@ -150,9 +146,36 @@ final class RatchetCards {
         return shelf.given("ratchet-teeth", "n", size.teeth(), "1", source);
     }
 
-    private Card typed(String name, String symbol, String field, Function<Ratchet, Quantity> entry, double customary) {
-        Optional<Quantity> given = brief.drum().ratchet().map(entry);
-        return given.map(quantity -> shelf.brief(symbol, "/drum/ratchet/" + field, quantity))
-                .orElseGet(() -> shelf.given(name, symbol, customary, "m", CUSTOMARY));
+    private Card toothDepth() {
+        return brief.drum()
+                .ratchet()
+                .map(given -> shelf.brief("h", "/drum/ratchet/toothDepth", given.toothDepth()))
+                .orElseGet(() -> shelf.given("ratchet-tooth-depth", "h", size.toothDepth(), "m", CUSTOMARY));
+    }
+
+    private Card thickness() {
+        return brief.drum()
+                .ratchet()
+                .map(given -> shelf.brief("b", "/drum/ratchet/thickness", given.thickness()))
+                .orElseGet(this::thicknessInItsRoom);
+    }
+
+    /** The customary thickness, or what the click space leaves if that is less. */
+    private Card thicknessInItsRoom() {
+        double customary = RatchetSize.CUSTOMARY.thickness();
+        boolean limited = size.thickness() < customary;
+        return shelf.figure(
+                "ratchet-thickness",
+                "b",
+                size.thickness(),
+                "m",
+                "b = min(b_0, s − e_l)",
+                in -> Math.min(in[0], in[1] - in[2]),
+                limited
+                        ? "the click space less a layer of play, which is thinner than the customary ratchet"
+                        : "the customary ratchet, for which the click space less a layer of play has room",
+                shelf.given("ratchet-customary-thickness", "b_0", customary, "m", CUSTOMARY),
+                shelf.brief("s", "/drum/clickSpace", brief.drum().clickSpace()),
+                shelf.brief("e_l", "/printer/layer", brief.printer().layer()));
     }
 }

@@ -43,9 +43,12 @@ public final class WhereFromBook {
         new WeightCards(shelf, rater, rating).make();
         new UseCards(shelf, rater, rating).make();
         new RatchetCards(shelf, rater, rating).make();
+        BobCards bob = new BobCards(shelf, rater, rating);
+        bob.make();
         layout.ifPresent(placed -> {
             new PlacedCards(shelf, rater, rating, placed).make();
             new SizeCards(shelf, rater.brief(), placed).make();
+            bob.make(placed);
         });
         return new WhereFromBook(shelf.cards());
     }

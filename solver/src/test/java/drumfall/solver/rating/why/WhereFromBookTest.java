@@ -16,6 +16,7 @@ import drumfall.solver.rating.Rating;
 import drumfall.solver.rating.TrainRater;
 import drumfall.solver.rating.placing.PlacedPower;
 import drumfall.solver.rating.placing.TrainPlacing;
+import drumfall.solver.rating.placing.WeightBesideBob;
 import drumfall.solver.samples.Briefs;
 import drumfall.solver.samples.DemoTrain;
 import drumfall.solver.samples.Trains;
@@ -89,6 +90,71 @@ class WhereFromBookTest {
                     .isCloseTo(card.value(), offset(Math.abs(card.value()) * PERCENT / 100));
         }
         assertThat(book.cards()).extracting(Card::name).doesNotHaveDuplicates();
+    }
+
+    private static final String SHELL =
+            "/pendulum/bob = {\"diameter\": \"90 mm\", \"thickness\": \"24 mm\", \"behindPlate\": \"50 mm\"}";
+
+    /** On one line and on two, with and without a bob of the brief's own. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = ';',
+            quoteCharacter = '`',
+            value = {"2; ", "1; ", "2; " + SHELL, "1; " + SHELL})
+    void cards_of_the_bob_reckon_its_size_and_how_far_the_weight_keeps_from_it(int falls, String edits) {
+        Brief brief = Briefs.demoWith(edits == null ? "" : edits);
+        TrainRater rater = new TrainRater(brief);
+        Train train = Trains.of("85/10 m1.5 | 66/12 m1.5 · 83/12 m1 · 55/12 m1 · E21", "36", falls);
+        Rating rating = rater.rate(train);
+        Layout layout = TrainPlacing.layout(brief, train, () -> false).orElseThrow();
+
+        WhereFromBook book = WhereFromBook.of(rater, rating, Optional.of(layout));
+
+        WeightBesideBob beside = WeightBesideBob.of(rater, train, layout, rating.recommendedWeight());
+        assertThat(value(book, "bob-gap")).isEqualTo(beside.gap());
+        assertThat(book.card("bob-gap-across").isPresent()).isEqualTo(edits != null);
+        Set<String> chain = new HashSet<>();
+        collect(book.card("bob-gap").orElseThrow(), chain);
+        assertThat(chain)
+                .contains("recommended-weight", "layout.weight-aside", "brief.fall.height", "brief.weight.width")
+                .contains(edits == null ? "brief.pendulum.bobMass" : "brief.pendulum.bob.behindPlate");
+        for (Card card : book.figures()) {
+            assertThat(card.reckonedFromTheEnds())
+                    .as(card.name())
+                    .isCloseTo(card.value(), offset(Math.abs(card.value()) * PERCENT / 100));
+        }
+    }
+
+    /** By hand: 150 g fill a disc of 1300 kg/m³ a fifth as thick as it is wide if it is 90.2 mm wide and 18 mm thick. */
+    @Test
+    void a_bob_of_which_only_the_mass_is_known_has_room_for_any_that_is_made() {
+        WhereFromBook book = demo();
+
+        assertThat(value(book, "brief.pendulum.bobMass")).isEqualTo(0.15);
+        // A tenth of a millimetre, as rounded by hand.
+        assertThat(value(book, "bob-diameter")).isCloseTo(0.0902, offset(1e-4));
+        assertThat(value(book, "bob-thickness")).isCloseTo(0.0180, offset(1e-4));
+    }
+
+    /** The customary ratchet is 5 mm thick; a layer of 0.2 mm is left as play. */
+    @ParameterizedTest
+    @CsvSource({"8 mm, 0.005, room", "5.2 mm, 0.005, room", "4 mm, 0.0038, thinner"})
+    void the_ratchet_s_thickness_says_whether_the_click_space_limits_it(String space, double thickness, String word) {
+        Brief brief = Briefs.demoWith(
+                "/drum/ratchet = remove & /printer/layer = \"0.2 mm\" & /drum/clickSpace = \"%s\"".formatted(space));
+        TrainRater rater = new TrainRater(brief);
+
+        Card card = WhereFromBook.of(rater, rater.rate(DemoTrain.train()))
+                .card("ratchet-thickness")
+                .orElseThrow();
+
+        // Decimal millimetres in floating point: 1e-15 m.
+        assertThat(card.value()).isCloseTo(thickness, offset(1e-15));
+        assertThat(card.reckoned()).isEqualTo(card.value());
+        assertThat(card.source()).contains(word);
+        assertThat(card.inputs())
+                .extracting(Card::name)
+                .containsExactly("ratchet-customary-thickness", "brief.drum.clickSpace", "brief.printer.layer");
     }
 
     @Test

@@ -41,7 +41,10 @@ final class ElevationDrawing extends PlacedCanvas {
         bind("shift UP", () -> sheet.nudge(0, 1, FINE_ANGLE));
         bind("shift DOWN", () -> sheet.nudge(0, -1, FINE_ANGLE));
         bind("ENTER", sheet::letGo);
-        bind("ESCAPE", this::escape);
+        bind(
+                "ESCAPE",
+                this::escape,
+                () -> sheet().drag().isPresent() || sheet().selected().isPresent());
         addFocusListener(new FocusAdapter() {
             @Override
             public void focusLost(FocusEvent event) {

@@ -21,6 +21,7 @@ import java.awt.event.MouseEvent;
 import java.awt.event.MouseWheelEvent;
 import java.awt.geom.Point2D;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import javax.accessibility.Accessible;
 import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
@@ -129,8 +130,18 @@ abstract class PlacedCanvas extends JComponent implements Accessible {
     }
 
     void bind(String key, Runnable action) {
+        bind(key, action, () -> true);
+    }
+
+    /** Binds a key that is left to the window while there is nothing here to do. */
+    void bind(String key, Runnable action, BooleanSupplier possible) {
         getInputMap().put(KeyStroke.getKeyStroke(key), key);
         getActionMap().put(key, new AbstractAction() {
+            @Override
+            public boolean isEnabled() {
+                return possible.getAsBoolean();
+            }
+
             @Override
             public void actionPerformed(ActionEvent event) {
                 action.run();

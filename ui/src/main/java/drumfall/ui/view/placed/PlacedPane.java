@@ -53,6 +53,7 @@ public final class PlacedPane extends JPanel {
     private final JButton stop = new JButton(Texts.of("placed.stop"));
     private final JButton free = new JButton(Texts.of("placed.free"));
     private final FigureButton least;
+    private final FigureButton bob;
     private final Map<PlacedSize.Figure, FigureButton> sizes = new EnumMap<>(PlacedSize.Figure.class);
     private final CardLayout states = new CardLayout();
     private final JPanel body = new JPanel(states);
@@ -69,6 +70,11 @@ public final class PlacedPane extends JPanel {
                 Texts.of("placed.least"),
                 1.15f,
                 pressed -> sheet.least().ifPresent(known -> cards.accept(pressed, known.card(sheet.units()))));
+        this.bob = new FigureButton(
+                canvas.getName() + ".bob",
+                Texts.of("placed.bob"),
+                1.15f,
+                pressed -> sheet.bob().ifPresent(known -> cards.accept(pressed, known.card(sheet.units()))));
         boolean elevation = canvas instanceof ElevationDrawing;
         (elevation ? SEEN_FROM_THE_DIAL : SEEN_FROM_THE_SIDE)
                 .forEach(figure -> sizes.put(figure, button(figure, cards)));
@@ -124,6 +130,9 @@ public final class PlacedPane extends JPanel {
         head.setOpaque(false);
         head.add(least);
         sizes.values().forEach(head::add);
+        if (canvas instanceof SectionDrawing) {
+            head.add(bob);
+        }
         state.setName(canvas.getName() + ".state");
         head.add(state, "pushx, growx, wmin 0, aligny center");
         stop.addActionListener(event -> sheet.stop());
@@ -175,6 +184,8 @@ public final class PlacedPane extends JPanel {
         turn.setEnabled(drawn);
         least.setVisible(sheet.least().isPresent());
         sheet.least().ifPresent(known -> least.show(known.value(sheet.units())));
+        bob.setVisible(sheet.bob().isPresent());
+        sheet.bob().ifPresent(known -> bob.show(known.value(sheet.units())));
         sizes.forEach((figure, button) -> {
             button.setVisible(sheet.size().isPresent());
             sheet.size().ifPresent(known -> button.show(known.value(figure, sheet.units())));

@@ -21,14 +21,14 @@ record DrumPainter(Graphics2D graphics, Inks inks, StripPlan plan) {
         double drum = frame.faces().drum() * frame.scale();
         double lineX = frame.lineX(plan.lineOnTheRight());
         double backX = frame.backX(plan.lineOnTheRight());
+        double weightX = frame.weightX(plan.lineOnTheRight(), plan.falls());
         drum(frame.drumX(), frame.axis(), drum, frame.faces().flange() * frame.scale());
         if (plan.falls() == 2) {
-            doubleLine(lineX, backX, (lineX + backX) / 2);
-            weight((lineX + backX) / 2);
+            doubleLine(lineX, backX, weightX);
         } else {
             line(lineX, frame.axis(), frame.weightTop() - 7 * frame.unit());
-            weight(lineX);
         }
+        weight(weightX);
     }
 
     private void drum(double x, double y, double drum, double flange) {
@@ -90,7 +90,7 @@ record DrumPainter(Graphics2D graphics, Inks inks, StripPlan plan) {
         double unit = frame.unit();
         double top = frame.weightTop();
         double bottom = frame.weightBottom();
-        double half = 11 * unit;
+        double half = frame.weightHalf();
         double round = 5 * unit;
         Path2D body = new Path2D.Double();
         body.moveTo(x - half, top + round);

@@ -61,15 +61,15 @@ final class StripCounts {
         int falls = terms.train().reeving().falls();
         String word = TrainText.of("falls." + falls);
         double size = 13 * unit;
-        double right = leftmostLine() - 7 * unit - terms.text().width(word, 11 * unit);
+        double right = leftOfWeight(falls) - terms.text().width(word, 11 * unit);
         spots.add(terms.spot(figure, size, right - JAWS * unit, middle, 1));
         notes.add(lighter(word, right, middle + 0.36 * size, 11));
     }
 
-    private double leftmostLine() {
+    /** Words beside the line keep clear of the weight, which is wider than the line and may hang right below the drum. */
+    private double leftOfWeight(int falls) {
         boolean onTheRight = terms.train().going().lineOnTheRight();
-        double back = terms.train().reeving().falls() == 2 ? frame.backX(onTheRight) : frame.lineX(onTheRight);
-        return Math.min(frame.lineX(onTheRight), back);
+        return frame.weightX(onTheRight, falls) - frame.weightHalf() - 4 * unit;
     }
 
     private void drum(StripFigure figure) {

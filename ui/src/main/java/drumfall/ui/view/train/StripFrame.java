@@ -184,6 +184,16 @@ record StripFrame(double width, double height, double unit, TrainFaces faces, do
         return 8 * unit;
     }
 
+    /** Axis of the weight: below its line, or between the two that carry it. */
+    double weightX(boolean onTheRight, int falls) {
+        return falls == 2 ? (lineX(onTheRight) + backX(onTheRight)) / 2 : lineX(onTheRight);
+    }
+
+    /** Half the width of the weight. */
+    double weightHalf() {
+        return 11 * unit;
+    }
+
     double weightTop() {
         return weightBottom() - 34 * unit;
     }

@@ -111,7 +111,10 @@ final class StripInput extends MouseAdapter implements FocusListener {
             case KeyEvent.VK_F2 ->
                 strip.focused().ifPresent(spot -> strip.edit(spot, spot.shown().text()));
             case KeyEvent.VK_ENTER -> whenTried(actions::acceptTrial);
-            case KeyEvent.VK_ESCAPE -> whenTried(actions::dropTrial);
+            // With nothing tried the key is the window's, where it stops what is being searched.
+            case KeyEvent.VK_ESCAPE -> {
+                return whenTried(actions::dropTrial);
+            }
             default -> {
                 return false;
             }
@@ -119,10 +122,12 @@ final class StripInput extends MouseAdapter implements FocusListener {
         return true;
     }
 
-    private void whenTried(Runnable action) {
-        if (strip.content().flatMap(shown -> shown.trial()).isPresent()) {
+    private boolean whenTried(Runnable action) {
+        boolean tried = strip.content().flatMap(shown -> shown.trial()).isPresent();
+        if (tried) {
             action.run();
         }
+        return tried;
     }
 
     private void step(int steps) {

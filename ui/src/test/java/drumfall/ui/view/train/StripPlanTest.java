@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import drumfall.solver.brief.Brief;
 import drumfall.solver.train.Mesh;
+import drumfall.solver.train.Reeving;
 import drumfall.solver.train.Train;
 import drumfall.ui.presenter.StripFigure;
 import drumfall.ui.presenter.StripFigure.Kind;
@@ -56,7 +57,23 @@ class StripPlanTest {
                 plan(SampleTrains.content(train), width, 230, 1),
                 plan(SampleTrains.content(train, held, Optional.empty()), width, 262, 1),
                 plan(SampleTrains.content(train, held, tried), width, 262, 1),
+                plan(
+                        SampleTrains.content(
+                                SampleTrains.of(Math.max(1, meshes - 4), Math.min(4, meshes - 1), Reeving.SINGLE)),
+                        width,
+                        230,
+                        1),
                 plan(SampleTrains.content(train, held, Optional.empty()), 2 * width, 520, 2));
+    }
+
+    /** The same as usual, and with letters at 160 %. */
+    static Stream<StripPlan> plansAtTwoSizes() {
+        return Stream.concat(
+                PLANS.stream(),
+                IntStream.rangeClosed(2, 8)
+                        .boxed()
+                        .flatMap(meshes -> Stream.of(1440, 1920, 2600)
+                                .map(width -> plan(SampleTrains.content(SampleTrains.of(meshes)), width, 419, 1.6))));
     }
 
     private static List<Rectangle2D> labels(StripPlan plan) {
@@ -72,7 +89,7 @@ class StripPlanTest {
     }
 
     @ParameterizedTest
-    @MethodSource("plans")
+    @MethodSource("plansAtTwoSizes")
     void no_label_overlaps_another(StripPlan plan) {
         List<Rectangle2D> labels = labels(plan);
         for (int i = 0; i < labels.size(); i++) {
@@ -85,7 +102,22 @@ class StripPlanTest {
     }
 
     @ParameterizedTest
-    @MethodSource("plans")
+    @MethodSource("plansAtTwoSizes")
+    void no_label_runs_under_the_weight(StripPlan plan) {
+        StripFrame frame = plan.frame();
+        double half = frame.weightHalf();
+        Rectangle2D weight = new Rectangle2D.Double(
+                frame.weightX(plan.lineOnTheRight(), plan.falls()) - half,
+                frame.weightTop(),
+                2 * half,
+                frame.weightBottom() - frame.weightTop());
+        assertThat(labels(plan))
+                .allSatisfy(
+                        box -> assertThat(box.intersects(weight)).as("%s", box).isFalse());
+    }
+
+    @ParameterizedTest
+    @MethodSource("plansAtTwoSizes")
     void every_label_stands_on_the_strip(StripPlan plan) {
         Rectangle2D sheet =
                 new Rectangle2D.Double(0, 0, plan.frame().width(), plan.frame().height());
