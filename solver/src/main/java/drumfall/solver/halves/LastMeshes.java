@@ -82,17 +82,7 @@ final class LastMeshes {
 
     /** The first choice whose ratio is at least so much; their number if there is none. */
     int firstAtLeast(double ratio) {
-        int low = 0;
-        int high = choices.size();
-        while (low < high) {
-            int middle = (low + high) >>> 1;
-            if (choices.get(middle).ratio < ratio) {
-                low = middle + 1;
-            } else {
-                high = middle;
-            }
-        }
-        return low;
+        return MeshGroups.firstAtLeast(choices, ratio);
     }
 
     /**

@@ -42,6 +42,27 @@ final class MeshGroups {
         return List.copyOf(groups.values());
     }
 
+    /**
+     * The first choice whose ratio is at least so much.
+     *
+     * @param choices lowest ratio first
+     * @param ratio wheel over pinion
+     * @return index of the choice; their number if there is none
+     */
+    static int firstAtLeast(List<MeshChoice> choices, double ratio) {
+        int low = 0;
+        int high = choices.size();
+        while (low < high) {
+            int middle = (low + high) >>> 1;
+            if (choices.get(middle).ratio < ratio) {
+                low = middle + 1;
+            } else {
+                high = middle;
+            }
+        }
+        return low;
+    }
+
     /** One bit for each module that all choices of a group have. */
     static long modules(List<MeshChoice> group) {
         return group.stream().mapToLong(choice -> 1L << choice.moduleNumber).reduce(-1, (a, b) -> a & b);

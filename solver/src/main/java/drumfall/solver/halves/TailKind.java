@@ -91,17 +91,6 @@ record TailKind(
      * @return index of the choice; their number if there is none
      */
     int firstReaching(double ratio) {
-        double least = ratio / (rest == null ? 1 : rest.largestRatio) * (1 - ROUNDING);
-        int low = 0;
-        int high = first.size();
-        while (low < high) {
-            int middle = (low + high) >>> 1;
-            if (first.get(middle).ratio < least) {
-                low = middle + 1;
-            } else {
-                high = middle;
-            }
-        }
-        return low;
+        return MeshGroups.firstAtLeast(first, ratio / (rest == null ? 1 : rest.largestRatio) * (1 - ROUNDING));
     }
 }

@@ -10,6 +10,10 @@
  * order can see of it. The joined weight rises with the torque needed and never rises with the memory, because an average
  * over a longer memory is a further average of the shorter one (see {@link drumfall.solver.teeth.EfficiencyCurve#felt}).
  *
+ * <p>A half is also left out if no train with it can change the front found so far: beside the best of every group of other
+ * halves, each figure on its own, its train would be too heavy for what its parts add to the other objectives (see
+ * {@link drumfall.solver.halves.FrontGrid}).
+ *
  * <p>May depend on all packages up to {@code rating}. Rejected: keeping one half for each exact ratio; the torque needed
  * makes most of them comparable, and there are hundreds of thousands of ratios.
  */

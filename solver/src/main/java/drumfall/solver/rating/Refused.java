@@ -18,7 +18,8 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * a list because the half {@code a'} replaces it. Then {@code a'} is trusted, so {@code (a', b)} is not refused, and it is
  * nowhere worse than {@code t}. The same holds for {@code b}. Steps of this kind cannot go on for ever, since each leads to
  * a better cell or an earlier train, so they end at a train of listed halves that was not refused when the halves were
- * listed. Either a train of the front, which can be built, is as good as that one; or it can itself be built, and is in the
+ * listed, or at one with a half that was left out because no train with it could change the front; the front, whose trains
+ * can be built, is then as good as that train. Either a train of the front, which can be built, is as good as that one; or it can itself be built, and is in the
  * front; or it cannot, and is refused now. If nothing is refused in a whole round, the last case is out, and the front is
  * that of all trains that can be built.
  *
