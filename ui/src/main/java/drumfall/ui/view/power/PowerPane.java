@@ -91,8 +91,8 @@ public final class PowerPane extends JPanel {
             figures.put(figure, button);
             side.add(button, "wmin 0");
         }
-        side.add(dials, "span 2, growx, wmin 0, gaptop 4lp");
-        side.add(savings, "span 2, growx, wmin 0, gaptop 4lp");
+        side.add(dials, "newline, span 2, growx, wmin 0, gaptop 4lp");
+        side.add(savings, "newline, span 2, growx, wmin 0, gaptop 4lp");
         return side;
     }
 
