@@ -104,16 +104,6 @@ final class EscapeSide {
     }
 
     /**
-     * The least that any tail needs behind meshes that multiply the speed so far.
-     *
-     * @param length meshes of the tail
-     * @param ratio of the meshes before it
-     */
-    TailBounds.Least tail(int length, double ratio) {
-        return tails.ofLength(length).between(fewestTurns / ratio, mostTurns / ratio, this, ratio);
-    }
-
-    /**
      * The least that any tail behind a first mesh needs.
      *
      * @param ratio of the first mesh

@@ -9,6 +9,7 @@ import drumfall.solver.rating.Objectives;
 import drumfall.solver.rating.Rating;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicReferenceArray;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -22,6 +23,9 @@ final class FrontGrid {
     /** Few enough fields to be filled quickly, however many figures are told apart. */
     private static final int MOST_FIELDS = 16_384;
 
+    /** A brief has at most four meshes on either side of the centre. */
+    private static final int MOST_MESHES = 8;
+
     /** A small front has few steps to tell apart. */
     private static final int FIELDS_PER_TRAIN = 256;
 
@@ -32,10 +36,8 @@ final class FrontGrid {
     private final double reserve;
     private final double limit;
 
-    /** By meshes of a train, then by fields; filled when asked for. */
-    private final double[][] heaviest = new double[MOST_MESHES + 1][];
-
-    private static final int MOST_MESHES = 8;
+    /** By meshes of a train, then by fields; filled when asked for, maybe by several threads. */
+    private final AtomicReferenceArray<double[]> heaviest = new AtomicReferenceArray<>(MOST_MESHES + 1);
 
     /** A figure cut into equal steps from 0 to the most on the front; everything beyond is in the last one. */
     private record Axis(ObjectiveFigure figure, double most, int steps) {
@@ -133,10 +135,10 @@ final class FrontGrid {
      * @return kg, a little too much rather than too little; may be infinite, or negative if at no weight
      */
     double heaviestLeast(PartSums sums, int meshes) {
-        double[] ofMeshes = heaviest[meshes];
+        double[] ofMeshes = heaviest.get(meshes);
         if (ofMeshes == null) {
             ofMeshes = heaviestOf(meshes);
-            heaviest[meshes] = ofMeshes;
+            heaviest.set(meshes, ofMeshes);
         }
         return ofMeshes[field(sums)];
     }

@@ -58,11 +58,6 @@ public final class HalfTables {
         return new CellFront(rules.rater.objectives().asked());
     }
 
-    /** Rates against the brief. */
-    TrainRater rater() {
-        return rules.rater;
-    }
-
     /** Everything that may stand at a place by the demands on one mesh alone, lowest ratio first. */
     List<MeshChoice> choicesAt(MeshPlace.Side side, int number) {
         return kept(

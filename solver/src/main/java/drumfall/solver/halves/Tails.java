@@ -63,15 +63,6 @@ final class Tails {
                         rules.movement.parts().escapeWheelMass());
     }
 
-    /**
-     * Bounds on all tails of a length.
-     *
-     * @param length meshes of the tail, fewer than the half has
-     */
-    TailBounds ofLength(int length) {
-        return bounds.get(length);
-    }
-
     /** Bounds on all tails behind a first mesh. */
     TailBounds longest() {
         return bounds.get(bounds.size() - 1);

@@ -8,6 +8,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.concurrent.atomic.AtomicReferenceArray;
 
 /**
  * Whether an upper half can bring anything to the front: beside one of the lower halves its train must be light enough for
@@ -18,7 +19,7 @@ final class UpperProspects {
     private final int count;
     private final int countBelow;
     private final List<LowerBest> lowers;
-    private final Partner[][] partners;
+    private final AtomicReferenceArray<Partner[]> partners;
 
     /** The best of some lower halves of one field, each figure on its own. */
     private record LowerBest(double running, double binding, PartSums sums) {
@@ -64,7 +65,7 @@ final class UpperProspects {
         this.lowers = best.values().stream()
                 .sorted(Comparator.comparingDouble(LowerBest::running))
                 .toList();
-        this.partners = new Partner[grid.fields()][];
+        this.partners = new AtomicReferenceArray<>(grid.fields());
     }
 
     /**
@@ -85,10 +86,10 @@ final class UpperProspects {
     }
 
     private Partner[] partners(int field) {
-        Partner[] known = partners[field];
+        Partner[] known = partners.get(field);
         if (known == null) {
             known = partners(grid.least(field));
-            partners[field] = known;
+            partners.set(field, known);
         }
         return known;
     }

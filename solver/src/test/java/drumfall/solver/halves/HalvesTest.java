@@ -202,6 +202,26 @@ class HalvesTest {
         assertThat(compared).isGreaterThan(100);
     }
 
+    /** The kind of the tail that a half has behind its first meshes. */
+    private static TailKind kind(EscapeSide side, LowerHalf half, int before) {
+        return side.kinds().stream()
+                .filter(kind -> holds(kind, half, 1))
+                .map(kind -> {
+                    TailKind rest = kind;
+                    for (int i = 1; i < before; i++) {
+                        rest = rest.rest();
+                    }
+                    return rest;
+                })
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static boolean holds(TailKind kind, LowerHalf half, int from) {
+        return kind.first().stream().anyMatch(choice -> choice.mesh.equals(half.meshes.get(from).mesh))
+                && (kind.rest() == null || holds(kind.rest(), half, from + 1));
+    }
+
     private static double turns(LowerHalf half) {
         return half.meshes.stream().mapToDouble(choice -> choice.ratio).reduce(1, (a, b) -> a * b);
     }
@@ -211,7 +231,7 @@ class HalvesTest {
         for (MeshChoice choice : half.meshes.subList(0, before)) {
             ratio *= choice.ratio;
         }
-        TailBounds.Least least = side.tail(half.meshes.size() - before, ratio);
+        TailBounds.Least least = side.tail(kind(side, half, before), ratio);
         PartSums sums = PartSums.NONE;
         for (MeshChoice choice : half.meshes.subList(before, half.meshes.size())) {
             sums = sums.with(choice);
