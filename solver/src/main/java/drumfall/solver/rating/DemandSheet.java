@@ -68,7 +68,7 @@ final class DemandSheet {
         figures.add(DemandFigure.atMost(
                 Demand.SINGLE_LAYER,
                 WHOLE_TRAIN,
-                drum.layerLength(brief.drum().turnSpacing().exact()).doubleValue(),
+                limits.of(drum).layerLength().doubleValue(),
                 brief.drum().length().si(),
                 limits.windsInOneLayer(drum)));
     }

@@ -16,8 +16,10 @@ import drumfall.solver.train.Train;
 import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
@@ -43,6 +45,7 @@ public final class TrainLimits {
     private final BigFraction hoursAtLeast;
     private final BigFraction hoursAtMost;
     private final double periodRatio;
+    private final Map<DrumRun, DrumLimits> drums = new ConcurrentHashMap<>();
 
     /**
      * The limits of a brief.
@@ -135,8 +138,14 @@ public final class TrainLimits {
      * @param reeving how the line carries the weight
      */
     public DrumRun drumRun(BigFraction diameter, Reeving reeving) {
-        return new DrumRun(
+        DrumRun run = new DrumRun(
                 brief.fall().height().exact(), diameter, brief.line().diameter().exact(), reeving);
+        return of(run).run();
+    }
+
+    /** What the brief asks of a drum. */
+    DrumLimits of(DrumRun drum) {
+        return drums.computeIfAbsent(drum, run -> new DrumLimits(brief, run));
     }
 
     /**
@@ -146,8 +155,7 @@ public final class TrainLimits {
      * @param drum the drum
      */
     public boolean runsLongEnough(BigFraction hoursPerDrumTurn, DrumRun drum) {
-        return waived.contains(Demand.RUN_AT_LEAST)
-                || drum.hoursRoundedDown(hoursPerDrumTurn).compareTo(hoursAtLeast) >= 0;
+        return waived.contains(Demand.RUN_AT_LEAST) || of(drum).runsLongEnough(hoursPerDrumTurn);
     }
 
     /**
@@ -157,8 +165,7 @@ public final class TrainLimits {
      * @param drum the drum
      */
     public boolean runsNotTooLong(BigFraction hoursPerDrumTurn, DrumRun drum) {
-        return waived.contains(Demand.RUN_AT_MOST)
-                || drum.hoursRoundedUp(hoursPerDrumTurn).compareTo(hoursAtMost) <= 0;
+        return waived.contains(Demand.RUN_AT_MOST) || of(drum).runsNotTooLong(hoursPerDrumTurn);
     }
 
     /**
@@ -167,10 +174,7 @@ public final class TrainLimits {
      * @param drum the drum
      */
     public boolean windsInOneLayer(DrumRun drum) {
-        return waived.contains(Demand.SINGLE_LAYER)
-                || drum.layerLength(brief.drum().turnSpacing().exact())
-                                .compareTo(brief.drum().length().exact())
-                        <= 0;
+        return waived.contains(Demand.SINGLE_LAYER) || of(drum).windsInOneLayer();
     }
 
     /**

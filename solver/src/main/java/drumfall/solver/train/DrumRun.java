@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.solver.train;
 
+import java.util.Objects;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -10,25 +11,64 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * <p>The line winds in one layer; the effective diameter is the drum's plus one line (Goodrich, <i>The Modern Clock</i>,
  * 1905, ch. XV).
  *
- * @param fall height the weight may descend, m, positive
- * @param drumDiameter diameter of the bare drum, m, positive
- * @param lineDiameter diameter of the line, m, not negative
- * @param reeving how the line carries the weight
+ * <p>The bounds on the turns are fractions of some hundred digits, asked for with every train rated, so they are reckoned
+ * once.
  */
-public record DrumRun(BigFraction fall, BigFraction drumDiameter, BigFraction lineDiameter, Reeving reeving) {
+public final class DrumRun {
     private static final int SAFETY_TURNS = 2;
 
+    private final BigFraction fall;
+    private final BigFraction drumDiameter;
+    private final BigFraction lineDiameter;
+    private final Reeving reeving;
+    private final BigFraction turnsTimesPi;
+    private final int hash;
+    /** Reckoned when first asked for; threads that race reckon the same. */
+    private BigFraction turnsRoundedDown;
+
+    private BigFraction turnsRoundedUp;
+
     /**
-     * Checks the lengths.
+     * A drum and its fall.
      *
+     * @param fall height the weight may descend, m, positive
+     * @param drumDiameter diameter of the bare drum, m, positive
+     * @param lineDiameter diameter of the line, m, not negative
+     * @param reeving how the line carries the weight
      * @throws IllegalArgumentException if the fall or the drum is not positive, or the line is negative
      */
-    public DrumRun {
+    public DrumRun(BigFraction fall, BigFraction drumDiameter, BigFraction lineDiameter, Reeving reeving) {
         if (fall.signum() <= 0 || drumDiameter.signum() <= 0 || lineDiameter.signum() < 0) {
             throw new IllegalArgumentException(
                     "The fall (%s m) and the drum diameter (%s m) must be more than 0, the line diameter (%s m) at least 0."
                             .formatted(fall, drumDiameter, lineDiameter));
         }
+        this.fall = fall;
+        this.drumDiameter = drumDiameter;
+        this.lineDiameter = lineDiameter;
+        this.reeving = Objects.requireNonNull(reeving);
+        this.turnsTimesPi = fall.multiply(reeving.falls()).divide(effectiveDiameter());
+        this.hash = Objects.hash(fall, drumDiameter, lineDiameter, reeving);
+    }
+
+    /** Height the weight may descend, m. */
+    public BigFraction fall() {
+        return fall;
+    }
+
+    /** Diameter of the bare drum, m. */
+    public BigFraction drumDiameter() {
+        return drumDiameter;
+    }
+
+    /** Diameter of the line, m. */
+    public BigFraction lineDiameter() {
+        return lineDiameter;
+    }
+
+    /** How the line carries the weight. */
+    public Reeving reeving() {
+        return reeving;
     }
 
     /** Effective diameter {@code D + u} in metres, exact. */
@@ -38,7 +78,7 @@ public record DrumRun(BigFraction fall, BigFraction drumDiameter, BigFraction li
 
     /** Turns in a full fall times &pi;, {@code k F / (D + u)}: the exact part of the number of turns. */
     public BigFraction turnsTimesPi() {
-        return fall.multiply(reeving.falls()).divide(effectiveDiameter());
+        return turnsTimesPi;
     }
 
     /** Turns of the drum in a full fall, {@code n_d = k F / (π (D + u))}. */
@@ -52,7 +92,12 @@ public record DrumRun(BigFraction fall, BigFraction drumDiameter, BigFraction li
      * @return a lower bound, 50 decimals tight
      */
     public BigFraction turnsRoundedDown() {
-        return turnsTimesPi().divide(PiBounds.ABOVE);
+        BigFraction known = turnsRoundedDown;
+        if (known == null) {
+            known = turnsTimesPi.divide(PiBounds.ABOVE);
+            turnsRoundedDown = known;
+        }
+        return known;
     }
 
     /**
@@ -61,7 +106,12 @@ public record DrumRun(BigFraction fall, BigFraction drumDiameter, BigFraction li
      * @return an upper bound, 50 decimals tight
      */
     public BigFraction turnsRoundedUp() {
-        return turnsTimesPi().divide(PiBounds.BELOW);
+        BigFraction known = turnsRoundedUp;
+        if (known == null) {
+            known = turnsTimesPi.divide(PiBounds.BELOW);
+            turnsRoundedUp = known;
+        }
+        return known;
     }
 
     /**
@@ -110,5 +160,20 @@ public record DrumRun(BigFraction fall, BigFraction drumDiameter, BigFraction li
         return reeving.falls() * (fall.doubleValue() + topLead)
                 + SAFETY_TURNS * Math.PI * effectiveDiameter().doubleValue()
                 + tieOff;
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof DrumRun run
+                && hash == run.hash
+                && fall.equals(run.fall)
+                && drumDiameter.equals(run.drumDiameter)
+                && lineDiameter.equals(run.lineDiameter)
+                && reeving == run.reeving;
+    }
+
+    @Override
+    public int hashCode() {
+        return hash;
     }
 }

@@ -4,7 +4,7 @@ package drumfall.solver.train;
 
 import java.math.BigInteger;
 import java.util.List;
-import java.util.function.ToLongFunction;
+import java.util.function.ToIntFunction;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -17,8 +17,8 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param escapeTeeth teeth of the escape wheel, {@code N}, at least 2; two beats a tooth
  */
 public record Train(List<Mesh> meshes, int meshesAbove, BigFraction drumDiameter, Reeving reeving, int escapeTeeth) {
-    private static final BigInteger SECONDS_PER_HOUR = BigInteger.valueOf(3600);
-    private static final int EXACT_BITS = 53;
+    private static final long SECONDS_PER_HOUR = 3600;
+    private static final long EXACT = 1L << 53;
 
     /**
      * Copies the meshes and checks that the parts fit together.
@@ -55,37 +55,62 @@ public record Train(List<Mesh> meshes, int meshesAbove, BigFraction drumDiameter
      */
     public double hoursPerTurn(int arbor) {
         return arbor <= meshesAbove
-                ? quotient(teeth(arbor, meshesAbove), leaves(arbor, meshesAbove))
-                : quotient(leaves(meshesAbove, arbor), teeth(meshesAbove, arbor));
+                ? quotient(1, teeth(arbor, meshesAbove), 1, leaves(arbor, meshesAbove))
+                : quotient(1, leaves(meshesAbove, arbor), 1, teeth(meshesAbove, arbor));
     }
 
     /** Seconds of one beat, correctly rounded. */
     public double secondsPerBeat() {
         int last = meshes.size();
-        return quotient(
-                leaves(meshesAbove, last).multiply(SECONDS_PER_HOUR),
-                teeth(meshesAbove, last).multiply(BigInteger.valueOf(2L * escapeTeeth)));
+        return quotient(SECONDS_PER_HOUR, leaves(meshesAbove, last), 2L * escapeTeeth, teeth(meshesAbove, last));
     }
 
-    /** One division of two numbers that a double holds exactly is correctly rounded; larger ones go the long way. */
-    private static double quotient(BigInteger over, BigInteger under) {
-        return Math.max(over.bitLength(), under.bitLength()) <= EXACT_BITS
-                ? over.doubleValue() / under.doubleValue()
-                : BigFraction.of(over, under).doubleValue();
+    /**
+     * {@code a Π over / (b Π under)}: one division of two numbers that a double holds exactly is correctly rounded; larger
+     * ones go the long way.
+     */
+    private static double quotient(long a, int[] over, long b, int[] under) {
+        long top = shortProduct(a, over);
+        long bottom = shortProduct(b, under);
+        return top > 0 && bottom > 0
+                ? (double) top / bottom
+                : BigFraction.of(product(a, over), product(b, under)).doubleValue();
     }
 
-    private BigInteger teeth(int from, int to) {
-        return product(meshes.subList(from, to), Mesh::toothCount);
+    /** A product that a double holds exactly, or 0 if it may not. */
+    private static long shortProduct(long first, int[] factors) {
+        long product = first;
+        for (int factor : factors) {
+            if (product > EXACT / factor) {
+                return 0;
+            }
+            product *= factor;
+        }
+        return product;
     }
 
-    private BigInteger leaves(int from, int to) {
-        return product(meshes.subList(from, to), Mesh::leafCount);
+    private static BigInteger product(long first, int[] factors) {
+        BigInteger product = BigInteger.valueOf(first);
+        for (int factor : factors) {
+            product = product.multiply(BigInteger.valueOf(factor));
+        }
+        return product;
     }
 
-    private static BigInteger product(List<Mesh> meshes, ToLongFunction<Mesh> count) {
-        return meshes.stream()
-                .map(mesh -> BigInteger.valueOf(count.applyAsLong(mesh)))
-                .reduce(BigInteger.ONE, BigInteger::multiply);
+    private int[] teeth(int from, int to) {
+        return counts(from, to, Mesh::toothCount);
+    }
+
+    private int[] leaves(int from, int to) {
+        return counts(from, to, Mesh::leafCount);
+    }
+
+    private int[] counts(int from, int to, ToIntFunction<Mesh> count) {
+        int[] counts = new int[to - from];
+        for (int i = from; i < to; i++) {
+            counts[i - from] = count.applyAsInt(meshes.get(i));
+        }
+        return counts;
     }
 
     /** Meshes from the drum arbor to the centre arbor, in order. */

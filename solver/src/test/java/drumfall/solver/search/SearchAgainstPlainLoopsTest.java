@@ -8,6 +8,8 @@ import drumfall.solver.brief.Brief;
 import drumfall.solver.rating.Rating;
 import drumfall.solver.samples.SmallBriefs;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
@@ -19,6 +21,9 @@ import org.junit.jupiter.api.TestFactory;
  */
 class SearchAgainstPlainLoopsTest {
     private static final boolean FULL = "full".equals(System.getProperty("drumfall.samples"));
+
+    /** Fronts by plain loops, for briefs that are searched several times. */
+    private static final Map<Brief, List<Rating>> FRONTS = new ConcurrentHashMap<>();
 
     @TestFactory
     Stream<DynamicTest> the_front_is_that_of_plain_loops() {
@@ -57,7 +62,7 @@ class SearchAgainstPlainLoopsTest {
 
     private static void sameFront(Brief brief, SearchSettings settings) {
         SearchOutcome outcome = TrainSearch.run(brief, SearchListener.SILENT, () -> false, settings);
-        List<Rating> expected = PlainLoops.front(brief);
+        List<Rating> expected = FRONTS.computeIfAbsent(brief, PlainLoops::front);
         assertThat(outcome.heading()).isEqualTo(expected.isEmpty() ? "no train exists" : "proved complete");
         assertThat(outcome.front().stream().map(Rating::cell).toList())
                 .isEqualTo(expected.stream().map(Rating::cell).toList());
