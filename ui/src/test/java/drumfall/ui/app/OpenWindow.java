@@ -165,6 +165,11 @@ final class OpenWindow implements AutoCloseable, FileChoice {
                 .orElseThrow(() -> new AssertionError("There is no component " + name)));
     }
 
+    /** Whether something of a name is there; called on the event thread. */
+    boolean shows(String name) {
+        return shown().anyMatch(component -> name.equals(component.getName()));
+    }
+
     void press(String name) {
         AbstractButton button = named(name, AbstractButton.class);
         on(() -> {

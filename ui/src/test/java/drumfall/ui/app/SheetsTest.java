@@ -145,7 +145,12 @@ class SheetsTest {
             assertThat(OpenWindow.<Boolean>on(sheet::isShowing)).isTrue();
             assertThat(SpokenNames.lackingIn(window)).isEmpty();
             window.press("easing.line.turn");
-            window.until("every figure is eased", shown -> shown.easing().stage() == Inquiry.DONE);
+            window.until("the fall is eased", shown -> window.shows("offer./fall/height"));
+            OpenWindow.on(() -> {
+                window.program().easing().stop();
+                return null;
+            });
+            window.until("the easing has ended", shown -> shown.easing().stage() != Inquiry.BUSY);
             assertThat(SpokenNames.lackingIn(window)).isEmpty();
             String before = window.state(workspace -> workspace.draft().typed("/fall/height"));
             window.press("offer./fall/height");

@@ -18,7 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** A program killed at any moment of an export leaves a whole export behind: the earlier one or the new one. */
 class ExportKillTest {
-    private static final int MOMENTS = "full".equals(System.getProperty("drumfall.samples")) ? 200 : 10;
+    private static final int MOMENTS = "full".equals(System.getProperty("drumfall.samples")) ? 200 : 6;
 
     /** About as long as two or three exports of this size take. */
     private static final int LONGEST_WAIT_MILLIS = 60;

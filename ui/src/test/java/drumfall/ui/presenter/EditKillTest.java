@@ -23,10 +23,10 @@ class EditKillTest {
     private static final boolean FULL = "full".equals(System.getProperty("drumfall.samples"));
 
     /** Moments while edits and saves follow each other as fast as they go. */
-    private static final int BUSY_MOMENTS = FULL ? 190 : 9;
+    private static final int BUSY_MOMENTS = FULL ? 190 : 5;
 
     /** Moments late enough that edits were made more than ten seconds before, none of them saved. */
-    private static final int LATE_MOMENTS = FULL ? 10 : 2;
+    private static final int LATE_MOMENTS = FULL ? 10 : 1;
 
     private static final int BUSY_MILLIS = 400;
     private static final int LATE_MILLIS = 14_000;

@@ -25,6 +25,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 class WeightChanceTest {
     private static final int TRIALS = "full".equals(System.getProperty("drumfall.samples")) ? 10_000 : 2_000;
     private static final Train TRAIN = DemoTrain.train();
+    private static final TrainRater CLOSED_FORM = HandTeeth.rater(BundledBriefs.demo());
+    private static final double[] PLAIN = plainSample(CLOSED_FORM);
+    private static final WeightChance STRATA = WeightChance.of(CLOSED_FORM, TRAIN, TRIALS);
 
     @Test
     void quantiles_lie_between_the_smoothest_and_the_roughest_and_rise() {
@@ -60,12 +63,15 @@ class WeightChanceTest {
     }
 
     // Against a plain sample without strata or levels, closed-form teeth. 2 %: three standard errors of a quantile of
-    // 4000
-    // draws at these densities.
+    // 4000 draws at these densities.
     @ParameterizedTest
     @ValueSource(doubles = {0.1, 0.5, 0.95})
     void strata_give_the_quantiles_of_a_plain_sample(double share) {
-        TrainRater rater = HandTeeth.rater(BundledBriefs.demo());
+        assertThat(STRATA.quantile(share)).isCloseTo(PLAIN[(int) (share * PLAIN.length)], withinPercentage(2));
+    }
+
+    /** Least weights of a plain sample, rising. */
+    private static double[] plainSample(TrainRater rater) {
         Random random = new Random(51);
         double[] plain = new double[4_000];
         for (int i = 0; i < plain.length; i++) {
@@ -74,9 +80,7 @@ class WeightChanceTest {
             plain[i] = new WeightWalk(rater.movement(point)).weigh(TRAIN).leastWeight();
         }
         Arrays.sort(plain);
-
-        assertThat(WeightChance.of(rater, TRAIN, TRIALS).quantile(share))
-                .isCloseTo(plain[(int) (share * plain.length)], withinPercentage(2));
+        return plain;
     }
 
     @Test

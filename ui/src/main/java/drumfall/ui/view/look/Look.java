@@ -24,12 +24,21 @@ public final class Look {
     private Look() {}
 
     /**
-     * Puts the look on every window there is and every one to come.
+     * Puts the look on every window there is and every one to come; they wear it already if it is the one put on last.
      *
      * @param dark dark or light
      * @param percent size, percent of the usual one
      */
     public static void apply(boolean dark, int percent) {
+        boolean worn = UIManager.getLookAndFeel() instanceof FlatLaf
+                && dark == dark()
+                && font(percent).equals(UIManager.getFont("defaultFont"));
+        if (!worn) {
+            putOn(dark, percent);
+        }
+    }
+
+    private static void putOn(boolean dark, int percent) {
         FlatInterFont.installLazy();
         FlatLaf.registerCustomDefaultsSource("drumfall.ui.view.look", Look.class.getClassLoader());
         FlatLaf.setPreferredFontFamily(FlatInterFont.FAMILY);
