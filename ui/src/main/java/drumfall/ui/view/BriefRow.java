@@ -11,6 +11,7 @@ import drumfall.ui.presenter.SheetRow;
 import drumfall.ui.presenter.Texts;
 import drumfall.ui.view.look.Parts;
 import drumfall.ui.view.look.SignIcon.Sign;
+import java.awt.Rectangle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -21,6 +22,7 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JPanel;
+import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 
 /** A row of the brief's sheet: label, entries, and beside them what is wrong or worth knowing. */
@@ -34,6 +36,7 @@ final class BriefRow extends JPanel {
     private final List<EntryField> fields = new ArrayList<>();
     private final NoteLine note = new NoteLine();
     private JComponent first = this;
+    private boolean refused;
 
     /**
      * A row.
@@ -139,6 +142,10 @@ final class BriefRow extends JPanel {
                 problems.stream().anyMatch(problem -> problem.pointer().startsWith(field.getName()))));
         if (!problems.isEmpty()) {
             note.show(Sign.CROSS, BriefEdits.words(problems.get(0)));
+            if (!refused) {
+                // Once the sentence has its room: it may lie below what is seen of the brief.
+                SwingUtilities.invokeLater(() -> scrollRectToVisible(new Rectangle(getSize())));
+            }
         } else if (mark.isPresent()) {
             note.show(
                     mark.get().standing() == Standing.BINDS ? Sign.STOP : Sign.CROSS,
@@ -146,5 +153,6 @@ final class BriefRow extends JPanel {
         } else {
             note.clear();
         }
+        refused = !problems.isEmpty();
     }
 }

@@ -54,7 +54,7 @@ final class NewsBar extends JPanel {
     private void changed(Aspect aspect) {
         switch (aspect) {
             case NEWS -> showNews(workspace.news());
-            case SEARCH -> showSearch();
+            case SEARCH, BRIEF -> showSearch();
             default -> {}
         }
     }
@@ -71,7 +71,8 @@ final class NewsBar extends JPanel {
 
     private void showSearch() {
         SearchState search = workspace.search();
-        doing.setText(search.running() ? search.text() : Texts.of("search.idle"));
+        boolean searchable = workspace.draft().brief().isPresent();
+        doing.setText(search.running() ? search.text() : Texts.of(searchable ? "search.idle" : "search.waiting"));
         bar.setVisible(search.running());
         stop.setVisible(search.running());
         boolean known =

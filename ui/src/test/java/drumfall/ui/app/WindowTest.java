@@ -15,6 +15,7 @@ import drumfall.ui.presenter.Inquiry;
 import drumfall.ui.presenter.SmallBriefs;
 import drumfall.ui.presenter.StripFigure;
 import drumfall.ui.presenter.StripFigure.Kind;
+import drumfall.ui.presenter.Texts;
 import drumfall.ui.view.look.Look;
 import java.awt.Component;
 import java.awt.Dimension;
@@ -28,6 +29,7 @@ import javax.swing.JCheckBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JTable;
+import javax.swing.JTextArea;
 import javax.swing.JTextField;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -168,6 +170,15 @@ class WindowTest {
             assertThat(window.<Boolean>state(workspace -> workspace.frontIsEarlier()))
                     .isTrue();
             assertThat(window.chosen()).isEqualTo(before);
+            assertThat(OpenWindow.on(window.named("search.doing", JLabel.class)::getText))
+                    .isEqualTo(Texts.of("search.waiting"));
+            JTextArea told = OpenWindow.on(() -> window.shown()
+                    .filter(JTextArea.class::isInstance)
+                    .map(JTextArea.class::cast)
+                    .filter(text -> text.getText().contains("furlongs"))
+                    .findFirst()
+                    .orElseThrow());
+            assertThat(OpenWindow.on(told::getVisibleRect).getSize()).isEqualTo(OpenWindow.on(told::getSize));
             window.type("/weight/limit", "12 kg");
             window.untilSolved();
             assertThat(window.<Boolean>state(workspace -> workspace.frontIsEarlier()))
