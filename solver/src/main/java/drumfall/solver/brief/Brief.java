@@ -133,6 +133,37 @@ public record Brief(
     }
 
     /**
+     * The same brief with other bands of friction and quality.
+     *
+     * @param rubbing friction instead
+     * @param quality of the pendulum instead
+     */
+    public Brief withBands(Friction rubbing, QualityBand quality) {
+        return new Brief(
+                name,
+                run,
+                fall,
+                weight,
+                line,
+                drum,
+                beat,
+                new PendulumParts(pendulum.bobMass(), pendulum.rodMass(), quality, pendulum.bob()),
+                escapement,
+                teeth,
+                train,
+                arbors,
+                parts,
+                frame,
+                fit,
+                printer,
+                material,
+                rubbing,
+                hands,
+                objectives,
+                locks);
+    }
+
+    /**
      * The same brief with other builds of the arbors.
      *
      * @param built how the arbors are built instead

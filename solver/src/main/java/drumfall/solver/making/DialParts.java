@@ -12,6 +12,7 @@ import drumfall.solver.making.part.PipedWheel;
 import drumfall.solver.making.part.Spacer;
 import drumfall.solver.making.part.WheelPart;
 import drumfall.solver.making.part.WheelWithPinion;
+import drumfall.solver.parts.HandSize;
 import drumfall.solver.teeth.form.ToothForm;
 import drumfall.solver.train.ToothModule;
 import java.util.Arrays;
@@ -31,7 +32,7 @@ final class DialParts {
         this.motion = motion;
     }
 
-    private MakingSizes.Hands sizes() {
+    private HandSize sizes() {
         return shop.sizes().hands();
     }
 

@@ -7,6 +7,7 @@ import drumfall.solver.layout.size.Nanometres;
 import drumfall.solver.making.part.Joint;
 import drumfall.solver.parts.BobSize;
 import drumfall.solver.parts.DrumForm;
+import drumfall.solver.parts.HandSize;
 import drumfall.solver.parts.SquareSize;
 import drumfall.solver.parts.WeightCan;
 
@@ -29,7 +30,7 @@ public record MakingSizes(
         Winding winding,
         Weight weight,
         Pendulum pendulum,
-        Hands hands,
+        HandSize hands,
         Frame frame) {
     /**
      * Pallets; of the escape wheel see {@link drumfall.solver.parts.PartStock}.
@@ -78,28 +79,6 @@ public record MakingSizes(
             double screw) {}
 
     /**
-     * Hands, cannon pinion's pipe and clutch.
-     *
-     * @param minuteLength length of the minute hand
-     * @param hourLength length of the hour hand
-     * @param tip width of their tips
-     * @param thickness of the hands and their collars
-     * @param pipeWall wall of the cannon's and the hour wheel's pipes
-     * @param pipeLength length of the hour wheel's pipe
-     * @param fingers length of the clutch's fingers
-     * @param grip by how much their bore is smaller in radius
-     */
-    public record Hands(
-            double minuteLength,
-            double hourLength,
-            double tip,
-            double thickness,
-            double pipeWall,
-            double pipeLength,
-            double fingers,
-            double grip) {}
-
-    /**
      * Plates and pillars.
      *
      * @param screw diameter of the bore through pillars and plates
@@ -116,7 +95,7 @@ public record MakingSizes(
         return new Beyond(
                 Nanometres.of(frame.pocket()),
                 Nanometres.of(winding.square().collar() + winding.square().length()),
-                Nanometres.of(hands.pipeLength() + 2 * hands.thickness() + hands.fingers()));
+                Nanometres.of(hands.beyond()));
     }
 
     /** Sizes in common use for printed clocks of wall size; common practice, no source. */
@@ -128,7 +107,7 @@ public record MakingSizes(
                 new Winding(SquareSize.CUSTOMARY, 0.08),
                 new Weight(WeightCan.CUSTOMARY, 0.01),
                 new Pendulum(0.006, BobSize.PROPORTION, 0.0016, 0.03, 0.006, 0.008, 0.01, 0.003),
-                new Hands(0.1, 0.07, 0.003, 0.0024, 0.0012, 0.012, 0.006, 0.0001),
+                HandSize.CUSTOMARY,
                 new Frame(0.0042, 0.003, new Joint(0.008, 0.008, 0.012, 0.06)));
     }
 }

@@ -3,7 +3,7 @@
 package drumfall.solver.making;
 
 import drumfall.solver.power.Movement;
-import drumfall.solver.rating.placing.MotionChoice;
+import drumfall.solver.rating.MotionChoice;
 import drumfall.solver.teeth.form.MeshPair;
 import drumfall.solver.train.MotionWork;
 import drumfall.solver.train.SizedMotionWork;
@@ -56,9 +56,9 @@ public record MotionTeeth(
     public static MotionTeeth of(SizedMotionWork work, Movement movement) {
         return new MotionTeeth(
                 work.counts(),
-                MotionChoice.pair(MotionChoice.first(work), movement),
+                MotionChoice.pair(MotionChoice.first(work), movement.teeth()),
                 work.cannonModule(),
-                MotionChoice.pair(MotionChoice.second(work), movement),
+                MotionChoice.pair(MotionChoice.second(work), movement.teeth()),
                 work.minuteModule());
     }
 

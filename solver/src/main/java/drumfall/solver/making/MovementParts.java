@@ -8,9 +8,9 @@ import drumfall.solver.layout.Layout;
 import drumfall.solver.making.solid.Box;
 import drumfall.solver.making.solid.SizeLimitException;
 import drumfall.solver.power.Movement;
+import drumfall.solver.rating.MotionChoice;
 import drumfall.solver.rating.Rating;
 import drumfall.solver.rating.TrainRater;
-import drumfall.solver.rating.placing.MotionChoice;
 import drumfall.solver.train.Train;
 import java.util.ArrayList;
 import java.util.List;
@@ -66,7 +66,7 @@ public record MovementParts(
     public static MovementParts of(TrainRater rater, Rating rating, Optional<Layout> layout) {
         MakingSizes sizes = MakingSizes.customary();
         MovementParts going = of(rater.brief(), rating, rater.movement(), sizes);
-        MovementParts hands = MotionChoice.of(rater.brief(), rater.movement())
+        MovementParts hands = MotionChoice.of(rater.brief(), rater.movement().teeth())
                 .map(work -> going.with(MotionTeeth.of(work, rater.movement())))
                 .orElse(going);
         return layout.map(placed -> hands.with(

@@ -2,6 +2,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.solver.parts;
 
+import drumfall.solver.teeth.outline.GearOutline;
+import drumfall.solver.teeth.outline.WheelBody;
+
 /**
  * How wheels are crossed out: straight arms from a hub to a rim, round corners between them.
  *
@@ -37,6 +40,7 @@ public record Crossing(
     /** Width of the escape wheel's rim in walls: next to nothing pulls at it; common practice, no source. */
     private static final double ESCAPE_RIM_WALLS = 3;
 
+    private static final double MILLIMETRES = 1e3;
     private static final double CORNER = 0.002;
     private static final double LEAST_WINDOW = 0.006;
     private static final double LOWEST = 0.002;
@@ -114,6 +118,30 @@ public record Crossing(
      */
     public double filled(double radius) {
         return radius > hubRadius ? aroundHub(radius) - aroundHub(hubRadius) : 0;
+    }
+
+    /**
+     * Second moment about the axis of the windows that what stands on a wheel leaves, m⁴; 0 if it is not crossed out, or they are
+     * closed.
+     *
+     * @param root radius to its teeth's roots, m
+     * @param rim width of its rim, m
+     * @param foot radius of what stands on it, m
+     */
+    public double windowsPolar(double root, double rim, double foot) {
+        double hub = Math.max(hubRadius, foot);
+        double round = cornerWithin(root - rim - hub);
+        if (!crossed(root, rim) || round <= 0) {
+            return 0;
+        }
+        double around = MILLIMETRES * hub / 2;
+        WheelBody body = new WheelBody(
+                around, around, 4 * around, MILLIMETRES * rim, arms, MILLIMETRES * armWidth, MILLIMETRES * round);
+        double windows = GearOutline.inside(body, MILLIMETRES * root).stream()
+                .skip(1)
+                .mapToDouble(window -> Math.abs(window.moments().polar()))
+                .sum();
+        return windows / PartInertia.fourth(MILLIMETRES);
     }
 
     /** Area between the arms within a circle, the corners at that circle left standing, square metres. */

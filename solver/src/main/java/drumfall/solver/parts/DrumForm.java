@@ -84,10 +84,28 @@ public record DrumForm(
     public double ratchetAndClick(double diameter) {
         RatchetForm form = ratchet(diameter);
         double hole = Math.PI * bore * bore / 4 + pinHoles();
-        double boss = form.rootRadius() - BOSS_INSET * printWall;
+        double boss = bossRadius(diameter);
         return ratchet.thickness() * (saw(form) - hole)
                 + (room - ratchet.thickness()) * (Math.PI * boss * boss - hole)
                 + ratchet.thickness() * click(form);
+    }
+
+    /**
+     * Second moment of all of it about the axis over its length, m⁵.
+     *
+     * @param diameter bare diameter, m
+     */
+    public double polar(double diameter) {
+        return new DrumTurn(this).polar(diameter);
+    }
+
+    /**
+     * Radius of the ratchet's boss, m.
+     *
+     * @param diameter bare diameter, m
+     */
+    double bossRadius(double diameter) {
+        return ratchet(diameter).rootRadius() - BOSS_INSET * printWall;
     }
 
     /** Volume of the winding square with its collar, cubic metres. */

@@ -47,4 +47,29 @@ public record EscapeToothSize(double depth, double frontLean, double width) {
         double root = root(radius);
         return Math.PI * root * (root + width * (radius - root));
     }
+
+    /**
+     * Second moment of the whole disc with its teeth about its axis, m⁴, as they are drawn: from the axis, triangles to a tooth's back
+     * and front and the sector to its tip, less the sector to its foot.
+     *
+     * @param radius to the tips, m
+     * @param teeth how many
+     * @param tip width of a tip, m
+     */
+    public double polar(double radius, int teeth, double tip) {
+        double root = root(radius);
+        double foot = foot(radius, teeth, tip) / root;
+        double front = Math.asin(Math.min(1, radius * Math.sin(frontLean) / root)) - frontLean;
+        double tooth = triangle(root, radius, front + foot - tip / radius)
+                - triangle(root, radius, front)
+                + PartInertia.fourth(radius) / 4 * tip / radius
+                - PartInertia.fourth(root) / 4 * foot;
+        return Math.PI / 2 * PartInertia.fourth(root) + teeth * tooth;
+    }
+
+    /** Of a triangle with a corner on the axis: a sixth of its area times the squares and the product of its two sides. */
+    private static double triangle(double one, double other, double angle) {
+        double area = one * other * Math.sin(angle) / 2;
+        return area / 6 * (one * one + other * other + one * other * Math.cos(angle));
+    }
 }

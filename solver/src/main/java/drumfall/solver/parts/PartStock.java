@@ -9,8 +9,8 @@ import java.util.Optional;
  * Sizes and density that all printed parts of a movement share, and the masses that follow.
  *
  * <p>Masses are whole micrograms, so that a sum of parts does not depend on the order in which it is taken. Wheels and pinions
- * are weighed as if they had no bores, which would take a hundredth off an arbor, and a twentieth off a very small one: whose
- * rod a pinion stands on is open until the number of meshes is chosen.
+ * are weighed as if they had no bores: whose rod a pinion stands on is open until the number of meshes is chosen. What bores take
+ * off is a figure of the arbor, which its supports count.
  *
  * @param wheelThickness thickness of a wheel, m, positive
  * @param leafLength length of a pinion from the face of its wheel, m, positive

@@ -37,6 +37,21 @@ public record Shrouds(double thickness, double wall) {
     }
 
     /**
+     * Second moment of both shrouds over their thickness, m⁵.
+     *
+     * @param pins how many
+     * @param diameter of a pin, m
+     * @param tip radius around the pins, m
+     * @param circle radius of the circle of the pins' middles, m
+     */
+    double polar(int pins, double diameter, double tip, double circle) {
+        double hole = (diameter + PIN_PLAY) / 2;
+        double area = Math.PI * hole * hole;
+        double disc = Math.PI / 2 * PartInertia.fourth(radius(tip));
+        return 2 * thickness * (disc - pins * area * (hole * hole / 2 + circle * circle));
+    }
+
+    /**
      * Mass of the pins, kg.
      *
      * @param pins how many

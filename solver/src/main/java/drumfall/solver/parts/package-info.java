@@ -8,9 +8,11 @@
  * through the wheel, and what it fills of the windows hangs on its own radius; what the click's pivot fills of the great
  * wheel's hangs on the drum. {@code making} draws wheels, pinions and drum by the same numbers. May depend on {@code train} and {@code teeth}.
  *
- * <p>What is left out: bores, since a pinion's rod is not known before the number of meshes is; leaves beyond the next plane,
- * which a layout may ask for; spacers; windows that a wide pinion closes on a small wheel. Together with the rounding to whole
- * layers that is less than a third of a percent of the least weight of the bundled briefs' trains, spacers apart.
+ * <p>What is left out: leaves beyond the next plane, which a layout may ask for; windows that a wide pinion closes on a small
+ * wheel; the tube between some shrouds. Bores hang on an arbor's rod, and motion work, hands and spacers on no train: the
+ * supports count them with the arbor's role ({@code rating.ArborLoads}), spacers as long as they can get. So no bundled brief's
+ * train is made heavier than it is weighed by a thousandth of its least weight, nor lighter by more than a hundredth but where the
+ * frame is far deeper than its movement.
  *
  * <p>Rejected: leaving masses to the exporters; bore friction needs them in the search. Rejected too: a hub that
  * decides by the room it leaves whether its wheel is crossed out, and arms that follow the module. Their masses hang on both

@@ -64,7 +64,27 @@ public record AxialSizes(Brief brief) {
 
     /** From the great wheel's face to the drum: what ratchet and click stand in, and what the wheel's plane leaves beside it. */
     public long ratchetRoom() {
-        return besideWheel() + nanometres(brief.drum().clickSpace());
+        return besideWheel() + clickSpace();
+    }
+
+    /** Room for the click beside the great wheel. */
+    long clickSpace() {
+        return nanometres(brief.drum().clickSpace());
+    }
+
+    /** From plate to plate, the most that a movement may take. */
+    long depth() {
+        return nanometres(brief.frame().depth());
+    }
+
+    /** Thickness of a plate. */
+    long plate() {
+        return nanometres(brief.frame().plate());
+    }
+
+    /** Height of a printed layer. */
+    long layer() {
+        return nanometres(brief.printer().layer());
     }
 
     private long besideWheel() {

@@ -28,35 +28,32 @@ final class BriefMovement {
 
     private final Brief brief;
     private final MeshLoss teeth;
+    private final ArborLoads loads;
     private final BandPoint point;
 
-    private BriefMovement(Brief brief, MeshLoss teeth, BandPoint point) {
+    BriefMovement(Brief brief, MeshLoss teeth, ArborLoads loads, BandPoint point) {
         this.brief = brief;
         this.teeth = teeth;
+        this.loads = loads;
         this.point = point;
     }
 
-    static Movement of(Brief brief, MeshLoss teeth, Expectation expectation) {
-        return of(brief, teeth, expectation.point());
+    /** Friction of an arbor of some build under one criterion; a build that is not the brief's carries what the brief's does. */
+    ArborFriction friction(Brief.ArborBuild build, ArborRole role, Criterion criterion) {
+        return arbor(build, role, factor(criterion));
     }
 
-    static Movement of(Brief brief, MeshLoss teeth, BandPoint point) {
-        return new BriefMovement(brief, teeth, point).movement();
+    /** The supports of an arbor under one criterion. */
+    ArborSupports supports(ArborRole role, Criterion criterion, double span) {
+        return supports(roles(brief).build(role), span, factor(criterion));
     }
 
-    /** Friction of an arbor of some build under one criterion, in the middle of all bands. */
-    static ArborFriction friction(
-            Brief brief, MeshLoss teeth, Brief.ArborBuild build, ArborRole role, Criterion criterion) {
-        return new BriefMovement(brief, teeth, Expectation.MIDDLE.point()).arbor(build, role, factor(brief, criterion));
+    /** Friction torque of the weight of motion work and hands, N m. */
+    double dialTorque(Criterion criterion) {
+        return dialTorque(roles(brief).build(ArborRole.CENTRE), ArborRole.CENTRE, factor(criterion));
     }
 
-    /** The supports of an arbor under one criterion, in the middle of all bands. */
-    static ArborSupports supports(Brief brief, MeshLoss teeth, ArborRole role, Criterion criterion, double span) {
-        return new BriefMovement(brief, teeth, Expectation.MIDDLE.point())
-                .supports(roles(brief).build(role), span, factor(brief, criterion));
-    }
-
-    private static double factor(Brief brief, Criterion criterion) {
+    private double factor(Criterion criterion) {
         return criterion == Criterion.RUNNING
                 ? 1
                 : brief.friction().staticFactor().si();
@@ -66,7 +63,7 @@ final class BriefMovement {
         return new ArborRoles(brief.arbors());
     }
 
-    private Movement movement() {
+    Movement movement() {
         return new Movement(
                 parts(),
                 teeth,
@@ -143,13 +140,21 @@ final class BriefMovement {
         double span = brief.frame().depth().si();
         ArborSupports supports = supports(build, span, factor);
         double slope = supports.worstSlopeBetween();
-        double rod = build.kind() == Brief.ArborKind.TURNING ? slope * rodWeight(build, span) : 0;
-        return new ArborFriction(slope, slope, hands + supports.drag() + rod, Pendulum.STANDARD_GRAVITY);
+        double rod = build.kind() == Brief.ArborKind.TURNING ? rodMass(build, loads.rodLength(role)) : 0;
+        double carried = Pendulum.STANDARD_GRAVITY * (rod + loads.spacers(role) - loads.bores(role));
+        double standing = hands + supports.drag() + slope * carried + dialTorque(build, role, factor);
+        return new ArborFriction(slope, slope, standing, Pendulum.STANDARD_GRAVITY);
     }
 
-    private static double rodWeight(Brief.ArborBuild build, double length) {
+    private double dialTorque(Brief.ArborBuild build, ArborRole role, double factor) {
+        ArborSupports supports = supports(build, 1, factor);
+        Support onRod = support(build, false, factor);
+        return loads.dialTorque(role, supports.front(), supports.rear(), onRod, Pendulum.STANDARD_GRAVITY);
+    }
+
+    private static double rodMass(Brief.ArborBuild build, double length) {
         double radius = build.diameter().si() / 2;
-        return Shrouds.STEEL * Math.PI * radius * radius * length * Pendulum.STANDARD_GRAVITY;
+        return Shrouds.STEEL * Math.PI * radius * radius * length;
     }
 
     private ArborSupports supports(Brief.ArborBuild build, double span, double factor) {

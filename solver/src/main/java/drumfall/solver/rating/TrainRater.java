@@ -19,6 +19,7 @@ import java.util.Set;
 /** Rates trains against one brief; may be shared between threads. */
 public final class TrainRater {
     private final Brief brief;
+    private final ArborLoads loads;
     private final WeightWalk middle;
     private final WeightWalk smoothest;
     private final WeightWalk roughest;
@@ -56,9 +57,10 @@ public final class TrainRater {
      */
     public TrainRater(Brief brief, Set<Demand> waived, MeshLoss teeth) {
         this.brief = brief;
-        this.middle = new WeightWalk(BriefMovement.of(brief, teeth, Expectation.MIDDLE));
-        this.smoothest = new WeightWalk(BriefMovement.of(brief, teeth, Expectation.SMOOTHEST));
-        this.roughest = new WeightWalk(BriefMovement.of(brief, teeth, Expectation.ROUGHEST));
+        this.loads = ArborLoads.of(brief);
+        this.middle = walk(teeth, Expectation.MIDDLE);
+        this.smoothest = walk(teeth, Expectation.SMOOTHEST);
+        this.roughest = walk(teeth, Expectation.ROUGHEST);
         this.limits = new TrainLimits(brief, movement(), waived);
         this.objectives = new Objectives(brief, movement(), limits);
         this.demands = new DemandSheet(brief, limits);
@@ -66,8 +68,13 @@ public final class TrainRater {
         this.planes = PlaneLimits.NONE;
     }
 
+    private WeightWalk walk(MeshLoss teeth, Expectation expectation) {
+        return new WeightWalk(new BriefMovement(brief, teeth, loads, expectation.point()).movement());
+    }
+
     private TrainRater(TrainRater other, Refused refused, PlaneLimits planes) {
         this.brief = other.brief;
+        this.loads = other.loads;
         this.middle = other.middle;
         this.smoothest = other.smoothest;
         this.roughest = other.roughest;
@@ -122,7 +129,20 @@ public final class TrainRater {
      * @param point the place
      */
     public Movement movement(BandPoint point) {
-        return BriefMovement.of(brief, movement().teeth(), point);
+        return at(point).movement();
+    }
+
+    private BriefMovement at(BandPoint point) {
+        return new BriefMovement(brief, movement().teeth(), loads, point);
+    }
+
+    private BriefMovement middle() {
+        return at(Expectation.MIDDLE.point());
+    }
+
+    /** What each arbor's supports carry besides wheel and pinion or drum. */
+    public ArborLoads loads() {
+        return loads;
     }
 
     /**
@@ -148,6 +168,17 @@ public final class TrainRater {
     }
 
     /**
+     * A rater against the brief with other bands of friction and quality, the teeth as they are.
+     *
+     * @param friction the bands of friction instead
+     * @param quality the band of the pendulum's quality instead
+     */
+    public TrainRater within(Brief.Friction friction, Brief.QualityBand quality) {
+        return new TrainRater(
+                brief.withBands(friction, quality), Set.of(), movement().teeth());
+    }
+
+    /**
      * Friction of an arbor of any build, in the middle of all bands.
      *
      * @param build how it is built
@@ -155,7 +186,7 @@ public final class TrainRater {
      * @param criterion kinetic or static friction
      */
     public ArborFriction friction(Brief.ArborBuild build, ArborRole role, Criterion criterion) {
-        return BriefMovement.friction(brief, movement().teeth(), build, role, criterion);
+        return middle().friction(build, role, criterion);
     }
 
     /**
@@ -166,7 +197,16 @@ public final class TrainRater {
      * @param span between the supports, m, positive
      */
     public ArborSupports supports(ArborRole role, Criterion criterion, double span) {
-        return BriefMovement.supports(brief, movement().teeth(), role, criterion, span);
+        return middle().supports(role, criterion, span);
+    }
+
+    /**
+     * Friction torque of the weight of motion work and hands at the centre arbor's supports, in the middle of all bands, N m.
+     *
+     * @param criterion kinetic or static friction
+     */
+    public double dialTorque(Criterion criterion) {
+        return middle().dialTorque(criterion);
     }
 
     /**
@@ -175,7 +215,18 @@ public final class TrainRater {
      * @param train the train
      */
     public LoadedClock loaded(Train train) {
-        return LoadedClock.of(movement(), train, brief.hands().torque().si());
+        return loaded(train, Expectation.MIDDLE.point());
+    }
+
+    /**
+     * A train ready to be asked about weights at a place in the bands, with the teeth chosen for their middle.
+     *
+     * @param train the train
+     * @param point the place
+     */
+    public LoadedClock loaded(Train train, BandPoint point) {
+        return LoadedClock.of(movement(point), train, brief.hands().torque().si())
+                .withDial(at(point).dialTorque(Criterion.RUNNING));
     }
 
     /** The walk to the weight in the middle of all bands. */

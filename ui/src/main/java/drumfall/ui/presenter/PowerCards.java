@@ -8,6 +8,8 @@ import drumfall.solver.quantity.Dimension;
 import drumfall.solver.quantity.UnitSystem;
 import drumfall.solver.rating.answers.Change;
 import drumfall.solver.rating.why.Card;
+import drumfall.solver.rating.why.WhereFromChance;
+import drumfall.solver.rating.why.WhereFromChanges;
 import drumfall.solver.rating.why.WhereFromDials;
 import drumfall.solver.rating.why.WhereFromPower;
 import drumfall.solver.train.Train;
@@ -152,19 +154,8 @@ public final class PowerCards {
 
     /** The card of a change. */
     public WhereCard card(Change change) {
-        return new WhereCard(
-                title(change),
-                value(change),
-                Texts.of("powerformula.change"),
-                List.of(
-                        plain("W", "before", mass(change.leastBefore())),
-                        plain("W′", "after", mass(change.leastAfter())),
-                        plain(
-                                "",
-                                "train",
-                                new ShownFigure(
-                                        change.train().map(Train::toString).orElse("–"), ""))),
-                Texts.of("powersource.change"));
+        Card card = new WhereFromChanges(reckoner.rater(), reckoner.book(), train).card(change);
+        return new BookCards(units).shown(title(change), value(change), card);
     }
 
     /** The share of builders whose clock the weight set keeps going, in twentieths. */
@@ -184,16 +175,9 @@ public final class PowerCards {
 
     /** The card of the chance. */
     public WhereCard chanceCard(Found found) {
-        return new WhereCard(
-                Texts.of("power.chance"),
-                chance(found),
-                Texts.of("powerformula.chance"),
-                List.of(
-                        plain("W", "weight", mass(picture.setting().weight())),
-                        plain("", "trials", ShownFigure.count(found.chance().trials())),
-                        plain("", "half", mass(found.chance().quantile(0.5))),
-                        plain("", "most", mass(found.chance().quantile(0.95)))),
-                Texts.of("powersource.chance"));
+        Card card = WhereFromChance.of(
+                reckoner.rater(), train, found.chance(), picture.setting().weight());
+        return new BookCards(units).shown(Texts.of("power.chance"), chance(found), card);
     }
 
     private ShownFigure mass(double kilograms) {

@@ -53,7 +53,7 @@ final class PowerReckoner {
         return brief.equals(other) && rating.equals(rated);
     }
 
-    private synchronized TrainRater rater() {
+    synchronized TrainRater rater() {
         if (rater == null) {
             rater = new TrainRater(brief);
         }
@@ -95,12 +95,7 @@ final class PowerReckoner {
 
     private LoadedClock clock(BandPoint point) {
         Loaded known = last;
-        return known != null && known.point().equals(point)
-                ? known.clock()
-                : LoadedClock.of(
-                        rater().movement(point),
-                        rating.train(),
-                        brief.hands().torque().si());
+        return known != null && known.point().equals(point) ? known.clock() : rater().loaded(rating.train(), point);
     }
 
     PowerPicture picture(PowerSetting setting) {

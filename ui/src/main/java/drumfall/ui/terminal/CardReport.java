@@ -4,7 +4,6 @@ package drumfall.ui.terminal;
 
 import drumfall.solver.quantity.Dimension;
 import drumfall.solver.rating.why.Card;
-import drumfall.solver.rating.why.WhereFromBook;
 import drumfall.ui.wording.FigureWording;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -18,10 +17,10 @@ import java.util.TreeSet;
 
 /** Where figures come from, for people: a card, then the cards of its inputs, down to the brief. */
 final class CardReport {
-    private final WhereFromBook book;
+    private final AllCards book;
     private final FigureWording figures;
 
-    CardReport(WhereFromBook book, FigureWording figures) {
+    CardReport(AllCards book, FigureWording figures) {
         this.book = book;
         this.figures = figures;
     }

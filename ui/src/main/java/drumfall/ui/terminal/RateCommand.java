@@ -68,7 +68,8 @@ final class RateCommand implements Callable<Integer> {
         if (why == null) {
             return new RatingReport(rater, units.system()).lines(name, rating, places, weight);
         }
-        CardReport cards = new CardReport(places.book(rater, rating), FigureWording.in(units.system()));
+        CardReport cards = new CardReport(
+                new AllCards(rater, rating, places.book(rater, rating), weight), FigureWording.in(units.system()));
         return why.isEmpty() ? cards.contents() : cards.chain(why);
     }
 }

@@ -235,6 +235,22 @@ class RateCommandTest {
         assertThat(json.get("figures").findValuesAsText("name")).contains("recommended-weight", "brief.fall.height");
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "chance, /friction/teeth/low",
+        "saved-one-more-leaf-1, least-weight-after",
+        "saved-lighter-escape-wheel-4, escape-wheel-mass-after",
+        "free-spin, wheel-inertia-1",
+        "delivered, weight-power-set"
+    })
+    void why_tells_of_savings_chance_and_power_too(String figure, String input) {
+        Run run = bench.run("rate", "@small.json", "@sound.json", "--why", figure);
+
+        assertThat(run.code()).isEqualTo(ExitCode.DONE.number());
+        assertThat(run.lines().get(0)).startsWith(figure + ": ");
+        assertThat(run.out()).contains("(" + input + ")");
+    }
+
     @Test
     void a_figure_says_where_it_comes_from_down_to_the_brief() {
         Run run = bench.run("rate", "@small.json", "@sound.json", "--why", "recommended-weight");

@@ -12,8 +12,8 @@ import drumfall.solver.layout.Disc;
 import drumfall.solver.layout.Layout;
 import drumfall.solver.layout.PartKind;
 import drumfall.solver.layout.Place;
+import drumfall.solver.rating.MotionChoice;
 import drumfall.solver.rating.TrainRater;
-import drumfall.solver.rating.placing.MotionChoice;
 import drumfall.solver.teeth.outline.Point;
 import drumfall.solver.train.Train;
 import java.util.ArrayList;
@@ -123,7 +123,8 @@ final class ElevationDrawing {
                     i, train.meshes().get(i).toothCount(), train.meshes().get(i).leafCount(), layout.place(i + 1), i);
         }
         layout.minutePlace()
-                .ifPresent(minute -> MotionChoice.of(rater.brief(), rater.movement())
+                .ifPresent(minute -> MotionChoice.of(
+                                rater.brief(), rater.movement().teeth())
                         .ifPresent(work -> {
                             int centre = layout.need().parts().centreArbor();
                             int last = train.meshes().size();

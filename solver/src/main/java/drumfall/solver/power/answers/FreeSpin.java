@@ -15,7 +15,7 @@ import java.util.stream.IntStream;
  * A wheel flicked in its bores with nothing in mesh: {@code t = κ² ω0 / (µ g r)}.
  *
  * <p>{@code κ²} is inertia over mass and {@code µ r} friction torque over weight, so {@code t = I ω0 / M}; drag of a bearing
- * is part of {@code M}. Wheels count as discs, crossed out evenly; air is left out.
+ * is part of {@code M}. Rods, spacers and air are left out of {@code I}; see {@link ArborInertia}.
  *
  * @param inertia of the parts that turn, kg m²
  * @param torque that the supports take under their weight, N m
@@ -25,18 +25,14 @@ public record FreeSpin(double inertia, double torque, double flick) {
     /** Speed that a flicking finger leaves at the rim, m/s; a modest flick, from memory. */
     public static final double USUAL_RIM_SPEED = 2;
 
-    private static final double KILOGRAMS_PER_MICROGRAM = 1e-9;
-
     /**
      * The spin of one arbor.
      *
      * @param arbor the arbor; what stands in its friction must not hold the hands any more
-     * @param wheelRadius radius of its wheel, m
-     * @param drivenRadius radius of its pinion or drum, m
+     * @param inertia of its parts, kg m²
      * @param flick rad/s
      */
-    public static FreeSpin of(LoadedArbor arbor, double wheelRadius, double drivenRadius, double flick) {
-        double inertia = disc(arbor.wheelMass(), wheelRadius) + disc(arbor.drivenMass(), drivenRadius);
+    public static FreeSpin of(LoadedArbor arbor, double inertia, double flick) {
         return new FreeSpin(inertia, arbor.taken(0, 0), flick);
     }
 
@@ -55,7 +51,7 @@ public record FreeSpin(double inertia, double torque, double flick) {
         Train train = clock.train();
         LoadedArbor arbor = clock.running().arbors().get(i);
         ArborFriction friction = arbor.friction();
-        double hands = arbor.role() == ArborRole.CENTRE ? clock.hands() : 0;
+        double hands = arbor.role() == ArborRole.CENTRE ? clock.hands() + clock.dial() : 0;
         ArborFriction bare = new ArborFriction(
                 friction.wheelSlope(), friction.pinionSlope(), friction.standing() - hands, friction.gravity());
         double wheel = i == train.meshes().size()
@@ -64,15 +60,13 @@ public record FreeSpin(double inertia, double torque, double flick) {
         double driven = i == 0
                 ? train.drumDiameter().doubleValue() / 2
                 : radius(train.meshes().get(i - 1), false);
-        return of(arbor.withFriction(bare), wheel, driven, USUAL_RIM_SPEED / Math.max(wheel, driven));
+        ArborInertia parts = new ArborInertia(clock.movement(), train);
+        return of(
+                arbor.withFriction(bare), parts.wheel(i) + parts.driven(i), USUAL_RIM_SPEED / Math.max(wheel, driven));
     }
 
     private static double radius(Mesh mesh, boolean wheel) {
         return mesh.module().metres() * (wheel ? mesh.toothCount() : mesh.leafCount()) / 2;
-    }
-
-    private static double disc(long micrograms, double radius) {
-        return micrograms * KILOGRAMS_PER_MICROGRAM * radius * radius / 2;
     }
 
     /** Time until it stands, s; infinite without friction. */

@@ -13,12 +13,15 @@ import drumfall.solver.train.Train;
  * @param movement the movement
  * @param train the train
  * @param hands torque that motion work and hands take of the centre arbor, part of what its friction counts as standing, N m
+ * @param dial torque that the weight of motion work and hands takes at the centre arbor's supports under kinetic friction, part
+ *     of what its friction counts as standing, N m
  * @param running the train under kinetic friction
  * @param starting the train under static friction
  */
-public record LoadedClock(Movement movement, Train train, double hands, LoadedTrain running, LoadedTrain starting) {
+public record LoadedClock(
+        Movement movement, Train train, double hands, double dial, LoadedTrain running, LoadedTrain starting) {
     /**
-     * The clock of a movement and a train.
+     * The clock of a movement and a train, its hands without weight.
      *
      * @param movement the movement
      * @param train the train
@@ -29,6 +32,7 @@ public record LoadedClock(Movement movement, Train train, double hands, LoadedTr
                 movement,
                 train,
                 hands,
+                0,
                 LoadedTrain.of(movement, train, Criterion.RUNNING),
                 LoadedTrain.of(movement, train, Criterion.BINDING));
     }
@@ -72,6 +76,15 @@ public record LoadedClock(Movement movement, Train train, double hands, LoadedTr
     }
 
     /**
+     * The same clock, of whose centre arbor's friction some is known to be that of motion work and hands.
+     *
+     * @param torque that their weight takes under kinetic friction, N m
+     */
+    public LoadedClock withDial(double torque) {
+        return new LoadedClock(movement, train, hands, torque, running, starting);
+    }
+
+    /**
      * The same clock with one arbor changed.
      *
      * @param index number of the arbor from the drum
@@ -80,7 +93,7 @@ public record LoadedClock(Movement movement, Train train, double hands, LoadedTr
      */
     public LoadedClock withArbor(int index, LoadedArbor kinetic, LoadedArbor stuck) {
         return new LoadedClock(
-                movement, train, hands, running.withArbor(index, kinetic), starting.withArbor(index, stuck));
+                movement, train, hands, dial, running.withArbor(index, kinetic), starting.withArbor(index, stuck));
     }
 
     /**
@@ -89,6 +102,6 @@ public record LoadedClock(Movement movement, Train train, double hands, LoadedTr
      * @param other gives escapement and pendulum
      */
     public LoadedClock withMovement(Movement other) {
-        return new LoadedClock(other, train, hands, running, starting);
+        return new LoadedClock(other, train, hands, dial, running, starting);
     }
 }

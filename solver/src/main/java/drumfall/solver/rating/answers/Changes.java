@@ -82,27 +82,50 @@ public final class Changes {
      */
     public Change thinner(int arbor) {
         ArborBuild build = rater.build(role(arbor));
-        Quantity diameter = Quantity.of(
-                build.diameter().dimension(), build.diameter().exact().multiply(THINNER));
-        ArborBuild thin = new ArborBuild(build.kind(), diameter, build.bearings(), build.bearing());
+        ArborBuild thin = thinner(build);
         // Hubs take the thickest rod and the drum's parts its own, so parts change with the rod of an arbor without a
         // like.
-        LoadedClock changed = alone(arbor) ? rater.built(role(arbor), thin).loaded(train) : built(arbor, thin);
-        return change(Change.Kind.THINNER_ARBOR, arbor, build.diameter().si(), diameter.si(), changed);
+        LoadedClock changed =
+                alone(train, arbor) ? rater.built(role(arbor), thin).loaded(train) : built(arbor, thin);
+        return change(
+                Change.Kind.THINNER_ARBOR,
+                arbor,
+                build.diameter().si(),
+                thin.diameter().si(),
+                changed);
     }
 
-    private boolean alone(int arbor) {
+    /**
+     * A build with a rod a quarter thinner.
+     *
+     * @param build the build
+     */
+    public static ArborBuild thinner(ArborBuild build) {
+        Quantity diameter = Quantity.of(
+                build.diameter().dimension(), build.diameter().exact().multiply(THINNER));
+        return new ArborBuild(build.kind(), diameter, build.bearings(), build.bearing());
+    }
+
+    /**
+     * Whether no other arbor of a train is of the same role, and so of the same build.
+     *
+     * @param train the train
+     * @param arbor from 0 at the drum
+     */
+    public static boolean alone(Train train, int arbor) {
         return IntStream.rangeClosed(0, train.meshes().size())
-                .noneMatch(other -> other != arbor && role(other) == role(arbor));
+                .noneMatch(other -> other != arbor && WeightWalk.role(train, other) == WeightWalk.role(train, arbor));
     }
 
     private LoadedClock built(int arbor, Brief.ArborBuild build) {
         LoadedArbor running = clock.running().arbors().get(arbor);
         LoadedArbor starting = clock.starting().arbors().get(arbor);
+        // Spacers and bores go with the rod, so the loads are those of the changed build.
+        Movement other = rater.built(role(arbor), build).movement();
         return clock.withArbor(
                 arbor,
-                running.withFriction(rater.friction(build, role(arbor), Criterion.RUNNING)),
-                starting.withFriction(rater.friction(build, role(arbor), Criterion.BINDING)));
+                running.withFriction(other.regime(Criterion.RUNNING).arbor(role(arbor))),
+                starting.withFriction(other.regime(Criterion.BINDING).arbor(role(arbor))));
     }
 
     /** An escape wheel of half the mass. */

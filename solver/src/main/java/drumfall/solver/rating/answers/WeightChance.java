@@ -20,11 +20,11 @@ import java.util.SplittableRandom;
  *
  * <p>Friction at the teeth is taken at the middle of one of {@value #LEVELS} levels, because each value asks for curves of
  * its own. The weight never falls as friction grows, so the quantiles with every trial moved to the lower and to the upper
- * edge of its level enclose the quantiles of the bands themselves; {@link Level} gives the two, and tests hold them close: some 0.8 % either way at worst.
+ * edge of its level enclose the quantiles of the bands themselves; {@link Level} gives the two, and tests hold them close: some 0.5 % either way at worst.
  */
 public final class WeightChance {
     /** Levels of friction at the teeth. */
-    public static final int LEVELS = 40;
+    public static final int LEVELS = 80;
 
     /** Trials that give quantiles to about one percent: levels and strata each leave half of it. */
     public static final int USUAL_TRIALS = 10_000;

@@ -23,6 +23,7 @@ import drumfall.solver.power.escape.PalletDrawing;
 import drumfall.solver.quantity.Quantity;
 import drumfall.solver.rating.AxialSizes;
 import drumfall.solver.rating.BriefParts;
+import drumfall.solver.rating.MotionChoice;
 import drumfall.solver.teeth.form.MeshPair;
 import drumfall.solver.teeth.form.ToothForm;
 import drumfall.solver.train.Mesh;
@@ -133,8 +134,8 @@ record TrainParts(Brief brief, Movement movement, Optional<SizedMotionWork> moti
     }
 
     private MotionSize motionWork(SizedMotionWork work) {
-        MeshPair first = MotionChoice.pair(MotionChoice.first(work), movement);
-        MeshPair second = MotionChoice.pair(MotionChoice.second(work), movement);
+        MeshPair first = MotionChoice.pair(MotionChoice.first(work), movement.teeth());
+        MeshPair second = MotionChoice.pair(MotionChoice.second(work), movement.teeth());
         return new MotionSize(
                 Nanometres.of(work.centreDistance()),
                 tip(first.driver(), work.cannonModule()),

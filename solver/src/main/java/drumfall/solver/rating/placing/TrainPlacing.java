@@ -28,6 +28,7 @@ import drumfall.solver.power.Movement;
 import drumfall.solver.quantity.Quantity;
 import drumfall.solver.rating.AxialSizes;
 import drumfall.solver.rating.Demand;
+import drumfall.solver.rating.MotionChoice;
 import drumfall.solver.rating.TrainRater;
 import drumfall.solver.train.SizedMotionWork;
 import drumfall.solver.train.Train;
@@ -76,7 +77,7 @@ public final class TrainPlacing {
         this.movement = rater.movement();
         this.waived = rater.limits().waived();
         this.grid = grid;
-        this.motion = MotionChoice.of(brief, movement);
+        this.motion = MotionChoice.of(brief, movement.teeth());
         this.parts = new TrainParts(brief, movement, motion);
     }
 

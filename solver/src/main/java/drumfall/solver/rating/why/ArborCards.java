@@ -9,7 +9,6 @@ import drumfall.solver.brief.Brief.BearingPlaces;
 import drumfall.solver.power.ArborFriction;
 import drumfall.solver.power.ArborRole;
 import drumfall.solver.power.Criterion;
-import drumfall.solver.power.pendulum.Pendulum;
 import drumfall.solver.rating.TrainRater;
 import java.util.Locale;
 
@@ -19,9 +18,6 @@ import java.util.Locale;
  * <p>They retrace how a build of the brief becomes supports and slopes.
  */
 final class ArborCards {
-    /** Density of steel, kg/m³. */
-    private static final double STEEL = 7750;
-
     private static final String STATICS = "moment balance on two supports; textbook statics";
 
     private final CardShelf shelf;
@@ -31,6 +27,7 @@ final class ArborCards {
     private final Criterion criterion;
     private final ArborBuild build;
     private final String pointer;
+    private final LoadCards loads;
 
     ArborCards(CardShelf shelf, TrainRater rater, ArborRole role, Criterion criterion) {
         this.shelf = shelf;
@@ -40,6 +37,7 @@ final class ArborCards {
         this.criterion = criterion;
         this.build = rater.build(role);
         this.pointer = "/arbors/" + role.name().toLowerCase(Locale.ROOT);
+        this.loads = new LoadCards(shelf, rater, role);
     }
 
     /** Name of a card of this role and criterion. */
@@ -74,7 +72,7 @@ final class ArborCards {
         Card rear = support("rear", build.bearings() == BearingPlaces.REAR || build.bearings() == BearingPlaces.BOTH);
         Card slope = slope("slope-wheel", friction().wheelSlope(), front, rear);
         slope("slope-pinion", friction().pinionSlope(), front, rear);
-        standing(slope, build.kind() == ArborKind.TURNING ? rod() : noRod());
+        standing(front, rear, slope);
     }
 
     private ArborFriction friction() {
@@ -88,6 +86,11 @@ final class ArborCards {
                 : shelf.brief("f", "/friction/staticFactor", brief.friction().staticFactor());
     }
 
+    private Card boreFriction() {
+        return middle(
+                shelf, "bore-friction", "µ", "/friction/bores", brief.friction().bores());
+    }
+
     private Card support(String where, boolean rolls) {
         Card diameter = shelf.brief("d", pointer + "/diameter", build.diameter());
         Card friction = rolls
@@ -95,12 +98,7 @@ final class ArborCards {
                         "µ_r",
                         "/arbors/bearing/friction",
                         brief.arbors().bearing().friction())
-                : middle(
-                        shelf,
-                        "bore-friction",
-                        "µ",
-                        "/friction/bores",
-                        brief.friction().bores());
+                : boreFriction();
         return shelf.figure(
                 name("slope-" + where, role, criterion),
                 "s_" + where,
@@ -116,29 +114,6 @@ final class ArborCards {
                 diameter);
     }
 
-    private Card noRod() {
-        return shelf.given("no-rod", "w_r", 0, "N", "a fixed rod bears its own weight");
-    }
-
-    private Card rod() {
-        return shelf.figure(
-                name("rod-weight", role, criterion),
-                "w_r",
-                rodWeight(build.diameter().si(), brief.frame().depth().si()),
-                "N",
-                "w_r = ρ_s π d²/4 l g",
-                in -> in[0] * Math.PI * in[1] * in[1] / 4 * in[2] * in[3],
-                "steel 0.28 lb per cubic inch: Beckett, 8th ed. 1903, p. 53",
-                shelf.given("steel-density", "ρ_s", STEEL, "kg/m3", "Beckett, 8th ed. 1903, p. 53"),
-                shelf.brief("d", pointer + "/diameter", build.diameter()),
-                shelf.brief("l", "/frame/depth", brief.frame().depth()),
-                PendulumCards.gravity(shelf));
-    }
-
-    private static double rodWeight(double diameter, double length) {
-        return STEEL * Math.PI * diameter * diameter / 4 * length * Pendulum.STANDARD_GRAVITY;
-    }
-
     private Card slope(String what, double value, Card front, Card rear) {
         return shelf.figure(
                 name(what, role, criterion),
@@ -152,8 +127,8 @@ final class ArborCards {
                 rear);
     }
 
-    /** Drag of bearings, the hands on the centre arbor, and on a turning rod its own weight. */
-    private void standing(Card slope, Card rod) {
+    /** Drag of bearings, the hands on the centre arbor, and the weight of all that no train decides. */
+    private void standing(Card front, Card rear, Card slope) {
         Card bearings = shelf.given(
                 name("bearing-count", role, criterion),
                 "n",
@@ -170,14 +145,42 @@ final class ArborCards {
                 "M_s",
                 friction().standing(),
                 "N m",
-                "M_s = n M_0 f + M_h + s w_r",
-                in -> in[0] * in[1] * in[2] + in[3] + in[4] * in[5],
+                "M_s = n M_0 f + M_h + s (w_r + w_s − w_b) + M_d",
+                in -> in[0] * in[1] * in[2] + in[3] + in[4] * (in[5] + in[6] - in[7]) + in[8],
                 CardShelf.OUR_OWN,
                 bearings,
                 drag,
                 factor(),
                 hands,
                 slope,
-                rod);
+                loads.rod(),
+                loads.spacers(),
+                loads.bores(),
+                dial(front, rear));
+    }
+
+    /** What the weight of motion work and hands takes; on a rod that stands still they turn as a bore on it does. */
+    private Card dial(Card front, Card rear) {
+        if (role != ArborRole.CENTRE) {
+            return shelf.given("no-dial", "M_d", 0, "N m", "the centre arbor alone carries the hands");
+        }
+        String name = name("dial-torque", role, criterion);
+        double value = rater.dialTorque(criterion);
+        if (build.kind() == ArborKind.TURNING) {
+            return loads.dialTorque(name, value, front, rear);
+        }
+        return shelf.figure(
+                name,
+                "M_d",
+                value,
+                "N m",
+                "M_d = µ f d/2 m_h g",
+                in -> in[0] * in[1] * in[2] / 2 * in[3] * in[4],
+                "Coulomb friction at the rod",
+                boreFriction(),
+                factor(),
+                shelf.brief("d", pointer + "/diameter", build.diameter()),
+                loads.dialMass(),
+                PendulumCards.gravity(shelf));
     }
 }

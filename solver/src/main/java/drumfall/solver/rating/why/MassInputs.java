@@ -14,7 +14,7 @@ import java.util.stream.Stream;
 
 /** Cards that the masses of wheels and pinions share: sizes of the brief, the drawn teeth, hub and arms. */
 final class MassInputs {
-    static final String MADE = "parts as they are made, without their bores; our own geometry";
+    static final String MADE = "parts as they are made, bores counted with the arbor; our own geometry";
     static final String CROSSED = "straight arms with round corners; common practice, no source";
     private static final String DRAWN = "the drawn teeth at module 1, before thinning";
     private static final double METRES = 1e-9;

@@ -21,6 +21,7 @@ final class SpinCards {
     private final LoadedClock clock;
     private final Train train;
     private final List<FreeSpin> spins;
+    private final InertiaCards inertias;
 
     SpinCards(CardShelf shelf, WhereFromBook rated, LoadedClock clock) {
         this.shelf = shelf;
@@ -28,6 +29,7 @@ final class SpinCards {
         this.clock = clock;
         this.train = clock.train();
         this.spins = FreeSpin.all(clock);
+        this.inertias = new InertiaCards(shelf, rated, clock);
     }
 
     /** The card of the arbor that stands first. */
@@ -92,13 +94,11 @@ final class SpinCards {
                 "I",
                 spin.inertia(),
                 "kg m²",
-                "I = m_w r_w² / 2 + m_p r_p² / 2",
-                in -> in[0] * in[1] * in[1] / 2 + in[2] * in[3] * in[3] / 2,
-                "wheels as discs, crossed out evenly; our own simplification",
-                wheelMass,
-                wheel,
-                drivenMass,
-                driven);
+                "I = I_w + I_p",
+                in -> in[0] + in[1],
+                "parts as they are made; rod and spacers are too near to the axis to count",
+                inertias.wheel(i),
+                inertias.driven(i));
         return shelf.figure(
                 "free-spin-%d".formatted(i + 1),
                 "t_%d".formatted(i + 1),
@@ -118,13 +118,14 @@ final class SpinCards {
         LoadedArbor arbor = clock.running().arbors().get(i);
         ArborFriction friction = arbor.friction();
         String at = "-free-%d".formatted(i + 1);
+        boolean centre = arbor.role() == ArborRole.CENTRE;
         return shelf.figure(
                 "torque" + at,
                 "M",
                 spins.get(i).torque(),
                 "N m",
-                "M = s_w m_w g + s_p m_p g + M_s − M_h",
-                in -> (in[0] * in[1] + in[2] * in[3]) * in[4] + in[5] - in[6],
+                "M = s_w m_w g + s_p m_p g + M_s − M_h − M_d",
+                in -> (in[0] * in[1] + in[2] * in[3]) * in[4] + in[5] - in[6] - in[7],
                 "friction under the parts' own weight; textbook statics",
                 shelf.given("slope-wheel" + at, "s_w", friction.wheelSlope(), "m", SET),
                 wheelMass,
@@ -132,6 +133,10 @@ final class SpinCards {
                 drivenMass,
                 rated("gravity"),
                 shelf.given("standing" + at, "M_s", friction.standing(), "N m", SET + ", and what hands take"),
-                rated(arbor.role() == ArborRole.CENTRE ? "brief.hands.torque" : "no-hands"));
+                rated(centre ? "brief.hands.torque" : "no-hands"),
+                centre
+                        ? shelf.given(
+                                "dial" + at, "M_d", clock.dial(), "N m", SET + ": the weight of motion work and hands")
+                        : rated("no-dial"));
     }
 }

@@ -7,7 +7,8 @@
  * constants of nature. What a maker sets in place of what the rating takes has cards too: {@link
  * drumfall.solver.rating.why.WhereFromDials} reckons a rating's cards anew, {@link
  * drumfall.solver.rating.why.WhereFromPower} has those of the books under any weight, {@link
- * drumfall.solver.rating.why.WhereFromMesh} those of one mesh. May depend on {@code rating} and all before it. Rejected: keeping formulas as text in the window's
+ * drumfall.solver.rating.why.WhereFromMesh} those of one mesh, {@link drumfall.solver.rating.why.WhereFromChanges} those of what
+ * changes save, {@link drumfall.solver.rating.why.WhereFromChance} that of the chance that a weight runs. May depend on {@code rating} and all before it. Rejected: keeping formulas as text in the window's
  * bundles alone; such texts drift away from what is reckoned, and no test can tell.
  */
 package drumfall.solver.rating.why;

@@ -45,7 +45,8 @@ class WeightChanceTest {
     }
 
     // The weight never falls as friction at the teeth grows, so the lower and the upper edges of the levels enclose the
-    // truth. 1.5 % between them: forty levels of a band that moves the weight by half.
+    // truth. 1.5 % between them: eighty levels of a band that moves
+    // the weight by half, and more where it is rough.
     @ParameterizedTest
     @ValueSource(doubles = {0.05, 0.5, 0.95})
     void levels_of_tooth_friction_enclose_the_quantiles_closely(double share) {
@@ -118,10 +119,10 @@ class WeightChanceTest {
     void trials_that_cannot_be_shared_out_are_refused() {
         TrainRater rater = new TrainRater(BundledBriefs.demo());
 
-        assertThatThrownBy(() -> WeightChance.of(rater, TRAIN, 41))
+        assertThatThrownBy(() -> WeightChance.of(rater, TRAIN, 81))
                 .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("must be a multiple of 40");
-        WeightChance chance = WeightChance.of(rater, TRAIN, 40);
+                .hasMessageContaining("must be a multiple of 80");
+        WeightChance chance = WeightChance.of(rater, TRAIN, 80);
         assertThatThrownBy(() -> chance.quantile(0))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("more than 0");

@@ -37,10 +37,7 @@ class WhereFromPowerTest {
 
     private static Case at(double over, double friction, double quality, int falls) {
         Train train = Trains.of("85/10 m1.5 | 66/12 m1.5 · 83/12 m1 · 55/12 m1 · E21", "36", falls);
-        LoadedClock clock = LoadedClock.of(
-                RATER.movement(new BandPoint(friction, friction, friction, quality)),
-                train,
-                BRIEF.hands().torque().si());
+        LoadedClock clock = RATER.loaded(train, new BandPoint(friction, friction, friction, quality));
         PowerBooks books = new BookKeeper(clock).under(clock.leastWeight() * over);
         return new Case(books, WhereFromPower.of(WhereFromBook.of(RATER, RATER.rate(train)), clock, books));
     }
@@ -78,8 +75,7 @@ class WhereFromPowerTest {
     @CsvSource({"0, 0", "0.5, 0.5", "0.3, 0.8", "1, 1"})
     void the_least_weight_is_reckoned_anew_at_any_place_in_the_bands(double friction, double quality) {
         BandPoint point = new BandPoint(friction, friction, friction, quality);
-        LoadedClock clock = LoadedClock.of(
-                RATER.movement(point), TRAIN, BRIEF.hands().torque().si());
+        LoadedClock clock = RATER.loaded(TRAIN, point);
 
         Card card = new WhereFromDials(RATED).leastWeight(BRIEF, point);
 
@@ -90,10 +86,7 @@ class WhereFromPowerTest {
     @ParameterizedTest
     @CsvSource({"0, 0", "0.5, 0.5", "1, 1"})
     void the_arbor_that_stands_first_is_the_one_of_the_shortest_spin(double friction, double quality) {
-        LoadedClock clock = LoadedClock.of(
-                RATER.movement(new BandPoint(friction, friction, friction, quality)),
-                TRAIN,
-                BRIEF.hands().torque().si());
+        LoadedClock clock = RATER.loaded(TRAIN, new BandPoint(friction, friction, friction, quality));
         double[] spins =
                 FreeSpin.all(clock).stream().mapToDouble(FreeSpin::seconds).toArray();
 

@@ -45,6 +45,16 @@ class ToothAreaTest {
         assertThat(ToothArea.disc(form)).isCloseTo(drawn, within(2 * TOLERANCE * 5 * form.toothCount()));
     }
 
+    // As the area; a shell of that thickness has its second moment with the square of the tip's radius.
+    @ParameterizedTest
+    @MethodSource("everyForm")
+    void the_disc_resists_being_turned_as_the_drawn_ring(ToothForm form) {
+        double drawn = ToothRing.of(form, 1, 0, TOLERANCE).moments().polar();
+        double tip = form.flank().tipRadius();
+
+        assertThat(ToothArea.polar(form)).isCloseTo(drawn, within(2 * TOLERANCE * 5 * form.toothCount() * tip * tip));
+    }
+
     // A rounded leaf ends where its thinned flanks cross, which the sum leaves out: less than a thousandth of the disc.
     @ParameterizedTest
     @MethodSource("everyForm")

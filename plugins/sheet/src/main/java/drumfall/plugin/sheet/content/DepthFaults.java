@@ -94,6 +94,7 @@ final class DepthFaults {
                         was.movement(),
                         was.train(),
                         was.hands(),
+                        was.dial(),
                         changed(was.running(), index, curve(path, Criterion.RUNNING)),
                         changed(was.starting(), index, curve(path, Criterion.BINDING)))
                 .leastWeight();

@@ -1,12 +1,11 @@
 // SPDX-FileCopyrightText: 2026 The Drumfall authors
 // SPDX-License-Identifier: Apache-2.0
-package drumfall.solver.rating.placing;
+package drumfall.solver.rating;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
 import drumfall.solver.brief.Brief;
 import drumfall.solver.brief.BundledBriefs;
-import drumfall.solver.rating.TrainRater;
 import drumfall.solver.samples.Briefs;
 import drumfall.solver.train.SizedMotionWork;
 import org.junit.jupiter.api.Test;
@@ -16,7 +15,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** The motion work that a brief gets. */
 class MotionChoiceTest {
     private static SizedMotionWork work(Brief brief) {
-        return MotionChoice.of(brief, new TrainRater(brief).movement()).orElseThrow();
+        return MotionChoice.of(brief, new TrainRater(brief).movement().teeth()).orElseThrow();
     }
 
     @ParameterizedTest
@@ -24,7 +23,9 @@ class MotionChoiceTest {
     void every_bundled_brief_has_one_of_twelve_with_a_wall_around_the_centre_arbor(String name) {
         Brief brief = BundledBriefs.load(name).orElseThrow();
         SizedMotionWork work = work(brief);
-        double root = MotionChoice.pair(MotionChoice.first(work), new TrainRater(brief).movement())
+        double root = MotionChoice.pair(
+                                MotionChoice.first(work),
+                                new TrainRater(brief).movement().teeth())
                         .driver()
                         .flank()
                         .rootRadius()

@@ -1,11 +1,10 @@
 // SPDX-FileCopyrightText: 2026 The Drumfall authors
 // SPDX-License-Identifier: Apache-2.0
-package drumfall.solver.rating.placing;
+package drumfall.solver.rating;
 
 import drumfall.solver.brief.Brief;
-import drumfall.solver.power.Movement;
-import drumfall.solver.rating.BriefChoices;
 import drumfall.solver.ratio.CountRange;
+import drumfall.solver.teeth.MeshLoss;
 import drumfall.solver.teeth.MeshTeeth;
 import drumfall.solver.teeth.form.BasicRack;
 import drumfall.solver.teeth.form.InvoluteGear;
@@ -36,9 +35,9 @@ public final class MotionChoice {
      * The motion work of a brief; empty if it asks for none, or none has teeth that print.
      *
      * @param brief the brief
-     * @param movement its movement, which chooses the teeth
+     * @param teeth chooses the teeth
      */
-    public static Optional<SizedMotionWork> of(Brief brief, Movement movement) {
+    public static Optional<SizedMotionWork> of(Brief brief, MeshLoss teeth) {
         if (!brief.hands().motionWork()) {
             return Optional.empty();
         }
@@ -49,18 +48,18 @@ public final class MotionChoice {
                         new CountRange(fewest, LARGEST_STEP * most),
                         new BriefChoices(brief).modules())
                 .all().stream()
-                        .filter(work -> prints(work, movement) && bears(work, brief, movement))
+                        .filter(work -> prints(work, teeth) && bears(work, brief, teeth))
                         .findFirst();
     }
 
-    private static boolean prints(SizedMotionWork work, Movement movement) {
-        return movement.teeth(first(work)).isPresent()
-                && movement.teeth(second(work)).isPresent();
+    private static boolean prints(SizedMotionWork work, MeshLoss teeth) {
+        return drawn(first(work), teeth).isPresent()
+                && drawn(second(work), teeth).isPresent();
     }
 
     /** The cannon pinion has the brief's wall around the centre arbor, or its pipe would break through the leaves' roots. */
-    private static boolean bears(SizedMotionWork work, Brief brief, Movement movement) {
-        double root = pair(first(work), movement).driver().flank().rootRadius()
+    private static boolean bears(SizedMotionWork work, Brief brief, MeshLoss teeth) {
+        double root = pair(first(work), teeth).driver().flank().rootRadius()
                 * work.cannonModule().metres();
         double bore = (brief.arbors().centre().diameter().si()
                         + brief.fit().clearance().si())
@@ -85,11 +84,11 @@ public final class MotionChoice {
      * have, turned round; where these may only be driven, as lantern pinions, involute teeth without undercut.
      *
      * @param mesh the mesh
-     * @param movement chooses the teeth
+     * @param teeth chooses the teeth
      * @throws IllegalArgumentException if no teeth print
      */
-    public static MeshPair pair(Mesh mesh, Movement movement) {
-        MeshPair pair = movement.teeth(mesh)
+    public static MeshPair pair(Mesh mesh, MeshLoss teeth) {
+        MeshPair pair = drawn(mesh, teeth)
                 .map(MeshTeeth::pair)
                 .orElseThrow(() -> new IllegalArgumentException("The teeth (none) of mesh " + mesh
                         + " of the motion work must be ones that print. Maybe take a larger module."));
@@ -99,6 +98,10 @@ public final class MotionChoice {
         double shift = Math.max(0, InvoluteGear.leastShift(BasicRack.ISO_53_A, mesh.leafCount()));
         return InvolutePair.of(BasicRack.ISO_53_A, mesh.leafCount(), mesh.toothCount(), shift, -shift)
                 .mesh();
+    }
+
+    private static Optional<MeshTeeth> drawn(Mesh mesh, MeshLoss teeth) {
+        return teeth.teeth(mesh.toothCount(), mesh.leafCount(), mesh.module());
     }
 
     private static Mesh mesh(int wheel, int pinion, ToothModule module) {
