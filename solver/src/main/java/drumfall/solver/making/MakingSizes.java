@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.solver.making;
 
+import drumfall.solver.brief.Brief;
 import drumfall.solver.fitting.Beyond;
 import drumfall.solver.layout.size.Nanometres;
 import drumfall.solver.making.part.Joint;
@@ -9,6 +10,7 @@ import drumfall.solver.parts.BobSize;
 import drumfall.solver.parts.DrumForm;
 import drumfall.solver.parts.SquareSize;
 import drumfall.solver.parts.WeightCan;
+import drumfall.solver.rating.AxialSizes;
 
 /**
  * Sizes of printed parts that neither brief nor train holds, metres; what they are for stands with each group.
@@ -31,6 +33,8 @@ public record MakingSizes(
         Pendulum pendulum,
         Hands hands,
         Frame frame) {
+    private static final double METRES = 1e-9;
+
     /**
      * Pallets; of the escape wheel see {@link drumfall.solver.parts.PartStock}.
      *
@@ -85,7 +89,6 @@ public record MakingSizes(
      * @param tip width of their tips
      * @param thickness of the hands and their collars
      * @param pipeWall wall of the cannon's and the hour wheel's pipes
-     * @param pipeLength length of the hour wheel's pipe
      * @param fingers length of the clutch's fingers
      * @param grip by how much their bore is smaller in radius
      */
@@ -95,7 +98,6 @@ public record MakingSizes(
             double tip,
             double thickness,
             double pipeWall,
-            double pipeLength,
             double fingers,
             double grip) {}
 
@@ -111,12 +113,37 @@ public record MakingSizes(
     /**
      * How far rods and pillars reach beyond what they carry: for the square with its collar, and for both hands, their collars
      * and the clutch's fingers.
+     *
+     * @param brief the brief
      */
-    public Beyond beyond() {
+    public Beyond beyond(Brief brief) {
         return new Beyond(
                 Nanometres.of(frame.pocket()),
                 Nanometres.of(winding.square().collar() + winding.square().length()),
-                Nanometres.of(hands.pipeLength() + 2 * hands.thickness() + hands.fingers()));
+                Nanometres.of(hourPipe(brief) + handsApart(brief) + 2 * hands.thickness() + hands.fingers()));
+    }
+
+    /**
+     * Length of the hour wheel's pipe, m, in whole layers: both hands pass before the winding square, which stands before the
+     * motion work, wherever the end shake of its arbor lets it stand. A dial has its place behind them.
+     *
+     * @param brief the brief
+     */
+    public double hourPipe(Brief brief) {
+        AxialSizes axial = new AxialSizes(brief);
+        double square = winding.square().collar() + winding.square().length();
+        double room = METRES * (axial.gaps().axial() + axial.gaps().spacing()) + square + 2 * hands.thickness();
+        double layer = brief.printer().layer().si();
+        return layer * Math.ceil(room / layer - 1e-9);
+    }
+
+    /**
+     * From the end of the hour wheel's pipe to the minute hand, m, so that the hour wheel is free between the two.
+     *
+     * @param brief the brief
+     */
+    public double handsApart(Brief brief) {
+        return METRES * new AxialSizes(brief).gaps().axial();
     }
 
     /** Sizes in common use for printed clocks of wall size; common practice, no source. */
@@ -128,7 +155,7 @@ public record MakingSizes(
                 new Winding(SquareSize.CUSTOMARY, 0.08),
                 new Weight(WeightCan.CUSTOMARY, 0.01),
                 new Pendulum(0.006, BobSize.PROPORTION, 0.0016, 0.03, 0.006, 0.008, 0.01, 0.003),
-                new Hands(0.1, 0.07, 0.003, 0.0024, 0.0012, 0.012, 0.006, 0.0001),
+                new Hands(0.1, 0.07, 0.003, 0.0024, 0.0012, 0.006, 0.0001),
                 new Frame(0.0042, 0.003, new Joint(0.008, 0.008, 0.012, 0.06)));
     }
 }

@@ -13,6 +13,7 @@ import drumfall.solver.kit.HoleRow;
 import drumfall.solver.kit.Item;
 import drumfall.solver.kit.Kit;
 import drumfall.solver.layout.size.Face;
+import drumfall.solver.making.BeforePlate;
 import drumfall.solver.making.Mount;
 import drumfall.solver.making.MovementPart;
 import java.math.BigDecimal;
@@ -41,6 +42,7 @@ final class KitTables {
             tables.add(holes());
             tables.add(shakes());
         });
+        kit.beforePlate().filter(stack -> !stack.levels().isEmpty()).ifPresent(stack -> tables.add(before(stack)));
         return tables;
     }
 
@@ -210,6 +212,21 @@ final class KitTables {
                 fixed(1e-6 * shake.least(), 2),
                 fixed(1e-6 * shake.most(), 2),
                 String.format(Locale.ROOT, "%.1f %%", 100 * shake.chance().outside()));
+    }
+
+    private static Table before(BeforePlate stack) {
+        String dial = stack.dial()
+                .map(room -> " A dial has its place from " + fixed(1e3 * room.from(), 2) + " to "
+                        + fixed(1e3 * room.to(), 2) + " mm; leave a hole in it for the key.")
+                .orElse("");
+        return new Table(
+                "before-plate",
+                "Before the front plate",
+                "Measured from the plate's front face. All of it takes " + fixed(1e3 * stack.room(), 2) + " mm." + dial,
+                List.of("part", "from_mm", "to_mm"),
+                stack.levels().stream()
+                        .map(level -> List.of(level.part(), fixed(1e3 * level.from(), 2), fixed(1e3 * level.to(), 2)))
+                        .toList());
     }
 
     static String fixed(double value, int places) {

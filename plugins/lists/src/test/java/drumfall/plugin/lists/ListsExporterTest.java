@@ -27,6 +27,7 @@ import drumfall.solver.kit.Build;
 import drumfall.solver.kit.BuildWay;
 import drumfall.solver.kit.Builds;
 import drumfall.solver.kit.Kit;
+import drumfall.solver.making.BeforePlate;
 import drumfall.solver.making.MovementPart;
 import drumfall.solver.rating.Rating;
 import drumfall.solver.rating.TrainRater;
@@ -88,6 +89,7 @@ class ListsExporterTest {
                         "cutting.csv",
                         "holes.csv",
                         "end-shake.csv",
+                        "before-plate.csv",
                         "lists.html");
     }
 
@@ -123,6 +125,25 @@ class ListsExporterTest {
                 .sum();
         // Each mass is rounded to a tenth of a gram.
         assertThat(listed).isCloseTo(1e3 * KIT.printedMass(), org.assertj.core.api.Assertions.within(0.05 * 60));
+    }
+
+    @Test
+    void what_stands_before_the_front_plate_is_listed_with_the_room_it_takes() throws IOException {
+        BeforePlate stack = KIT.beforePlate().orElseThrow();
+        List<String> rows = lines(export(HANDOVER), "before-plate.csv");
+
+        assertThat(rows).hasSize(1 + stack.levels().size());
+        for (int i = 0; i < stack.levels().size(); i++) {
+            BeforePlate.Level level = stack.levels().get(i);
+            assertThat(rows.get(i + 1))
+                    .isEqualTo(String.format(
+                            Locale.ROOT, "%s,%.2f,%.2f", level.part(), 1e3 * level.from(), 1e3 * level.to()));
+        }
+        assertThat(stack.levels())
+                .extracting(BeforePlate.Level::part)
+                .contains("minute-hand", "arbor-1-winding-square");
+        assertThat(export(HANDOVER).text("lists.html"))
+                .contains(String.format(Locale.ROOT, "All of it takes %.2f mm.", 1e3 * stack.room()));
     }
 
     // What a rod gives: pieces, one saw cut after each, and what is left; a rod used up has no last cut.
