@@ -146,6 +146,36 @@ class ListsExporterTest {
                 .contains(String.format(Locale.ROOT, "All of it takes %.2f mm.", 1e3 * stack.room()));
     }
 
+    // By hand: frame, parts and each spacer are off by 0.1 mm at most (the brief's), so n of them by n tenths at their
+    // worst
+    // and by √n tenths as the root of the sum of squares.
+    @Test
+    void end_shakes_are_told_at_their_worst_and_as_a_root_sum_of_squares_with_what_helps_most() throws IOException {
+        List<String> rows = lines(export(HANDOVER), "end-shake.csv");
+        double error = 1e3 * HANDOVER.brief().fit().heightError().si();
+        assertThat(rows.get(0)).endsWith("least_mm,most_mm,likely_least_mm,likely_most_mm,outside_the_band,helps_most");
+        for (int i = 1; i < rows.size(); i++) {
+            String row = rows.get(i);
+            int spacers = (cell(row, 1).equals("0.00") ? 0 : 1) + (cell(row, 3).equals("0.00") ? 0 : 1);
+            double middle = Double.parseDouble(cell(row, 4));
+            assertThat(Double.parseDouble(cell(row, 6)) - middle)
+                    .isCloseTo(error * (2 + spacers), org.assertj.core.api.Assertions.within(0.006));
+            assertThat(Double.parseDouble(cell(row, 8)) - middle)
+                    .isCloseTo(error * Math.sqrt(2.0 + spacers), org.assertj.core.api.Assertions.within(0.006));
+            String asked = KIT.fitted()
+                    .orElseThrow()
+                    .arbors()
+                    .get(i - 1)
+                    .standing()
+                    .orElseThrow()
+                    .shake()
+                    .change()
+                    .map(change -> change.part() + " ")
+                    .orElse("none");
+            assertThat(cell(row, 10)).startsWith(asked);
+        }
+    }
+
     // What a rod gives: pieces, one saw cut after each, and what is left; a rod used up has no last cut.
     @Test
     void pieces_cuts_and_what_is_left_make_up_every_rod() {
