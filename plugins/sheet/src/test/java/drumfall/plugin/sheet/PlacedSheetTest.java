@@ -123,6 +123,21 @@ class PlacedSheetTest {
         assertThat(pdf).contains(said);
     }
 
+    // The order is the kit's: nearest to the plate first.
+    @Test
+    void motion_work_square_and_hands_go_on_in_the_order_in_which_they_stand() {
+        String order = html.substring(html.indexOf("Order of assembly"));
+        int before = order.indexOf("On the front plate, each so far from its front face");
+        assertThat(before).isPositive();
+        for (BeforePlate.Level level : KIT.beforePlate().orElseThrow().levels()) {
+            int at = order.indexOf(level.part().replace('-', ' ') + " at " + mm(1e9 * level.from()), before);
+            assertThat(at).as(level.part()).isGreaterThanOrEqualTo(before);
+            before = at;
+        }
+        assertThat(order.indexOf("Put in the pallets")).isGreaterThan(before);
+        assertThat(order).contains("Press each bearing into its seat");
+    }
+
     // The centre arbor is the second; the hands' levels are above the front plate, as far before it as the kit has
     // them.
     @Test

@@ -22,6 +22,9 @@ public final class PlacedDrawings {
     private static final double MARGIN = 4;
     private static final double BESIDE = 2.5;
 
+    /** How far the numbers stand below the back plate: clear of it where a section a foot wide is shown half a page wide. */
+    private static final double NUMBERS = 16;
+
     /** Sums of decimal sizes miss each other in the last digits, mm. */
     private static final double HAIR = 1e-6;
 
@@ -95,11 +98,12 @@ public final class PlacedDrawings {
         rectangle(left, -plate, right, 0);
         rectangle(left, inner, right, inner + plate);
         for (int arbor = 0; arbor < along.length; arbor++) {
-            labels.add(new Label(along[arbor] - 1, -plate - 2 * MARGIN, Integer.toString(arbor + 1)));
+            labels.add(new Label(along[arbor] - 1, -plate - NUMBERS, Integer.toString(arbor + 1)));
         }
         double motion = mm(layout.planes().depth()) - plate;
         double top = Math.max(motion, before(parts, along, inner + plate, mm(depth) - inner)) + MARGIN;
-        return new Drawing("section-back-plate-below", new Box(left, -plate - 3 * MARGIN, right, top), strokes, labels);
+        return new Drawing(
+                "section-back-plate-below", new Box(left, -plate - NUMBERS - MARGIN, right, top), strokes, labels);
     }
 
     /** Draws what stands on the arbors before the front plate, slab by slab, and says where it ends. */
