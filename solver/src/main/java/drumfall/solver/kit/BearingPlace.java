@@ -16,8 +16,8 @@ import java.util.Optional;
  * @param arbor from 1 at the drum
  * @param build how the arbor is built
  * @param count how many, 1 or 2
- * @param seat in the plate, or in what turns on a rod that stands still; empty on a drum's rod that stands still, without a
- *     size in the brief, and where none can be drilled
+ * @param seat in the plate, or in what turns on a rod that stands still; empty without a size in the
+ *     brief, and where none can be drilled
  * @param unseated why no drill serves for the seat; empty otherwise
  */
 public record BearingPlace(
@@ -35,7 +35,7 @@ public record BearingPlace(
         if (count == 0) {
             return Optional.empty();
         }
-        if (plain(arbor, build)) {
+        if (plain(build)) {
             return Optional.of(new BearingPlace(arbor, build, count, Optional.empty(), Optional.empty()));
         }
         try {
@@ -48,9 +48,9 @@ public record BearingPlace(
         }
     }
 
-    /** On the drum's rod turn several parts one after another; neither they nor a hub for a bearing of no size have a seat. */
-    private static boolean plain(int arbor, ArborBuild build) {
-        return build.kind() == ArborKind.FIXED && (arbor == 1 || build.bearing().isEmpty());
+    /** A hub for a bearing of no size has no seat. */
+    private static boolean plain(ArborBuild build) {
+        return build.kind() == ArborKind.FIXED && build.bearing().isEmpty();
     }
 
     /**
@@ -71,7 +71,7 @@ public record BearingPlace(
 
     /** What carries it: a seat as drawn, or why there is none. */
     public String seating() {
-        if (plain(arbor, build)) {
+        if (plain(build)) {
             return "in what turns on the rod, printed with a bore that runs on it and no seat";
         }
         if (unseated.isPresent()) {

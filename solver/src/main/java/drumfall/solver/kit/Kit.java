@@ -13,6 +13,7 @@ import drumfall.solver.fitting.PlateHole;
 import drumfall.solver.layout.Box;
 import drumfall.solver.layout.Layout;
 import drumfall.solver.layout.size.Nanometres;
+import drumfall.solver.making.BeforePlate;
 import drumfall.solver.making.Bob;
 import drumfall.solver.making.MakingSizes;
 import drumfall.solver.making.MovementPart;
@@ -63,7 +64,7 @@ public record Kit(
                 MovementParts.of(rater, rating, layout).parts(),
                 layout,
                 layout.map(placed -> FittedMovement.of(
-                        rater, rating.train(), placed, MakingSizes.customary().beyond())));
+                        rater, rating.train(), placed, MakingSizes.customary().beyond(rater.brief()))));
     }
 
     /** The brief. */
@@ -125,6 +126,12 @@ public record Kit(
                     "be at least as long as the longest arbor (" + longest.name() + "), " + needed,
                     "take rods of " + needed);
         }
+    }
+
+    /** What stands before the front plate; empty without places. */
+    public Optional<BeforePlate> beforePlate() {
+        return fitted.map(movement -> BeforePlate.of(
+                parts, 1e-9 * movement.depth() + brief().frame().plate().si()));
     }
 
     /** The holes of both plates, the front plate's first; none without places. */

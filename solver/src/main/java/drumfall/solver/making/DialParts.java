@@ -52,7 +52,7 @@ final class DialParts {
         return cannonPipe() + 2 * shop.print().fit();
     }
 
-    private double hourPipe() {
+    private double hourPipeDiameter() {
         return hourBore() + 2 * sizes().pipeWall();
     }
 
@@ -62,6 +62,7 @@ final class DialParts {
         GearCut minutePinion = cut(motion.second().driver(), motion.secondModule());
         GearCut hour = cut(motion.second().follower(), motion.secondModule());
         double plane = shop.wheelThickness();
+        double pipe = shop.sizes().hourPipe(shop.brief());
         int minuteAxis = shop.arbors() + 1;
         Mount onStud = new Mount(OptionalInt.empty(), Face.FRONT, shop.stances(minuteAxis, plane(0, 0)));
         return List.of(
@@ -76,17 +77,17 @@ final class DialParts {
                 shop.part(
                         "hour-wheel",
                         1,
-                        new PipedWheel(wheel(hour, hourBore()), hourPipe(), sizes().pipeLength()).solid(),
+                        new PipedWheel(wheel(hour, hourBore()), hourPipeDiameter(), pipe).solid(),
                         toothing(hour),
                         onCentre(plane(1, 0))),
                 shop.part(
                         "minute-hand",
                         hand(sizes().minuteLength(), cannonPipe()).solid(),
-                        onCentre(plane(1, plane + sizes().pipeLength()))),
+                        onCentre(plane(1, plane + pipe + shop.sizes().handsApart(shop.brief())))),
                 shop.part(
                         "hour-hand",
-                        hand(sizes().hourLength(), hourPipe()).solid(),
-                        onCentre(plane(1, plane + sizes().pipeLength() - 2 * sizes().thickness()))));
+                        hand(sizes().hourLength(), hourPipeDiameter()).solid(),
+                        onCentre(plane(1, plane + pipe - 2 * sizes().thickness()))));
     }
 
     private Mount onCentre(ToDoubleFunction<FramePlaces> bed) {
@@ -108,7 +109,7 @@ final class DialParts {
         double gap = METRES * shop.axial().gaps().spacing();
         double height =
                 Math.floor(gap / shop.print().layer() + 1e-9) * shop.print().layer();
-        return new Spacer(hourBore(), hourPipe(), height, shop.print());
+        return new Spacer(hourBore(), hourPipeDiameter(), height, shop.print());
     }
 
     private static List<MovementPart.Toothing> toothing(GearCut... cuts) {
@@ -127,14 +128,17 @@ final class DialParts {
         return new WheelPart(teeth, Crossings.NONE, shop.wheelThickness(), bore, PinCircle.NONE, shop.print());
     }
 
-    /** The cannon pinion's pipe passes through spacer, hour wheel and pipe and ends a hand's height above them. */
+    /** The cannon pinion's pipe passes through spacer, hour wheel and pipe and ends with the minute hand. */
     private CannonPinion cannonPinion(GearCut leaves) {
         return new CannonPinion(
                 leaves,
                 shop.wheelThickness(),
                 centreBore(),
                 cannonPipe(),
-                planeToPlane() + sizes().pipeLength() + 2 * sizes().thickness(),
+                planeToPlane()
+                        + shop.sizes().hourPipe(shop.brief())
+                        + shop.sizes().handsApart(shop.brief())
+                        + 2 * sizes().thickness(),
                 sizes().fingers(),
                 sizes().grip(),
                 shop.print().extrusion(),

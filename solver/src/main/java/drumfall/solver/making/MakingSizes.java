@@ -2,7 +2,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.solver.making;
 
+import drumfall.solver.brief.Brief;
 import drumfall.solver.fitting.Beyond;
+import drumfall.solver.layout.size.Gaps;
 import drumfall.solver.layout.size.Nanometres;
 import drumfall.solver.making.part.Joint;
 import drumfall.solver.parts.BobSize;
@@ -10,6 +12,7 @@ import drumfall.solver.parts.DrumForm;
 import drumfall.solver.parts.HandSize;
 import drumfall.solver.parts.SquareSize;
 import drumfall.solver.parts.WeightCan;
+import drumfall.solver.rating.AxialSizes;
 
 /**
  * Sizes of printed parts that neither brief nor train holds, metres; what they are for stands with each group.
@@ -32,6 +35,8 @@ public record MakingSizes(
         Pendulum pendulum,
         HandSize hands,
         Frame frame) {
+    private static final double METRES = 1e-9;
+
     /**
      * Pallets; of the escape wheel see {@link drumfall.solver.parts.PartStock}.
      *
@@ -90,12 +95,41 @@ public record MakingSizes(
     /**
      * How far rods and pillars reach beyond what they carry: for the square with its collar, and for both hands, their collars
      * and the clutch's fingers.
+     *
+     * @param brief the brief
      */
-    public Beyond beyond() {
+    public Beyond beyond(Brief brief) {
         return new Beyond(
                 Nanometres.of(frame.pocket()),
                 Nanometres.of(winding.square().collar() + winding.square().length()),
-                Nanometres.of(hands.beyond()));
+                Nanometres.of(hands.beyond(
+                        winding.square(),
+                        METRES * new AxialSizes(brief).gaps().axial(),
+                        METRES * new AxialSizes(brief).gaps().spacing(),
+                        brief.printer().layer().si())));
+    }
+
+    /**
+     * Length of the hour wheel's pipe, m: see {@link HandSize#hourPipe}.
+     *
+     * @param brief the brief
+     */
+    public double hourPipe(Brief brief) {
+        Gaps gaps = new AxialSizes(brief).gaps();
+        return hands.hourPipe(
+                winding.square(),
+                METRES * gaps.axial(),
+                METRES * gaps.spacing(),
+                brief.printer().layer().si());
+    }
+
+    /**
+     * From the end of the hour wheel's pipe to the minute hand, m, so that the hour wheel is free between the two.
+     *
+     * @param brief the brief
+     */
+    public double handsApart(Brief brief) {
+        return METRES * new AxialSizes(brief).gaps().axial();
     }
 
     /** Sizes in common use for printed clocks of wall size; common practice, no source. */

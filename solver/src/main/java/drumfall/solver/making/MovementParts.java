@@ -69,8 +69,8 @@ public record MovementParts(
         MovementParts hands = MotionChoice.of(rater.brief(), rater.movement().teeth())
                 .map(work -> going.with(MotionTeeth.of(work, rater.movement())))
                 .orElse(going);
-        return layout.map(placed -> hands.with(
-                        FramePlaces.of(placed, FittedMovement.of(rater, rating.train(), placed, sizes.beyond()))))
+        return layout.map(placed -> hands.with(FramePlaces.of(
+                        placed, FittedMovement.of(rater, rating.train(), placed, sizes.beyond(rater.brief())))))
                 .orElse(hands);
     }
 

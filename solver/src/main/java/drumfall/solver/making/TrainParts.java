@@ -51,7 +51,7 @@ final class TrainParts {
         return shop.part(
                 Workshop.arbor(0) + "-wheel",
                 1,
-                wheel.solid(),
+                seats.below(0, shop.toward(0), wheel.solid()),
                 List.of(toothing(wheel.teeth())),
                 shop.between(0, 0, shop.toward(0)));
     }
@@ -95,6 +95,7 @@ final class TrainParts {
     private EscapeWheel escapeWheel(double foot) {
         PartStock stock = shop.movement().parts();
         return escapement.wheel(crossings(
+                shop.arbors() - 1,
                 stock.escapeTeeth().root(stock.escapeWheelRadius()),
                 stock.crossing().escapeRim(),
                 foot));
@@ -117,10 +118,7 @@ final class TrainParts {
         double rim = shop.movement().parts().crossing().rim(mesh.module().metres());
         return new WheelPart(
                 teeth,
-                crossings(
-                        teeth.rootRadius(),
-                        rim,
-                        Math.max(foot, seats.wheelBore(arbor) / 2 + shop.print().wall())),
+                crossings(arbor, teeth.rootRadius(), rim, foot),
                 shop.wheelThickness(),
                 shop.bore(arbor),
                 pins,
@@ -128,9 +126,10 @@ final class TrainParts {
     }
 
     /** Whether a wheel is crossed out is its own affair, but for windows that what stands on it closes altogether. */
-    private Crossings crossings(double root, double rim, double foot) {
+    private Crossings crossings(int arbor, double root, double rim, double foot) {
         Crossing crossing = shop.movement().parts().crossing();
-        double hub = Math.max(crossing.hubRadius(), foot);
+        double seat = seats.wheelBore(arbor) / 2 + shop.print().wall();
+        double hub = Math.max(crossing.hubRadius(), Math.max(foot, seat));
         double corner = crossing.cornerWithin(root - rim - hub);
         return crossing.crossed(root, rim) && corner > 0
                 ? new Crossings(2 * hub, rim, crossing.arms(), crossing.armWidth(), corner)

@@ -52,8 +52,8 @@ public record Crossing(
      * Crossings for printed clocks that hang on a wall; common practice, no source.
      *
      * @param wall the thinnest wall that is printed, m
-     * @param rod diameter of the thickest rod, m
-     * @param hubWall material around a rod, m; a hub has at least the thinnest wall
+     * @param rod diameter of the thickest rod, or of the widest bearing in a hub, m
+     * @param hubWall material around it, m; a hub has at least the thinnest wall
      */
     public static Crossing of(double wall, double rod, double hubWall) {
         double arm = ARM_WALLS * wall;

@@ -11,10 +11,12 @@ import java.util.List;
  * <p>Bores are as wide as what they sit on, so nothing is heavier than it says here.
  *
  * @param size hands, pipes and clutch
+ * @param square the winding square with its collar
  * @param bore diameter of the centre arbor's rod, m, positive
  * @param hubWall material around a rod, m, positive
  * @param wheel thickness of a wheel and length of the cannon pinion, m, positive
- * @param gap from one wheel's plane to the next, m, not negative
+ * @param gap least gap along the arbors, m, not negative
+ * @param spacing from one wheel's plane to the next, m, not negative
  * @param layer height of a printed layer, m, positive
  * @param extrusion width of an extrusion, m, positive
  * @param cannon area of the cannon pinion with its leaves, m²
@@ -23,10 +25,12 @@ import java.util.List;
  */
 public record DialForm(
         HandSize size,
+        SquareSize square,
         double bore,
         double hubWall,
         double wheel,
         double gap,
+        double spacing,
         double layer,
         double extrusion,
         double cannon,
@@ -74,18 +78,19 @@ public record DialForm(
     }
 
     private List<Prism> prisms() {
-        double front = 2 * wheel + gap + size.pipeLength();
-        double end = front + 2 * size.thickness();
-        double spacer = Math.floor(gap / layer + ROUNDING) * layer;
+        double pipe = size.hourPipe(square, gap, spacing, layer);
+        double front = 2 * wheel + spacing + pipe;
+        double end = front + gap + 2 * size.thickness();
+        double spacer = Math.floor(spacing / layer + ROUNDING) * layer;
         return List.of(
                 Prism.of(cannon - disc(bore), 0, wheel),
                 Prism.of(disc(cannonPipe()) - disc(bore), wheel, end - wheel),
                 Prism.of(fingers(), end, size.fingers()),
                 Prism.of(disc(hourPipe()) - disc(hourBore()), wheel, spacer),
-                Prism.of(hour - disc(hourBore()), wheel + gap, wheel),
-                Prism.of(disc(hourPipe()) - disc(hourBore()), 2 * wheel + gap, size.pipeLength()),
-                Prism.of(hand(size.minuteLength(), cannonPipe()), front, size.thickness()),
-                Prism.of(collar(cannonPipe()), front + size.thickness(), size.thickness()),
+                Prism.of(hour - disc(hourBore()), wheel + spacing, wheel),
+                Prism.of(disc(hourPipe()) - disc(hourBore()), 2 * wheel + spacing, pipe),
+                Prism.of(hand(size.minuteLength(), cannonPipe()), front + gap, size.thickness()),
+                Prism.of(collar(cannonPipe()), front + gap + size.thickness(), size.thickness()),
                 Prism.of(hand(size.hourLength(), hourPipe()), front - 2 * size.thickness(), size.thickness()),
                 Prism.of(collar(hourPipe()), front - size.thickness(), size.thickness()));
     }

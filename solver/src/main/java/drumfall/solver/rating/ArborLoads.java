@@ -63,9 +63,11 @@ public final class ArborLoads {
     private static DialForm dial(Brief brief, double cannon, double hour) {
         return new DialForm(
                 HandSize.CUSTOMARY,
+                SquareSize.CUSTOMARY,
                 brief.arbors().centre().diameter().si(),
                 brief.parts().hubWall().si(),
                 brief.parts().wheelThickness().si(),
+                METRES * new AxialSizes(brief).gaps().axial(),
                 METRES * new AxialSizes(brief).gaps().spacing(),
                 brief.printer().layer().si(),
                 brief.printer().nozzle().si(),
@@ -182,7 +184,12 @@ public final class ArborLoads {
 
     /** From the middle of the front plate to the front end of the centre arbor's rod, m. */
     public double beforeSupport() {
-        return METRES * (axial.plate() / 2.0 + before()) + HandSize.CUSTOMARY.beyond();
+        return METRES * (axial.plate() / 2.0 + before())
+                + HandSize.CUSTOMARY.beyond(
+                        SquareSize.CUSTOMARY,
+                        METRES * axial.gaps().axial(),
+                        METRES * axial.gaps().spacing(),
+                        brief.printer().layer().si());
     }
 
     /** Mass of the centre arbor's rod before the middle of the front plate, kg. */

@@ -8,6 +8,7 @@ import drumfall.solver.brief.Ratchet;
 import drumfall.solver.parts.BobSize;
 import drumfall.solver.parts.Crossing;
 import drumfall.solver.parts.RatchetSize;
+import drumfall.solver.quantity.Quantity;
 import java.util.stream.Stream;
 
 /** Sizes of parts that a brief may give and that are made in a customary size if it does not. */
@@ -36,7 +37,9 @@ public final class BriefParts {
     }
 
     /**
-     * How wheels are crossed out: hubs take the thickest of the rods.
+     * How wheels are crossed out: hubs take the thickest of the rods, and the widest of the bearings that sit in what turns on
+     * a rod that stands still. Which end of an arbor is its wheel's is known only where the arbors have places, so a bearing at
+     * either end counts.
      *
      * @param brief the brief
      */
@@ -46,11 +49,28 @@ public final class BriefParts {
                         brief.arbors().centre(),
                         brief.arbors().intermediate(),
                         brief.arbors().escape())
-                .mapToDouble(build -> build.diameter().si())
+                .map(BriefParts::inHub)
+                .mapToDouble(Quantity::si)
                 .max()
                 .orElseThrow();
         return Crossing.of(
                 new AxialSizes(brief).wall(), thickest, brief.parts().hubWall().si());
+    }
+
+    /** Whether rolling bearings sit in the hub, and are of a size that the brief gives. */
+    public static boolean seatsInHub(Brief.ArborBuild build) {
+        return build.kind() == Brief.ArborKind.FIXED
+                && build.bearings().count() > 0
+                && build.bearing().isPresent();
+    }
+
+    /**
+     * Diameter of what a hub goes around: a rod, or the bearings that sit in the hub.
+     *
+     * @param build how the arbor is built
+     */
+    public static Quantity inHub(Brief.ArborBuild build) {
+        return seatsInHub(build) ? build.bearing().orElseThrow().outer() : build.diameter();
     }
 
     /**

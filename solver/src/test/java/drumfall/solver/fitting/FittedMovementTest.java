@@ -37,7 +37,7 @@ class FittedMovementTest {
 
         FittedMovement fitted() {
             return FittedMovement.of(
-                    rater, TRAIN, layout, MakingSizes.customary().beyond());
+                    rater, TRAIN, layout, MakingSizes.customary().beyond(rater.brief()));
         }
     }
 
@@ -133,8 +133,10 @@ class FittedMovementTest {
 
     // By hand: rods end level with the plates of 6 mm; the drum's goes on through the motion work's room and a collar
     // of
-    // 5 and a square of 12 mm, the centre's through that room, the hour pipe of 12 mm, a hand and its collar of 2.4 mm
-    // each and the clutch's fingers of 6 mm, which spring against it.
+    // 5 and a square of 12 mm, the centre's through that room, the hour pipe, a gap of 1 mm, a hand and its collar of
+    // 2.4 mm each and the clutch's fingers of 6 mm, which spring against it. The pipe lets the hour hand, 4.8 mm, pass
+    // the
+    // square by a gap and an end shake of 0.8 mm, a gap before the motion work: 1 + 17 + 1.8 + 4.8 mm.
     @Test
     void rods_reach_through_the_plates_and_before_the_dial() {
         FittedMovement fitted = DEMO.fitted();
@@ -143,7 +145,7 @@ class FittedMovementTest {
 
         assertThat(motion).isPositive();
         assertThat(fitted.arbors().get(0).length()).isEqualTo(between + motion + 17_000_000);
-        assertThat(fitted.arbors().get(1).length()).isEqualTo(between + motion + 22_800_000);
+        assertThat(fitted.arbors().get(1).length()).isEqualTo(between + motion + 36_400_000);
         assertThat(fitted.arbors().get(2).length()).isEqualTo(between);
         assertThat(fitted.arbors().get(5).length()).isEqualTo(between);
         assertThat(fitted.arbors().get(6).length()).isEqualTo(6_000_000 + motion);

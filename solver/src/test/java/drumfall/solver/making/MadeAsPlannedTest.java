@@ -163,7 +163,7 @@ class MadeAsPlannedTest {
             String name = "arbor-" + (arbor + 1) + (arbor == last ? "-escape-wheel-and-pinion" : "-wheel-and-pinion");
             MovementPart part = made.part(name);
             Mount.Stance stance = part.mount().stances().get(0);
-            double[] wheel = range(part, stance, part.solid().slabs().get(0));
+            double[] wheel = range(part, stance, wheel(made, part));
             Span plane = made.layout().planes().ofWheel(arbor);
             assertThat((wheel[0] + wheel[1]) / 2).isCloseTo((plane.from() + plane.to()) / 2e6, within(rounding(made)));
             boolean lantern = made.name().equals("lantern");
@@ -224,6 +224,12 @@ class MadeAsPlannedTest {
         double shake = 1e3 * made.brief().fit().endShake().high().si();
         assertThat(teeth[0] - faces[0]).isCloseTo(shake, within(rounding(made)));
         assertThat(faces[1] - teeth[1]).isCloseTo(shake, within(rounding(made)));
+    }
+
+    /** What a part's wheel takes of it: slabs from the bed on, more than one where it has a bearing's seat. */
+    private static Slab wheel(PlacedMakes made, MovementPart part) {
+        double thickness = 1e3 * made.brief().parts().wheelThickness().si();
+        return new Slab(0, thickness, part.solid().slabs().get(0).region());
     }
 
     private static Geometry inElevation(MovementPart part, int slab) {

@@ -7,12 +7,14 @@ import drumfall.solver.fit.cutting.CuttingPlan;
 import drumfall.solver.fit.cutting.RodCut;
 import drumfall.solver.fit.cutting.RodPlan;
 import drumfall.solver.fit.shake.EndShake;
+import drumfall.solver.fit.shake.LayerChange;
 import drumfall.solver.fitting.FittedArbor;
 import drumfall.solver.fitting.PlateHole;
 import drumfall.solver.kit.HoleRow;
 import drumfall.solver.kit.Item;
 import drumfall.solver.kit.Kit;
 import drumfall.solver.layout.size.Face;
+import drumfall.solver.making.BeforePlate;
 import drumfall.solver.making.Mount;
 import drumfall.solver.making.MovementPart;
 import java.math.BigDecimal;
@@ -41,6 +43,7 @@ final class KitTables {
             tables.add(holes());
             tables.add(shakes());
         });
+        kit.beforePlate().filter(stack -> !stack.levels().isEmpty()).ifPresent(stack -> tables.add(before(stack)));
         return tables;
     }
 
@@ -182,7 +185,9 @@ final class KitTables {
                 "End shake",
                 "Wanted: " + kit.brief().fit().endShake().low() + " to "
                         + kit.brief().fit().endShake().high()
-                        + ". Put a spacer on each side of what stands on the arbor.",
+                        + ". Put a spacer on each side of what stands on the arbor. Least and most are those of all errors at"
+                        + " their worst; likely ones those of their root sum of squares. The last column says what change of"
+                        + " one spacer leaves the least chance outside.",
                 List.of(
                         "arbor",
                         "spacer_behind_mm",
@@ -191,7 +196,10 @@ final class KitTables {
                         "end_shake_mm",
                         "least_mm",
                         "most_mm",
-                        "outside_the_band"),
+                        "likely_least_mm",
+                        "likely_most_mm",
+                        "outside_the_band",
+                        "helps_most"),
                 kit.fitted().orElseThrow().arbors().stream()
                         .filter(arbor -> arbor.standing().isPresent())
                         .map(KitTables::shake)
@@ -209,7 +217,34 @@ final class KitTables {
                 millimetres(shake.stack().nominal()),
                 fixed(1e-6 * shake.least(), 2),
                 fixed(1e-6 * shake.most(), 2),
-                String.format(Locale.ROOT, "%.1f %%", 100 * shake.chance().outside()));
+                fixed(1e-6 * shake.stack().rootSumSquare().least(), 2),
+                fixed(1e-6 * shake.stack().rootSumSquare().most(), 2),
+                percent(shake.chance().outside()),
+                shake.change().map(KitTables::change).orElse("none"));
+    }
+
+    private static String change(LayerChange change) {
+        return change.part() + " " + millimetres(Math.abs(change.height()))
+                + (change.height() > 0 ? " mm higher: " : " mm lower: ") + percent(change.after());
+    }
+
+    private static String percent(double share) {
+        return String.format(Locale.ROOT, "%.1f %%", 100 * share);
+    }
+
+    private static Table before(BeforePlate stack) {
+        String dial = stack.dial()
+                .map(room -> " A dial has its place from " + fixed(1e3 * room.from(), 2) + " to "
+                        + fixed(1e3 * room.to(), 2) + " mm; leave a hole in it for the key.")
+                .orElse("");
+        return new Table(
+                "before-plate",
+                "Before the front plate",
+                "Measured from the plate's front face. All of it takes " + fixed(1e3 * stack.room(), 2) + " mm." + dial,
+                List.of("part", "from_mm", "to_mm"),
+                stack.levels().stream()
+                        .map(level -> List.of(level.part(), fixed(1e3 * level.from(), 2), fixed(1e3 * level.to(), 2)))
+                        .toList());
     }
 
     static String fixed(double value, int places) {

@@ -27,6 +27,7 @@ import drumfall.solver.kit.Build;
 import drumfall.solver.kit.BuildWay;
 import drumfall.solver.kit.Builds;
 import drumfall.solver.kit.Kit;
+import drumfall.solver.making.BeforePlate;
 import drumfall.solver.making.MovementPart;
 import drumfall.solver.rating.Rating;
 import drumfall.solver.rating.TrainRater;
@@ -88,6 +89,7 @@ class ListsExporterTest {
                         "cutting.csv",
                         "holes.csv",
                         "end-shake.csv",
+                        "before-plate.csv",
                         "lists.html");
     }
 
@@ -123,6 +125,55 @@ class ListsExporterTest {
                 .sum();
         // Each mass is rounded to a tenth of a gram.
         assertThat(listed).isCloseTo(1e3 * KIT.printedMass(), org.assertj.core.api.Assertions.within(0.05 * 60));
+    }
+
+    @Test
+    void what_stands_before_the_front_plate_is_listed_with_the_room_it_takes() throws IOException {
+        BeforePlate stack = KIT.beforePlate().orElseThrow();
+        List<String> rows = lines(export(HANDOVER), "before-plate.csv");
+
+        assertThat(rows).hasSize(1 + stack.levels().size());
+        for (int i = 0; i < stack.levels().size(); i++) {
+            BeforePlate.Level level = stack.levels().get(i);
+            assertThat(rows.get(i + 1))
+                    .isEqualTo(String.format(
+                            Locale.ROOT, "%s,%.2f,%.2f", level.part(), 1e3 * level.from(), 1e3 * level.to()));
+        }
+        assertThat(stack.levels())
+                .extracting(BeforePlate.Level::part)
+                .contains("minute-hand", "arbor-1-winding-square");
+        assertThat(export(HANDOVER).text("lists.html"))
+                .contains(String.format(Locale.ROOT, "All of it takes %.2f mm.", 1e3 * stack.room()));
+    }
+
+    // By hand: frame, parts and each spacer are off by 0.1 mm at most (the brief's), so n of them by n tenths at their
+    // worst
+    // and by √n tenths as the root of the sum of squares.
+    @Test
+    void end_shakes_are_told_at_their_worst_and_as_a_root_sum_of_squares_with_what_helps_most() throws IOException {
+        List<String> rows = lines(export(HANDOVER), "end-shake.csv");
+        double error = 1e3 * HANDOVER.brief().fit().heightError().si();
+        assertThat(rows.get(0)).endsWith("least_mm,most_mm,likely_least_mm,likely_most_mm,outside_the_band,helps_most");
+        for (int i = 1; i < rows.size(); i++) {
+            String row = rows.get(i);
+            int spacers = (cell(row, 1).equals("0.00") ? 0 : 1) + (cell(row, 3).equals("0.00") ? 0 : 1);
+            double middle = Double.parseDouble(cell(row, 4));
+            assertThat(Double.parseDouble(cell(row, 6)) - middle)
+                    .isCloseTo(error * (2 + spacers), org.assertj.core.api.Assertions.within(0.006));
+            assertThat(Double.parseDouble(cell(row, 8)) - middle)
+                    .isCloseTo(error * Math.sqrt(2.0 + spacers), org.assertj.core.api.Assertions.within(0.006));
+            String asked = KIT.fitted()
+                    .orElseThrow()
+                    .arbors()
+                    .get(i - 1)
+                    .standing()
+                    .orElseThrow()
+                    .shake()
+                    .change()
+                    .map(change -> change.part() + " ")
+                    .orElse("none");
+            assertThat(cell(row, 10)).startsWith(asked);
+        }
     }
 
     // What a rod gives: pieces, one saw cut after each, and what is left; a rod used up has no last cut.

@@ -15,6 +15,7 @@ import drumfall.solver.fitting.FittedArbor;
 import drumfall.solver.kit.HoleRow;
 import drumfall.solver.kit.Kit;
 import drumfall.solver.layout.Layout;
+import drumfall.solver.making.BeforePlate;
 import drumfall.solver.rating.TrainRater;
 import java.io.IOException;
 import java.util.Comparator;
@@ -96,7 +97,8 @@ class PlacedSheetTest {
     @Test
     void the_elevation_is_drawn_to_scale_and_numbered_from_the_drum() {
         Drawing elevation = PlacedDrawings.elevation(LAYOUT);
-        Drawing section = PlacedDrawings.section(LAYOUT);
+        Drawing section = PlacedDrawings.section(
+                LAYOUT, KIT.parts(), KIT.fitted().orElseThrow().depth());
 
         assertThat(elevation.labels()).hasSize(LAYOUT.places().size());
         assertThat(elevation.labels().get(0).text()).isEqualTo("1");
@@ -107,6 +109,52 @@ class PlacedSheetTest {
                 .isCloseTo(1e-6 * LAYOUT.need().envelope().width() + 8, within(1e-9));
         assertThat(section.box().top() - section.box().bottom())
                 .isGreaterThan(1e-6 * LAYOUT.planes().depth());
+    }
+
+    @Test
+    void the_room_before_the_front_plate_and_the_dials_are_the_kits() {
+        BeforePlate stack = KIT.beforePlate().orElseThrow();
+        BeforePlate.DialRoom dial = stack.dial().orElseThrow();
+        String said =
+                "What stands before the front plate takes " + mm(1e9 * stack.room()) + ". A dial has its place between"
+                        + " hour wheel and hour hand, from " + mm(1e9 * dial.from()) + " to " + mm(1e9 * dial.to());
+
+        assertThat(html).contains(said);
+        assertThat(pdf).contains(said);
+    }
+
+    // The order is the kit's: nearest to the plate first.
+    @Test
+    void motion_work_square_and_hands_go_on_in_the_order_in_which_they_stand() {
+        String order = html.substring(html.indexOf("Order of assembly"));
+        int before = order.indexOf("On the front plate, each so far from its front face");
+        assertThat(before).isPositive();
+        for (BeforePlate.Level level : KIT.beforePlate().orElseThrow().levels()) {
+            int at = order.indexOf(level.part().replace('-', ' ') + " at " + mm(1e9 * level.from()), before);
+            assertThat(at).as(level.part()).isGreaterThanOrEqualTo(before);
+            before = at;
+        }
+        assertThat(order.indexOf("Put in the pallets")).isGreaterThan(before);
+        assertThat(order).contains("Press each bearing into its seat");
+    }
+
+    // The centre arbor is the second; the hands' levels are above the front plate, as far before it as the kit has
+    // them.
+    @Test
+    void the_section_shows_the_hands_where_they_stand() {
+        Drawing section = PlacedDrawings.section(
+                LAYOUT, KIT.parts(), KIT.fitted().orElseThrow().depth());
+        double face =
+                1e-6 * (LAYOUT.planes().innerDepth() + LAYOUT.need().envelope().plateThickness());
+        BeforePlate stack = KIT.beforePlate().orElseThrow();
+        for (BeforePlate.Level level : stack.levels()) {
+            if (!level.part().endsWith("hand")) {
+                continue;
+            }
+            assertThat(section.strokes())
+                    .anyMatch(stroke -> Math.abs(stroke.points().get(0).y() - face - 1e3 * level.from()) < 1e-6);
+        }
+        assertThat(section.box().top()).isGreaterThan(face + 1e3 * stack.room());
     }
 
     private static String spacer(long height) {

@@ -4,7 +4,10 @@ package drumfall.plugin.solids;
 
 import drumfall.solver.making.MovementPart;
 import drumfall.solver.making.solid.Box;
+import java.io.BufferedWriter;
 import java.io.OutputStream;
+import java.io.OutputStreamWriter;
+import java.io.Writer;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -21,6 +24,7 @@ final class ModelWriter {
     private static final String GREY = "#B0B0B0FF";
 
     private static final int MATERIALS = 1;
+    private static final int BUFFER = 1 << 16;
 
     private final List<MeshedPart> parts;
     private final XMLStreamWriter xml;
@@ -39,7 +43,9 @@ final class ModelWriter {
      * @param out not closed here
      */
     static void write(String title, List<MeshedPart> parts, double width, OutputStream out) throws XMLStreamException {
-        XMLStreamWriter xml = XMLOutputFactory.newInstance().createXMLStreamWriter(out, StandardCharsets.UTF_8.name());
+        // The writer of the platform hands a stream byte by byte.
+        Writer text = new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8), BUFFER);
+        XMLStreamWriter xml = XMLOutputFactory.newInstance().createXMLStreamWriter(text);
         new ModelWriter(parts, xml).model(title, width);
         xml.flush();
     }

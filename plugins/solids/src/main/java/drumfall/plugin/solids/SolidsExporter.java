@@ -89,18 +89,20 @@ public final class SolidsExporter implements Exporter {
         String files = handover.settings().of(FILES);
         List<MeshedPart> meshed = new ArrayList<>();
         Manifest manifest = new Manifest();
-        for (int i = 0; i < parts.size() && !progress.cancelled(); i++) {
-            MovementPart part = parts.get(i);
-            progress.at((1 - PACKAGE) * i / parts.size(), part.name() + ".stl");
-            Mesh mesh = Mesh.of(part.solid(), options);
-            byte[] stl = StlWriter.bytes(part.name(), mesh);
-            if (!files.equals(THREE_MF)) {
-                try (OutputStream out = folder.create(part.name() + ".stl")) {
-                    out.write(stl);
+        try (MeshWorkers workers = new MeshWorkers(parts, options)) {
+            for (int i = 0; i < parts.size() && !progress.cancelled(); i++) {
+                MovementPart part = parts.get(i);
+                progress.at((1 - PACKAGE) * i / parts.size(), part.name() + ".stl");
+                Mesh mesh = workers.mesh(i);
+                byte[] stl = StlWriter.bytes(part.name(), mesh);
+                if (!files.equals(THREE_MF)) {
+                    try (OutputStream out = folder.create(part.name() + ".stl")) {
+                        out.write(stl);
+                    }
                 }
+                manifest.add(part, stl);
+                meshed.add(new MeshedPart(part, mesh));
             }
-            manifest.add(part, stl);
-            meshed.add(new MeshedPart(part, mesh));
         }
         if (!progress.cancelled()) {
             progress.at(1 - PACKAGE, "movement.3mf");

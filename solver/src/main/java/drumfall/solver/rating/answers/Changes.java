@@ -72,7 +72,8 @@ public final class Changes {
     public Change bearing(int arbor) {
         ArborBuild build = rater.build(role(arbor));
         ArborBuild rolling = build.withBearings(BearingPlaces.BOTH);
-        return change(Change.Kind.BEARING, arbor, build.bearings().count(), 2, built(arbor, rolling));
+        // Hubs take the bearings that sit in them.
+        return change(Change.Kind.BEARING, arbor, build.bearings().count(), 2, rebuilt(arbor, rolling));
     }
 
     /**
@@ -85,14 +86,16 @@ public final class Changes {
         ArborBuild thin = thinner(build);
         // Hubs take the thickest rod and the drum's parts its own, so parts change with the rod of an arbor without a
         // like.
-        LoadedClock changed =
-                alone(train, arbor) ? rater.built(role(arbor), thin).loaded(train) : built(arbor, thin);
         return change(
                 Change.Kind.THINNER_ARBOR,
                 arbor,
                 build.diameter().si(),
                 thin.diameter().si(),
-                changed);
+                rebuilt(arbor, thin));
+    }
+
+    private LoadedClock rebuilt(int arbor, ArborBuild build) {
+        return alone(train, arbor) ? rater.built(role(arbor), build).loaded(train) : built(arbor, build);
     }
 
     /**

@@ -139,11 +139,20 @@ final class LoadCards {
                         "l_e",
                         loads.beforeSupport(),
                         "m",
-                        "l_e = b_p/2 + l_m + 22.8 mm: the hour wheel's pipe, both hands, the clutch's fingers",
-                        in -> METRES * (Nanometres.of(in[0]) / 2.0) + in[1] + HandSize.CUSTOMARY.beyond(),
+                        "l_e = b_p/2 + l_m + l_h + gap + 10.8 mm: the hour wheel's pipe, both hands, the clutch's fingers;"
+                                + " l_h = 2 gap + shake + 21.8 mm in whole layers, so that hands pass before the winding square",
+                        in -> METRES * (Nanometres.of(in[0]) / 2.0) + in[1] + beyond(in),
                         "customary hands; common practice, no source",
                         plate(),
-                        motionRoom()));
+                        motionRoom(),
+                        gap(),
+                        shake(),
+                        layer()));
+    }
+
+    private static double beyond(double... in) {
+        double gap = METRES * Nanometres.of(in[2]);
+        return HandSize.CUSTOMARY.beyond(SquareSize.CUSTOMARY, gap, gap + METRES * Nanometres.of(in[3]), in[4]);
     }
 
     private Card motionRoom() {
@@ -301,8 +310,21 @@ final class LoadCards {
     }
 
     private static DialForm form(double... in) {
+        double gap = METRES * Nanometres.of(in[3]);
         double spacing = METRES * (Nanometres.of(in[3]) + Nanometres.of(in[4]));
-        return new DialForm(HandSize.CUSTOMARY, in[0], in[1], in[2], spacing, in[5], in[6], in[7], in[8], in[9]);
+        return new DialForm(
+                HandSize.CUSTOMARY,
+                SquareSize.CUSTOMARY,
+                in[0],
+                in[1],
+                in[2],
+                gap,
+                spacing,
+                in[5],
+                in[6],
+                in[7],
+                in[8],
+                in[9]);
     }
 
     /** The torque that all of it takes before the front plate of the centre arbor. */

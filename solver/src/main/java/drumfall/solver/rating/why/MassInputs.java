@@ -124,7 +124,7 @@ final class MassInputs {
                     "r_h",
                     parts.crossing().hubRadius(),
                     "m",
-                    "r_h = max(d/2 + max(w_h, 2 e), (7 e + 2 mm) / sin(π/4) − 2 mm), d: the thickest rod",
+                    "r_h = max(d/2 + max(w_h, 2 e), (7 e + 2 mm) / sin(π/4) − 2 mm), d: the thickest rod, or bearing in a hub",
                     in -> crossing(0, in).hubRadius(),
                     CROSSED,
                     inputs.toArray(Card[]::new));
@@ -133,14 +133,15 @@ final class MassInputs {
     }
 
     private Card rod(String role, Brief.ArborBuild build) {
-        return shelf.brief("d_" + role, "/arbors/" + role + "/diameter", build.diameter());
+        String what = BriefParts.seatsInHub(build) ? "/bearing/outer" : "/diameter";
+        return shelf.brief("d_" + role, "/arbors/" + role + what, BriefParts.inHub(build));
     }
 
     static Card[] with(List<Card> first, List<Card> more) {
         return Stream.concat(first.stream(), more.stream()).toArray(Card[]::new);
     }
 
-    /** The crossings of nozzle, four rods and hub wall, in that order from an input on. */
+    /** The crossings of nozzle, four rods or bearings in hubs and hub wall, in that order from an input on. */
     static Crossing crossing(int from, double... in) {
         double rod = Math.max(Math.max(in[from + 1], in[from + 2]), Math.max(in[from + 3], in[from + 4]));
         return Crossing.of(2 * in[from], rod, in[from + 5]);

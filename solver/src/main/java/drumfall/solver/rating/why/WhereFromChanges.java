@@ -98,12 +98,12 @@ public final class WhereFromChanges {
         return rater.build(WeightWalk.role(train, change.number()));
     }
 
-    /** One arbor turns in other supports; a thinner rod without a like changes the hubs of all wheels too. */
+    /** One arbor turns in other supports; a rod or bearing without a like changes the hubs of all wheels too. */
     private Card rebuilt(Change change, ArborBuild build) {
         int arbor = change.number();
         ArborRole role = WeightWalk.role(train, arbor);
         WhereFromBook other = book(rater.built(role, build), train);
-        if (change.kind() == Change.Kind.THINNER_ARBOR && Changes.alone(train, arbor)) {
+        if (Changes.alone(train, arbor)) {
             return other.card("least-weight").orElseThrow();
         }
         Map<String, Card> changed = new HashMap<>();

@@ -45,6 +45,7 @@ class WhereFromBookTest {
                 "/arbors/drum/kind = \"fixed\" & /arbors/drum/bearings = \"front\"",
                 "/arbors/centre/kind = \"fixed\" & /arbors/centre/bearings = \"rear\"",
                 "/arbors/escape/kind = \"turning\" & /arbors/escape/bearings = \"both\"",
+                "/arbors/intermediate/bearings = \"rear\" & /arbors/intermediate/bearing = {\"outer\": \"16 mm\", \"width\": \"3 mm\"}",
                 "/weight/bindingReserve = \"100 %\" & /friction/staticFactor = \"1.6\"",
                 "/teeth/form = \"lantern\" & /teeth/pressureAngle = remove & /printer/nozzle = \"0.25 mm\"",
                 "/drum/ratchet = {\"teeth\": 12, \"toothDepth\": \"3 mm\", \"thickness\": \"4 mm\"} & /arbors/drum/diameter = \"12 mm\""

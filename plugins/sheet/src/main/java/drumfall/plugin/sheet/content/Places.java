@@ -2,10 +2,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.plugin.sheet.content;
 
+import drumfall.plugin.sheet.draw.Drawing;
 import drumfall.plugin.sheet.draw.PlacedDrawings;
 import drumfall.solver.kit.HoleRow;
 import drumfall.solver.kit.Kit;
 import drumfall.solver.layout.Layout;
+import drumfall.solver.making.BeforePlate;
+import drumfall.solver.making.MovementPart;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -21,16 +24,39 @@ final class Places {
 
     private static List<Block> blocks(Clock clock, Layout layout) {
         List<Block> blocks = new ArrayList<>();
-        blocks.add(new Block.Figures(List.of(PlacedDrawings.elevation(layout), PlacedDrawings.section(layout)), 2));
+        blocks.add(new Block.Figures(List.of(PlacedDrawings.elevation(layout), section(clock, layout)), 2));
         String minute = layout.minutePlace().isPresent() ? ", then the minute wheel's stud" : "";
         blocks.add(new Block.Paragraph("Arbors are numbered from the drum, then the pallet arbor" + minute
                 + ". The plates stand " + clock.lengths().ofNanometres(clock.depth()) + " apart."));
+        clock.kit()
+                .flatMap(Kit::beforePlate)
+                .filter(stack -> !stack.levels().isEmpty())
+                .ifPresent(stack -> blocks.add(new Block.Paragraph(before(stack, clock.lengths()))));
         clock.kit().ifPresent(kit -> {
             blocks.add(
                     holes("Holes of the front plate, seen from the dial", HoleRow.Plate.FRONT, kit, clock.lengths()));
             blocks.add(holes("Holes of the back plate, seen from the dial", HoleRow.Plate.BACK, kit, clock.lengths()));
         });
         return blocks;
+    }
+
+    private static Drawing section(Clock clock, Layout layout) {
+        List<MovementPart> parts = clock.kit().map(Kit::parts).orElse(List.of());
+        return PlacedDrawings.section(layout, parts, clock.kit().isPresent() ? clock.depth() : innerDepth(layout));
+    }
+
+    private static long innerDepth(Layout layout) {
+        return layout.planes().innerDepth();
+    }
+
+    private static String before(BeforePlate stack, Lengths lengths) {
+        return "What stands before the front plate takes " + lengths.ofNanometres(1e9 * stack.room()) + "."
+                + stack.dial()
+                        .map(room -> " A dial has its place between hour wheel and hour hand, from "
+                                + lengths.ofNanometres(1e9 * room.from()) + " to "
+                                + lengths.ofNanometres(1e9 * room.to())
+                                + " before the plate, with a hole for the key.")
+                        .orElse("");
     }
 
     private static Block holes(String caption, HoleRow.Plate plate, Kit kit, Lengths lengths) {

@@ -6,7 +6,10 @@ import drumfall.solver.layout.Disc;
 import drumfall.solver.layout.Layout;
 import drumfall.solver.layout.PartKind;
 import drumfall.solver.layout.Place;
+import drumfall.solver.making.Mount;
+import drumfall.solver.making.MovementPart;
 import drumfall.solver.making.solid.Box;
+import drumfall.solver.making.solid.Slab;
 import drumfall.solver.teeth.outline.Point;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,6 +21,12 @@ public final class PlacedDrawings {
     private static final int CORNERS = 96;
     private static final double MARGIN = 4;
     private static final double BESIDE = 2.5;
+
+    /** How far the numbers stand below the back plate: clear of it where a section a foot wide is shown half a page wide. */
+    private static final double NUMBERS = 16;
+
+    /** Sums of decimal sizes miss each other in the last digits, mm. */
+    private static final double HAIR = 1e-6;
 
     private final Layout layout;
     private final List<Stroke> strokes = new ArrayList<>();
@@ -38,12 +47,14 @@ public final class PlacedDrawings {
     }
 
     /**
-     * The section through the arbors in the order of the train, the back plate below.
+     * The section through the arbors in the order of the train, the back plate below, with winding square and hands.
      *
      * @param layout where everything stands
+     * @param parts the printed parts as they stand; none if they cannot be made
+     * @param depth between the plates as they are made, nm
      */
-    public static Drawing section(Layout layout) {
-        return new PlacedDrawings(layout).section();
+    public static Drawing section(Layout layout, List<MovementPart> parts, long depth) {
+        return new PlacedDrawings(layout).section(parts, depth);
     }
 
     private Drawing elevation() {
@@ -69,7 +80,7 @@ public final class PlacedDrawings {
         return new Drawing("elevation-seen-from-the-dial", box, strokes, labels);
     }
 
-    private Drawing section() {
+    private Drawing section(List<MovementPart> parts, long depth) {
         double[] along = along();
         for (Disc disc : layout.discs()) {
             double middle = along[disc.part().number()];
@@ -87,10 +98,35 @@ public final class PlacedDrawings {
         rectangle(left, -plate, right, 0);
         rectangle(left, inner, right, inner + plate);
         for (int arbor = 0; arbor < along.length; arbor++) {
-            labels.add(new Label(along[arbor] - 1, -plate - 2 * MARGIN, Integer.toString(arbor + 1)));
+            labels.add(new Label(along[arbor] - 1, -plate - NUMBERS, Integer.toString(arbor + 1)));
         }
-        double top = mm(layout.planes().depth()) - plate + MARGIN;
-        return new Drawing("section-back-plate-below", new Box(left, -plate - 3 * MARGIN, right, top), strokes, labels);
+        double motion = mm(layout.planes().depth()) - plate;
+        double top = Math.max(motion, before(parts, along, inner + plate, mm(depth) - inner)) + MARGIN;
+        return new Drawing(
+                "section-back-plate-below", new Box(left, -plate - NUMBERS - MARGIN, right, top), strokes, labels);
+    }
+
+    /** Draws what stands on the arbors before the front plate, slab by slab, and says where it ends. */
+    private double before(List<MovementPart> parts, double[] along, double face, double deeper) {
+        double top = face;
+        for (MovementPart part : parts) {
+            if (part.mount().arbor().isEmpty()) {
+                continue;
+            }
+            double middle = along[part.mount().arbor().getAsInt()];
+            for (Mount.Stance stance : part.mount().stances()) {
+                double rear = 1e3 * part.mount().rear(stance, part.height()) - deeper;
+                if (rear < face - HAIR) {
+                    continue;
+                }
+                for (Slab slab : part.solid().slabs()) {
+                    Box box = slab.region().box();
+                    rectangle(middle + box.left(), rear + slab.from(), middle + box.right(), rear + slab.to());
+                }
+                top = Math.max(top, rear + part.solid().height());
+            }
+        }
+        return top;
     }
 
     /** Arbors beside one another as far apart as they are; the minute arbor past the pallets by its own distance. */
