@@ -37,35 +37,35 @@ class BriefMovementTest {
     }
 
     // 0.28 lb per cubic inch of steel (Beckett, 8th ed. 1903, p. 53), 7750 kg/m³: a rod of 3 mm weighs 4.60161 g over
-    // 75 + 9 mm;
-    // spacers 1.15642 g, bores 0.14287 g: 3e-4 m · 5.61516 g · 9.80665 = 1.65198e-5 N m. Its end is 3 + 22.8 mm before
-    // the
-    // middle of the front plate and weighs 1.41335 g; supports at least 6 + 1 + 1.8 + 8 + 6 + 44.8 = 67.6 mm apart
-    // carry it with
-    // 3e-4 (1 + 25.8/67.6) m: 5.74502e-6 N m. All beside the 1e-3 N m of the hands.
+    // 75 + 9 mm; spacers 1.15642 g, bores 0.14287 g: 3e-4 m · 5.61516 g · 9.80665 = 1.65198e-5 N m. The hour wheel's
+    // pipe
+    // is 1 + 1.8 + 17 + 4.8 = 24.6 mm, 123 layers; with a gap of 1 mm, hands of 4.8 mm and fingers of 6 mm the rod's
+    // end
+    // is 3 + 36.4 mm before the middle of the front plate and weighs 2.15839 g; supports at least
+    // 6 + 1 + 1.8 + 8 + 6 + 44.8 = 67.6 mm apart carry it with 3e-4 (1 + 39.4/67.6) m: 1.00510e-5 N m. All beside the
+    // 1e-3 N m of the hands.
     @Test
     void a_turning_rod_brings_its_own_weight_to_the_bores() {
         ArborFriction centre = arbor("/hands/motionWork = false", ArborRole.CENTRE);
 
         assertThat(centre.wheelSlope()).isCloseTo(BORE * 0.0015, within(1e-12));
-        assertThat(centre.standing()).isCloseTo(1e-3 + 1.65198e-5 + 5.74502e-6, within(1e-9));
+        assertThat(centre.standing()).isCloseTo(1e-3 + 1.65198e-5 + 1.00510e-5, within(1e-9));
     }
 
-    // Motion work and hands weigh 8.8065 g, 20.709 mm before the middle of the plate: 3e-4 (1 + 2 · 20.709/67.6) m make
-    // 4.17826e-5 N m; the rod goes on 14.6 mm further, 2.21317 g with 3e-4 (1 + 40.4/67.6) m: 1.04023e-5 N m.
+    // Motion work and hands weigh 9.4799 g, 27.232 mm before the middle of the plate: 3e-4 (1 + 2 · 27.232/67.6) m make
+    // 5.03604e-5 N m; the rod goes on 14.6 mm further, 2.95820 g with 3e-4 (1 + 54.0/67.6) m: 1.56551e-5 N m.
     @Test
     void motion_work_and_hands_weigh_on_the_centre_arbor_before_its_front_support() {
         assertThat(arbor("", ArborRole.CENTRE).standing())
-                .isCloseTo(1e-3 + 1.65198e-5 + 4.17826e-5 + 1.04023e-5, within(1e-9));
+                .isCloseTo(1e-3 + 1.65198e-5 + 5.03604e-5 + 1.56551e-5, within(1e-9));
     }
 
-    // On a rod that stands still they rub at its radius: 3e-4 m · 8.8065 g · 9.80665 = 2.59084e-5 N m, and spacers less
-    // bores
-    // 3e-4 m · 1.01355 g · 9.80665 = 2.98185e-6 N m.
+    // On a rod that stands still they rub at its radius: 3e-4 m · 9.4799 g · 9.80665 = 2.78899e-5 N m, and spacers less
+    // bores 3e-4 m · 1.01355 g · 9.80665 = 2.98185e-6 N m.
     @Test
     void on_a_fixed_rod_motion_work_and_hands_rub_as_a_bore_does() {
         assertThat(arbor("/arbors/centre/kind = \"fixed\"", ArborRole.CENTRE).standing())
-                .isCloseTo(1e-3 + 2.59084e-5 + 2.98185e-6, within(1e-9));
+                .isCloseTo(1e-3 + 2.78899e-5 + 2.98185e-6, within(1e-9));
     }
 
     @Test
