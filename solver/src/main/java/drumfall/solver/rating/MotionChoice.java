@@ -15,6 +15,10 @@ import drumfall.solver.train.MotionWork;
 import drumfall.solver.train.MotionWorkSearch;
 import drumfall.solver.train.SizedMotionWork;
 import drumfall.solver.train.ToothModule;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -28,6 +32,17 @@ public final class MotionChoice {
 
     /** One centre distance is found well below twice the fewest leaves: 32/8 goes with 30/10. */
     private static final int MOST_OVER_FEWEST = 2;
+
+    /** Raters of one brief by the hundred ask for the same list while demands are waived in turn. */
+    private static final Map<MotionWorkSearch, List<SizedMotionWork>> LISTED =
+            Collections.synchronizedMap(new LinkedHashMap<>() {
+                @Override
+                protected boolean removeEldestEntry(Map.Entry<MotionWorkSearch, List<SizedMotionWork>> eldest) {
+                    return size() > LISTS_KEPT;
+                }
+            });
+
+    private static final int LISTS_KEPT = 8;
 
     private MotionChoice() {}
 
@@ -43,13 +58,13 @@ public final class MotionChoice {
         }
         int fewest = brief.teeth().leaves().from();
         int most = MOST_OVER_FEWEST * fewest;
-        return new MotionWorkSearch(
-                        new CountRange(fewest, most),
-                        new CountRange(fewest, LARGEST_STEP * most),
-                        new BriefChoices(brief).modules())
-                .all().stream()
-                        .filter(work -> prints(work, teeth) && bears(work, brief, teeth))
-                        .findFirst();
+        MotionWorkSearch search = new MotionWorkSearch(
+                new CountRange(fewest, most),
+                new CountRange(fewest, LARGEST_STEP * most),
+                new BriefChoices(brief).modules());
+        return LISTED.computeIfAbsent(search, MotionWorkSearch::all).stream()
+                .filter(work -> prints(work, teeth) && bears(work, brief, teeth))
+                .findFirst();
     }
 
     private static boolean prints(SizedMotionWork work, MeshLoss teeth) {

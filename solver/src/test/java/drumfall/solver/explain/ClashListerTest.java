@@ -18,8 +18,10 @@ import java.util.Collections;
 import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -32,8 +34,11 @@ import org.junit.jupiter.api.TestFactory;
  * demands, and is minimal if none of its parts does.
  */
 class ClashListerTest {
-    private static final int BRIEFS = "full".equals(System.getProperty("drumfall.samples")) ? 100 : 12;
+    private static final int BRIEFS = "full".equals(System.getProperty("drumfall.samples")) ? 100 : 8;
     private static final int MOST = 12;
+
+    /** What was listed for briefs that several tests look at. */
+    private static final Map<Brief, Clashes> LISTED = new ConcurrentHashMap<>();
 
     /** Choices of the brief and laws of the trade: a train that misses one of these is none. */
     private static final Set<Demand> NEVER_DROPPED = EnumSet.of(Demand.ARC, Demand.STEPS_UP);
@@ -80,13 +85,14 @@ class ClashListerTest {
 
     @Test
     void the_sample_holds_briefs_with_several_clashes() {
-        List<Integer> sizes = tooStrict(12)
-                .map(brief -> ClashLister.of(brief, MOST, SearchListener.SILENT, () -> false)
-                        .list()
-                        .size())
-                .toList();
+        List<Integer> sizes =
+                tooStrict(12).map(brief -> listed(brief).list().size()).toList();
         assertThat(sizes).filteredOn(size -> size > 1).hasSizeGreaterThan(3);
         assertThat(sizes).filteredOn(size -> size > 2).isNotEmpty();
+    }
+
+    private static Clashes listed(Brief brief) {
+        return LISTED.computeIfAbsent(brief, asked -> ClashLister.of(asked, MOST, SearchListener.SILENT, () -> false));
     }
 
     private static void sameAsBySubsets(Brief brief) {
@@ -94,7 +100,7 @@ class ClashListerTest {
         Set<Long> missed = missed(brief, demands);
         Set<Long> expected = minimal(demands.size(), missed);
 
-        Clashes clashes = ClashLister.of(brief, MOST, SearchListener.SILENT, () -> false);
+        Clashes clashes = listed(brief);
         List<Long> found = clashes.list().stream()
                 .map(clash -> bits(clash.demands(), demands))
                 .toList();
@@ -158,10 +164,7 @@ class ClashListerTest {
     @Test
     void a_list_that_is_full_does_not_say_that_it_is_complete() {
         Brief brief = tooStrict(12)
-                .filter(candidate -> ClashLister.of(candidate, MOST, SearchListener.SILENT, () -> false)
-                                .list()
-                                .size()
-                        > 1)
+                .filter(candidate -> listed(candidate).list().size() > 1)
                 .findFirst()
                 .orElseThrow();
 
@@ -174,10 +177,7 @@ class ClashListerTest {
     @Test
     void clashes_are_told_as_they_are_found_and_none_that_was_told_is_taken_back() {
         Brief brief = tooStrict(12)
-                .filter(candidate -> ClashLister.of(candidate, MOST, SearchListener.SILENT, () -> false)
-                                .list()
-                                .size()
-                        > 1)
+                .filter(candidate -> listed(candidate).list().size() > 1)
                 .findFirst()
                 .orElseThrow();
         List<Clashes> told = new ArrayList<>();
