@@ -88,17 +88,17 @@ public final class HalfTables {
     }
 
     /**
-     * What upper halves make of lower ones; at least one escape wheel must have a half.
+     * What upper halves make of lower ones.
      *
      * @param count meshes from the centre to the escape wheel, at least 1
+     * @param all the sides of all escape wheels with so many meshes, at least one
      * @param cancelled asked often; once true the outlook is cut short and good for nothing
      */
-    CentreOutlook outlook(int count, BooleanSupplier cancelled) {
-        return kept(outlooks, count, () -> newOutlook(count, cancelled), cancelled);
+    CentreOutlook outlook(int count, List<EscapeSide> all, BooleanSupplier cancelled) {
+        return kept(outlooks, count, () -> newOutlook(all, cancelled), cancelled);
     }
 
-    private CentreOutlook newOutlook(int count, BooleanSupplier cancelled) {
-        List<EscapeSide> all = sides(count, cancelled);
+    private CentreOutlook newOutlook(List<EscapeSide> all, BooleanSupplier cancelled) {
         List<MeshChoice> first = choicesAt(MeshPlace.Side.BELOW, 1);
         return new CentreOutlook(
                 this,

@@ -83,15 +83,16 @@ public final class LowerHalves {
     }
 
     private List<LowerHalf> list() {
-        List<EscapeSide> sides =
-                stride == 1 ? tables.sides(choices.size(), cancelled) : EscapeSide.all(rules, choices, cancelled);
-        if (sides.isEmpty() || cancelled.getAsBoolean()) {
+        List<EscapeSide> all = tables.sides(choices.size(), cancelled);
+        List<EscapeSide> sides = stride == 1 ? all : EscapeSide.all(rules, choices, cancelled);
+        // The work may have been cancelled before any side was there, and asked anew only for the other list.
+        if (all.isEmpty() || sides.isEmpty() || cancelled.getAsBoolean()) {
             return List.of();
         }
         double longest =
                 sides.stream().mapToDouble(side -> side.longestMemory).max().orElseThrow();
         LowerProspects prospects = new LowerProspects(rules, found, tables.uppers(longest, cancelled), choices.size());
-        List<LowerHalf> listed = listed(sides, tables.outlook(choices.size(), cancelled), prospects);
+        List<LowerHalf> listed = listed(sides, tables.outlook(choices.size(), all, cancelled), prospects);
         listed.sort(Comparator.<LowerHalf>comparingDouble(half -> half.runningLoad)
                 .thenComparing((a, b) -> a.compareTo(b)));
         return listed;

@@ -298,4 +298,26 @@ class HalvesTest {
     private static String key(LowerHalf half) {
         return half.meshes.stream().map(choice -> choice.mesh.toString()).toList() + " E" + half.escapeTeeth;
     }
+
+    /** Also after a sample has its escape wheels and before all have theirs. */
+    @Test
+    void a_sample_cancelled_at_any_question_ends_without_a_fault() {
+        for (Halves halves : Halves.all().subList(0, 3)) {
+            int cut = 0;
+            boolean whole = false;
+            while (!whole) {
+                int last = ++cut;
+                AtomicInteger asked = new AtomicInteger();
+                List<LowerHalf> sample = LowerHalves.sample(
+                        new HalfTables(halves.rater()),
+                        halves.below(),
+                        2,
+                        new CellFront(halves.rater().objectives().asked()),
+                        () -> asked.incrementAndGet() >= last);
+                whole = asked.get() < last;
+                assertThat(sample).isSubsetOf(halves.lowers());
+            }
+            assertThat(cut).isGreaterThan(20);
+        }
+    }
 }

@@ -4,10 +4,10 @@ package drumfall.ui.app;
 
 import drumfall.solver.brief.Brief;
 import drumfall.solver.rating.Rating;
-import drumfall.solver.search.TrainSearch;
 import drumfall.solver.train.Train;
 import drumfall.ui.plugin.PluginFolder;
 import drumfall.ui.presenter.Front;
+import drumfall.ui.presenter.SearchedOnce;
 import drumfall.ui.presenter.Workspace;
 import drumfall.ui.view.FileChoice;
 import drumfall.ui.work.Searcher;
@@ -52,7 +52,7 @@ final class OpenWindow implements AutoCloseable, FileChoice {
     private Optional<Path> answer = Optional.empty();
 
     OpenWindow(Brief brief, Path home, List<PluginFolder> plugins) {
-        this(brief, home, plugins, TrainSearch::run);
+        this(brief, home, plugins, new SearchedOnce());
     }
 
     OpenWindow(Brief brief, Path home, List<PluginFolder> plugins, Searcher searcher) {

@@ -3,7 +3,6 @@
 package drumfall.ui.presenter;
 
 import drumfall.solver.brief.Brief;
-import drumfall.solver.search.TrainSearch;
 import drumfall.ui.design.Design;
 import drumfall.ui.work.SearchDesk;
 import drumfall.ui.work.Searcher;
@@ -49,7 +48,7 @@ public final class Turns implements Executor {
 
     /** A workspace on a brief whose searches report here. */
     public Workspace workspace(Brief brief) {
-        return workspace(brief, TrainSearch::run);
+        return workspace(brief, new SearchedOnce());
     }
 
     /** A workspace on a brief with a searcher of its own. */
