@@ -37,6 +37,7 @@ final class BriefChecks {
             PartRules::layerIsWithinTheNozzle,
             PartRules::firstLayerIsWithinTheNozzle,
             PartRules::bearingsHaveARing,
+            PartRules::drumTurnsWithItsRod,
             PartRules::ratchetHasRoom,
             PartRules::clickSpaceTakesARatchet,
             PartRules::clickRestsOnTheTeeth,

@@ -140,6 +140,20 @@ final class PartRules {
                         "make the teeth deeper or fit a finer nozzle"));
     }
 
+    /**
+     * The key's square is held by the drum's rod, in front of the plate, and drum and ratchet are held by it behind: it winds
+     * only if the rod turns. A drum that turned on a standing rod would need a square of its own that leads through the plate
+     * around the rod, and the plate a bore for it as wide as a barrel's; the trade files the square on the barrel's arbor.
+     */
+    static Stream<SheetProblem> drumTurnsWithItsRod(Brief brief) {
+        return Clash.unless(
+                brief.arbors().drum().kind() == Brief.ArborKind.TURNING,
+                "/arbors/drum/kind",
+                "\"fixed\"",
+                "the drum's rod must turn with the drum, for the drum is wound by the square on its rod",
+                "write \"turning\"");
+    }
+
     private static Stream<SheetProblem> ring(String arbor, Brief.ArborBuild build) {
         return build.bearing().stream()
                 .flatMap(bearing -> Clash.unless(

@@ -1,7 +1,7 @@
 /**
  * Fit: what the maker drills, prints and cuts so that arbors turn freely and neither bind nor rattle.
  *
- * <p>Below this package stand {@code layer} (heights in whole layers), {@code bore} (bores, bearing seats, side shake),
+ * <p>Below this package stand {@code layer} (heights in whole layers), {@code bore} (bores, bearing seats),
  * {@code shake} (end shake) and {@code cutting} (arbors from stock rods). They take plain values and know neither brief nor
  * train. Lengths are whole nanometres: every size in 64ths of an inch is 396 875 nm times a whole number and every metric
  * size is whole too, so that sums, layers and cuts are exact in a {@code long}; what is not whole by nature (a mean, a

@@ -8,6 +8,7 @@ import drumfall.solver.fit.FitException;
 import drumfall.solver.fit.bore.Bearing;
 import drumfall.solver.fit.bore.Seating;
 import drumfall.solver.fitting.BriefFit;
+import drumfall.solver.making.HubRoom;
 import java.util.Optional;
 
 /**
@@ -17,8 +18,8 @@ import java.util.Optional;
  * @param build how the arbor is built
  * @param count how many, 1 or 2
  * @param seat in the plate, or in what turns on a rod that stands still; empty without a size in the
- *     brief, and where none can be drilled
- * @param unseated why no drill serves for the seat; empty otherwise
+ *     brief, and where none can be made
+ * @param unseated why no drill serves for the seat, or what turns on the rod has no room for it; empty otherwise
  */
 public record BearingPlace(
         int arbor, ArborBuild build, int count, Optional<Seating.Rolling> seat, Optional<String> unseated) {
@@ -26,11 +27,12 @@ public record BearingPlace(
      * The bearings that an arbor's build asks for.
      *
      * @param fit what the brief says of bores
+     * @param hubs whether hubs have room
      * @param arbor from 1 at the drum
      * @param build how the arbor is built
      * @return empty without bearings
      */
-    static Optional<BearingPlace> of(BriefFit fit, int arbor, ArborBuild build) {
+    static Optional<BearingPlace> of(BriefFit fit, HubRoom hubs, int arbor, ArborBuild build) {
         int count = build.bearings().count();
         if (count == 0) {
             return Optional.empty();
@@ -41,7 +43,9 @@ public record BearingPlace(
         try {
             Optional<Seating.Rolling> seat =
                     fit.seat("arbor " + arbor, build.kind() == ArborKind.FIXED ? "hub" : "plate", build);
-            return Optional.of(new BearingPlace(arbor, build, count, seat, Optional.empty()));
+            Optional<String> unseated = build.kind() == ArborKind.FIXED ? hubs.refusal(arbor - 1) : Optional.empty();
+            return Optional.of(
+                    new BearingPlace(arbor, build, count, unseated.isPresent() ? Optional.empty() : seat, unseated));
         } catch (FitException refused) {
             return Optional.of(
                     new BearingPlace(arbor, build, count, Optional.empty(), Optional.of(refused.getMessage())));

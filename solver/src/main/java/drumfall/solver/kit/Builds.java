@@ -7,6 +7,8 @@ import drumfall.solver.brief.Brief.ArborBuild;
 import drumfall.solver.brief.Brief.Arbors;
 import drumfall.solver.brief.Brief.BearingPlaces;
 import drumfall.solver.fitting.BriefFit;
+import drumfall.solver.layout.Layout;
+import drumfall.solver.making.HubRoom;
 import drumfall.solver.power.ArborRole;
 import drumfall.solver.power.WeightWalk;
 import drumfall.solver.rating.TrainRater;
@@ -31,11 +33,13 @@ public final class Builds {
 
     private final TrainRater rater;
     private final Train train;
+    private final Optional<Layout> layout;
     private final Map<BuildWay, Build> builds = new EnumMap<>(BuildWay.class);
 
-    private Builds(TrainRater rater, Train train) {
+    private Builds(TrainRater rater, Train train, Optional<Layout> layout) {
         this.rater = rater;
         this.train = train;
+        this.layout = layout;
     }
 
     /**
@@ -43,9 +47,10 @@ public final class Builds {
      *
      * @param rater rates against the brief, no demand waived
      * @param train any train, whether or not it meets the brief
+     * @param layout where its arbors stand, if they have places; hubs are made as they stand there
      */
-    public static Builds of(TrainRater rater, Train train) {
-        Builds all = new Builds(rater, train);
+    public static Builds of(TrainRater rater, Train train, Optional<Layout> layout) {
+        Builds all = new Builds(rater, train, layout);
         all.add(BuildWay.AS_GIVEN, rater);
         all.add(BuildWay.PLAIN, all.rolling(EnumSet.noneOf(ArborRole.class)));
         all.add(BuildWay.RECOMMENDED, all.rolling(all.worthwhile()));
@@ -87,8 +92,9 @@ public final class Builds {
 
     private void add(BuildWay way, TrainRater built) {
         BriefFit fit = new BriefFit(built.brief());
+        HubRoom hubs = new HubRoom(built, train, layout);
         List<BearingPlace> bearings = IntStream.rangeClosed(0, train.meshes().size())
-                .mapToObj(arbor -> BearingPlace.of(fit, arbor + 1, built.build(role(arbor))))
+                .mapToObj(arbor -> BearingPlace.of(fit, hubs, arbor + 1, built.build(role(arbor))))
                 .flatMap(Optional::stream)
                 .toList();
         builds.put(way, new Build(way, built.brief(), built.rate(train), bearings));

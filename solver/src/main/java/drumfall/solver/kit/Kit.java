@@ -206,7 +206,7 @@ public record Kit(
 
     /** The same train with fewer or more rolling bearings. */
     public Builds builds() {
-        return Builds.of(rater, rating.train());
+        return Builds.of(rater, rating.train(), layout);
     }
 
     /** What is to be bought. */

@@ -14,9 +14,8 @@ import java.util.Optional;
 /**
  * Seats for the rolling bearings of rods that stand still, in what turns on them, sized as those in the plates are.
  *
- * <p>A bearing at the front sits in the end towards the dial. On the drum arbor, where great wheel, ratchet and drum turn one
- * after another on the rod, the outer ends of great wheel and drum have the seats. Without a size in the brief the bore stays
- * one that runs on the rod.
+ * <p>A bearing at the front sits in the end towards the dial. Without a size in the brief the bore stays one that runs on the
+ * rod. The drum's rod always turns, since the key winds it, and has its bearings in the plates.
  *
  * @param shop what parts are made from
  */
@@ -26,7 +25,7 @@ record HubSeats(Workshop shop) {
     /**
      * The part on an arbor, with its seats.
      *
-     * @param arbor its number, from 0 at the drum
+     * @param arbor its number, from 1 after the drum's
      * @param up which way the side that lies up on the bed faces in the clock
      * @param solid the part, bored
      * @throws drumfall.solver.fit.FitException if it has no room for one, or no drill serves
@@ -43,11 +42,6 @@ record HubSeats(Workshop shop) {
     /** The same for the part at the far end alone. */
     Solid above(int arbor, Face up, Solid solid) {
         return HubSeat.cut(solid, Optional.empty(), seat(arbor, up), shop.print());
-    }
-
-    /** The seat at the end of an arbor that is away from its wheel, if there is one. */
-    Optional<HubSeat> farSeat(int arbor) {
-        return seat(arbor, shop.toward(arbor));
     }
 
     /** The bore of a wheel at its outer face, m: the seat where there is one. */

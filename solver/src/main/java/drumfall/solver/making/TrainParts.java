@@ -41,7 +41,7 @@ final class TrainParts {
         List<MovementPart> parts = new ArrayList<>();
         parts.add(greatWheel());
         for (int arbor = 1; arbor < shop.arbors(); arbor++) {
-            addTopped(arbor, parts);
+            parts.addAll(parts(arbor));
         }
         return parts;
     }
@@ -51,12 +51,18 @@ final class TrainParts {
         return shop.part(
                 Workshop.arbor(0) + "-wheel",
                 1,
-                seats.below(0, shop.toward(0), wheel.solid()),
+                wheel.solid(),
                 List.of(toothing(wheel.teeth())),
                 shop.between(0, 0, shop.toward(0)));
     }
 
-    private void addTopped(int arbor, List<MovementPart> parts) {
+    /**
+     * The parts of one arbor.
+     *
+     * @param arbor its number, from 1 after the drum's
+     * @throws drumfall.solver.fit.FitException if a hub has no room for a bearing, or no drill serves
+     */
+    List<MovementPart> parts(int arbor) {
         boolean last = arbor == shop.arbors() - 1;
         Mesh driven = shop.pinionMesh(arbor);
         ToothForm form = pair(driven).follower();
@@ -74,16 +80,16 @@ final class TrainParts {
         double leaves = shop.between(arbor);
         if (form instanceof LanternPinion pins) {
             WheelWithLantern lantern = lantern(wheel, pins, driven, leaves);
-            parts.add(shop.part(name, 1, seats.below(arbor, up, lantern.solid()), teeth, shop.between(arbor, 0, up)));
             double shroud = shop.wheelThickness() + leaves - lantern.shroud();
-            parts.add(shop.part(
-                    Workshop.arbor(arbor) + "-upper-shroud",
-                    seats.above(arbor, up, lantern.upperShroud()),
-                    shop.between(arbor, shroud, up)));
-        } else {
-            WheelWithPinion both = new WheelWithPinion(wheel, cut(form, driven), leaves);
-            parts.add(shop.part(name, 1, seats.in(arbor, up, both.solid()), teeth, shop.between(arbor, 0, up)));
+            return List.of(
+                    shop.part(name, 1, seats.below(arbor, up, lantern.solid()), teeth, shop.between(arbor, 0, up)),
+                    shop.part(
+                            Workshop.arbor(arbor) + "-upper-shroud",
+                            seats.above(arbor, up, lantern.upperShroud()),
+                            shop.between(arbor, shroud, up)));
         }
+        WheelWithPinion both = new WheelWithPinion(wheel, cut(form, driven), leaves);
+        return List.of(shop.part(name, 1, seats.in(arbor, up, both.solid()), teeth, shop.between(arbor, 0, up)));
     }
 
     /** Radius that a pinion needs to stand on. */

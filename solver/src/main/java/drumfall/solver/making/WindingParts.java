@@ -7,7 +7,6 @@ import drumfall.solver.making.part.Click;
 import drumfall.solver.making.part.Drum;
 import drumfall.solver.making.part.PinCircle;
 import drumfall.solver.making.part.Ratchet;
-import drumfall.solver.making.part.SeatedDrum;
 import drumfall.solver.making.part.WindingKey;
 import drumfall.solver.making.part.WindingSquare;
 import drumfall.solver.parts.DrumForm;
@@ -15,7 +14,6 @@ import drumfall.solver.parts.RatchetForm;
 import drumfall.solver.parts.SquareSize;
 import drumfall.solver.rating.BriefParts;
 import java.util.List;
-import java.util.Optional;
 
 /** The drum, the ratchet between it and the great wheel, and what winds it. */
 final class WindingParts {
@@ -109,7 +107,6 @@ final class WindingParts {
 
     List<MovementPart> parts() {
         Drum drum = drum();
-        Optional<SeatedDrum> seated = new HubSeats(shop).farSeat(0).map(seat -> new SeatedDrum(drum, seat));
         String arbor = Workshop.arbor(0);
         SquareSize size = sizes().square();
         double side = size.side(bore());
@@ -122,14 +119,8 @@ final class WindingParts {
         double near = ratchet + shop.between(0);
         double far = near + drum.length() + 2 * drum.wall();
         return List.of(
-                shop.part(
-                        arbor + "-drum",
-                        seated.map(SeatedDrum::solid).orElseGet(drum::solid),
-                        shop.between(0, near, up)),
-                shop.part(
-                        arbor + "-drum-flange",
-                        seated.map(SeatedDrum::flange).orElseGet(drum::flange),
-                        shop.between(0, far, other(up))),
+                shop.part(arbor + "-drum", drum.solid(), shop.between(0, near, up)),
+                shop.part(arbor + "-drum-flange", drum.flange(), shop.between(0, far, other(up))),
                 shop.part(arbor + "-ratchet", ratchet().solid(), shop.between(0, ratchet, up)),
                 shop.part(arbor + "-click", click().solid(), clickMount(up, ratchet)),
                 shop.part(

@@ -10,7 +10,7 @@
  * parts.DrumForm} for the drum, {@code parts.DialForm} for motion work and hands. Where a part stands and which way it faces is said by its {@link drumfall.solver.making.Mount} alone,
  * from the {@link drumfall.solver.making.Levels} of the fitted movement; a part with a handedness is drawn for the way it
  * lies on the bed, so that it turns as it must once it is put in. On a rod that stands still the bearings that the brief
- * asks for sit in what turns on it ({@link drumfall.solver.making.HubSeats}); a hub without room for them is refused. Rejected: every part drawn as the dial sees it, which lays
+ * asks for sit in what turns on it ({@link drumfall.solver.making.HubSeats}); a hub without room for them is refused. The drum's rod always turns: see {@code brief.PartRules}. Rejected: every part drawn as the dial sees it, which lays
  * those that face the back plate on their pinions.
  *
  * <p>May depend on everything up to {@code rating}. Rejected: leaving parts to the exporters, of which every one would

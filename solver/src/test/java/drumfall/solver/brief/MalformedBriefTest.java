@@ -134,6 +134,7 @@ class MalformedBriefTest {
             /teeth/modules/0 = "1/21 in";               /teeth/modules/0;           "1/21 in";     a whole number of nanometres;                   at most six decimals
             /frame/depth = "2 in";                      /frame/depth;               "2 in";        takes 58.6 mm between the plates;               make the frame deeper
             /arbors/escape/bearing = {"outer": "1.5 mm", "width": "1 mm"}; /arbors/escape/bearing/outer; "1.5 mm"; outer diameter must be more than its rod; take a larger bearing
+            /arbors/drum/kind = "fixed";                /arbors/drum/kind;          "fixed";       the drum's rod must turn with the drum;         write "turning"
             /frame/pillars = {"diameter": "12 mm", "sideInset": "5 mm", "endInset": "8 mm"}; /frame/pillars/sideInset; "5 mm"; must not stand out of the frame; set it further in
             /frame/pillars = {"diameter": "12 mm", "sideInset": "8 mm", "endInset": "155 mm"}; /frame/pillars/endInset; "155 mm"; room beside each other in "320 mm"; nearer to the edge
             /drum/ratchet = {"teeth": 7, "toothDepth": "2 mm", "thickness": "5 mm"}; /drum/ratchet/teeth; 7; at least 8; from 8 to 90

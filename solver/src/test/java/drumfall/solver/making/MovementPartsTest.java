@@ -31,6 +31,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class MovementPartsTest {
     private static final Train TRAIN = Trains.of("68/8 m1.5 | 58/9 m1.5 · 45/10 m1.25 · 48/8 m1.25 · E21", "36", 2);
@@ -204,14 +205,10 @@ class MovementPartsTest {
         return rater.limits().ratchet().form(lineArm);
     }
 
-    // The rating's ratchet is the made one on an arbor whose rod turns; around a bore that runs on its rod the made one
-    // is
-    // larger, never weaker. Roots are the nearest points of the saw to the axis.
     @ParameterizedTest
-    @CsvSource({"turning, both", "fixed, none"})
-    void the_ratchet_is_no_weaker_than_it_was_rated(String kind, String bearings) {
-        Brief brief = Briefs.demoWith(
-                "/arbors/drum/kind = \"%s\" & /arbors/drum/bearings = \"%s\"".formatted(kind, bearings));
+    @ValueSource(strings = {"both", "none"})
+    void the_ratchet_is_made_as_it_was_rated(String bearings) {
+        Brief brief = Briefs.demoWith("/arbors/drum/bearings = \"%s\"".formatted(bearings));
         RatchetForm rated = ratchetRated(new TrainRater(brief));
         MovementPart ratchet = movement(brief, TRAIN).parts().stream()
                 .filter(part -> part.name().equals("arbor-1-ratchet"))
@@ -221,11 +218,7 @@ class MovementPartsTest {
 
         assertThat(ratchet.solid().slabs().get(0).height() / 1e3)
                 .isCloseTo(rated.size().thickness(), within(1e-12));
-        if (kind.equals("turning")) {
-            assertThat(tips).isCloseTo(rated.tipRadius(), within(1e-9));
-        } else {
-            assertThat(tips).isBetween(rated.tipRadius(), rated.tipRadius() + 0.0003);
-        }
+        assertThat(tips).isCloseTo(rated.tipRadius(), within(1e-9));
     }
 
     @Test

@@ -20,11 +20,9 @@ record PlacedMakes(String name, Brief brief, Train train, Layout layout, List<Mo
     private static final Train DESK = Trains.of("78/12 m1.5 | 79/12 m1.25 · 76/12 m1 · 57/9 m1 · E24", "18", 1);
     private static final Train MONTH = Trains.of("129/16 m1.25 · 73/16 m2 | 120/16 m1 · 112/14 m0.8 · E30", "24", 1);
 
-    /** Bearings 684, 4 × 9 × 4 mm, and 682, 2 × 5 × 1.5 mm: ISO 15, from memory. */
-    private static final String SEATED =
-            "/arbors/drum/kind = \"fixed\" & /arbors/drum/bearing = {\"outer\": \"9 mm\", \"width\": \"4 mm\"}"
-                    + " & /arbors/intermediate/bearings = \"both\""
-                    + " & /arbors/intermediate/bearing = {\"outer\": \"5 mm\", \"width\": \"1.5 mm\"}";
+    /** Bearing 682, 2 × 5 × 1.5 mm: ISO 15, from memory. */
+    private static final String SEATED = "/arbors/intermediate/bearings = \"both\""
+            + " & /arbors/intermediate/bearing = {\"outer\": \"5 mm\", \"width\": \"1.5 mm\"}";
 
     static Stream<PlacedMakes> all() {
         return Stream.of(

@@ -3,7 +3,10 @@
 package drumfall.ui.terminal;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assumptions.assumeThat;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import drumfall.ui.terminal.TerminalBench.Run;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -74,6 +77,29 @@ class ExportAndPluginsTest {
         assertThat(run.code()).isEqualTo(ExitCode.DONE.number());
         assertThat(run.err()).startsWith("Demands that this train misses: ");
         assertThat(folder.resolve("out/line/train.txt")).hasContent("30/8 m1 | 70/8 m1 · E30");
+    }
+
+    /** The record's jar is there once the whole project has been packaged. */
+    @Test
+    void an_exported_train_is_given_back_and_rated_as_before() {
+        Path record = Path.of("..", "plugins", "record", "target", "plugin");
+        assumeThat(record).as("the record is packaged").isDirectory();
+        bench.write("sound.json", RateCommandTest.SOUND);
+
+        Run export = bench.plugins(record)
+                .run("export", "--with", "train-record", "--to", "@out", "@small.json", "@sound.json");
+
+        assertThat(export.code()).isEqualTo(ExitCode.DONE.number());
+        assertThat(rated("@out/train-record/train-to-rate.json")).isEqualTo(rated("@sound.json"));
+    }
+
+    /** All that is said of a train but what it is called. */
+    private JsonNode rated(String train) {
+        Run run = bench.run("rate", "@small.json", train, "--json");
+        assertThat(run.code()).isEqualTo(ExitCode.DONE.number());
+        JsonNode json = run.json();
+        assertThat(((ObjectNode) json.get("train")).remove("name").textValue()).isNotEmpty();
+        return json;
     }
 
     @Test

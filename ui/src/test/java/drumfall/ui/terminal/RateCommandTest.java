@@ -16,6 +16,9 @@ import drumfall.solver.train.Train;
 import drumfall.ui.terminal.TerminalBench.Run;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -31,6 +34,8 @@ class RateCommandTest {
     // 64 and 60, escape wheel of 30: great wheel in 12 hours, escape arbor in a minute, 3600 beats an hour.
     private static final String BECKETT = train("96, 8", "64, 8", "60, 8");
 
+    private static final Map<List<String>, Run> RUNS = new ConcurrentHashMap<>();
+
     @TempDir
     Path folder;
 
@@ -41,6 +46,20 @@ class RateCommandTest {
         bench = new TerminalBench(folder);
         bench.write("sound.json", SOUND);
         bench.write("beckett.json", BECKETT);
+    }
+
+    /** Commands keep nothing between runs, so the same command on the same files need not be run for every claim about it. */
+    private Run once(String... arguments) {
+        return RUNS.computeIfAbsent(List.of(arguments), command -> bench.run(arguments));
+    }
+
+    private Run sound(String... options) {
+        return once(Stream.concat(Stream.of("rate", "@small.json", "@sound.json"), Stream.of(options))
+                .toArray(String[]::new));
+    }
+
+    private Run beckett() {
+        return once("rate", "@small.json", "@beckett.json");
     }
 
     private static String train(String... meshes) {
@@ -58,7 +77,7 @@ class RateCommandTest {
 
     @Test
     void a_train_that_meets_every_demand_ends_well() {
-        Run run = bench.run("rate", "@small.json", "@sound.json");
+        Run run = sound();
         assertThat(run.code()).isEqualTo(ExitCode.DONE.number());
         assertThat(run.lines().subList(0, 3))
                 .containsExactly(
@@ -70,7 +89,7 @@ class RateCommandTest {
 
     @Test
     void a_missed_demand_stands_beside_its_limit() {
-        Run run = bench.run("rate", "@small.json", "@beckett.json");
+        Run run = beckett();
         assertThat(run.code()).isEqualTo(ExitCode.DEMAND_MISSED.number());
         // The seconds pendulum of standard gravity: 9.80665 / pi^2 = 0.9936 m at a small arc, here kept at 3.5 degrees.
         assertThat(line(run, "pendulum length").split("  +", -1))
@@ -88,7 +107,7 @@ class RateCommandTest {
 
     @Test
     void a_published_train_shows_its_published_arithmetic() {
-        Run run = bench.run("rate", "@small.json", "@beckett.json");
+        Run run = beckett();
         assertThat(run.out())
                 .contains(
                         "Beats an hour: 3600 (3600); seconds a beat: 1.",
@@ -108,16 +127,15 @@ class RateCommandTest {
 
     @Test
     void efficiencies_carry_the_label_of_what_they_rest_on() {
-        Run run = bench.run("rate", "@small.json", "@sound.json");
+        Run run = sound();
         String label = new TrainRater(TerminalBench.small()).movement().teeth().label();
         assertThat(run.out()).contains(label, "A hanging weight can fall.");
     }
 
     @Test
     void the_ratchet_is_told_beside_what_it_may_bear() {
-        Run run = bench.run("rate", "@small.json", "@sound.json");
-        JsonNode json =
-                bench.run("rate", "@small.json", "@sound.json", "--json").json();
+        Run run = sound();
+        JsonNode json = sound("--json").json();
         JsonNode ratchet = json.at("/answers/ratchet");
         int demanded = json.path("demands").findValuesAsText("demand").indexOf("ratchet");
         double figure = json.path("demands").get(demanded).path("figure_SI").doubleValue();
@@ -130,8 +148,7 @@ class RateCommandTest {
 
     @Test
     void weight_and_bob_are_told_where_the_arbors_stand() {
-        JsonNode beside =
-                bench.run("rate", "@small.json", "@sound.json", "--json").json().path("weightBesideBob");
+        JsonNode beside = sound("--json").json().path("weightBesideBob");
 
         assertThat(beside.path("verdict").textValue()).isIn("clear", "plane-unknown");
         assertThat(beside.path("across_m").isNull()).isTrue();
@@ -139,7 +156,7 @@ class RateCommandTest {
                 .isEqualTo(Math.max(
                         beside.path("aside_m").doubleValue(),
                         beside.path("upright_m").doubleValue()));
-        assertThat(bench.run("rate", "@small.json", "@sound.json").out()).contains("the swinging bob");
+        assertThat(sound().out()).contains("the swinging bob");
     }
 
     @Test
@@ -153,21 +170,19 @@ class RateCommandTest {
     // Least favourable directions are the worst of all directions.
     @Test
     void the_least_weight_of_the_placed_train_stands_beside_the_unplaced_one() {
-        JsonNode json =
-                bench.run("rate", "@small.json", "@sound.json", "--json").json();
+        JsonNode json = sound("--json").json();
         double placed = json.path("leastWeightPlaced_kg").doubleValue();
 
         assertThat(placed)
                 .isPositive()
                 .isLessThanOrEqualTo(json.path("leastWeight_kg").doubleValue());
-        assertThat(bench.run("rate", "@small.json", "@sound.json").out())
+        assertThat(sound().out())
                 .contains("So placed, with every force where it is and as it points, the least running weight is ");
     }
 
     @Test
     void the_json_holds_every_figure_of_the_rating() {
-        JsonNode json =
-                bench.run("rate", "@small.json", "@sound.json", "--json").json();
+        JsonNode json = sound("--json").json();
         Rating rating = new TrainRater(TerminalBench.small()).rate(soundTrain());
 
         assertThat(json.get("feasible").booleanValue()).isTrue();
@@ -219,8 +234,7 @@ class RateCommandTest {
 
     @Test
     void the_json_keeps_books_answers_chance_and_where_from() {
-        JsonNode json =
-                bench.run("rate", "@small.json", "@sound.json", "--json").json();
+        JsonNode json = sound("--json").json();
         double total = 0;
         for (JsonNode entry : json.at("/books/entries")) {
             total += entry.get("power_W").doubleValue();
@@ -273,10 +287,8 @@ class RateCommandTest {
 
     @Test
     void a_heavier_weight_keeps_more_arc_and_runs_for_more_builders() {
-        JsonNode usual =
-                bench.run("rate", "@small.json", "@sound.json", "--json").json();
-        JsonNode heavy = bench.run("rate", "@small.json", "@sound.json", "--json", "--weight", "12 kg")
-                .json();
+        JsonNode usual = sound("--json").json();
+        JsonNode heavy = sound("--json", "--weight", "12 kg").json();
 
         assertThat(heavy.get("hangingWeight_kg").doubleValue()).isEqualTo(12);
         assertThat(heavy.at("/books/semiArc_rad").doubleValue())
@@ -287,8 +299,7 @@ class RateCommandTest {
 
     @Test
     void an_arc_asks_for_the_weight_that_keeps_it() {
-        JsonNode json = bench.run("rate", "@small.json", "@sound.json", "--json", "--arc", "3.8 deg")
-                .json();
+        JsonNode json = sound("--json", "--arc", "3.8 deg").json();
 
         assertThat(json.at("/books/semiArc_rad").doubleValue()).isGreaterThan(Math.toRadians(3.8));
         assertThat(json.get("hangingWeight_kg").doubleValue())

@@ -5,6 +5,7 @@ package drumfall.ui.terminal;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import drumfall.solver.brief.BriefChange;
 import drumfall.solver.brief.TrainReader;
 import drumfall.solver.brief.TrainSheet;
@@ -47,7 +48,15 @@ class WhyCommandTest {
     @BeforeEach
     void open() {
         bench = new TerminalBench(folder);
-        bench.writeEdited("long.json", "/run", TOO_LONG);
+        writeNarrow("long.json", TOO_LONG);
+    }
+
+    /** The small brief with fewer wheels to choose from, of which every clash and every nearest value is searched. */
+    private void writeNarrow(String name, String run) {
+        ObjectNode brief = (ObjectNode) TerminalBench.json(TerminalBench.smallText());
+        brief.set("run", TerminalBench.json(run));
+        ((ObjectNode) brief.at("/teeth/wheelTeeth")).put("from", 75).put("to", 77);
+        bench.write(name, brief.toPrettyString());
     }
 
     /** A train as a maker types it. */
@@ -107,9 +116,8 @@ class WhyCommandTest {
         JsonNode run = found(json, "/run/atLeast");
         assertThat(run.get("verdict").textValue()).isEqualTo("nearest");
         double days = Double.parseDouble(run.get("value").textValue().replace(" d", ""));
-        bench.writeEdited("at.json", "/run", TOO_LONG.replace("\"8 d\", \"w", "\"" + days + " d\", \"w"));
-        bench.writeEdited(
-                "tighter.json", "/run", TOO_LONG.replace("\"8 d\", \"w", "\"%.2f d\", \"w".formatted(days + 0.01)));
+        writeNarrow("at.json", TOO_LONG.replace("\"8 d\", \"w", "\"" + days + " d\", \"w"));
+        writeNarrow("tighter.json", TOO_LONG.replace("\"8 d\", \"w", "\"%.2f d\", \"w".formatted(days + 0.01)));
         assertThat(bench.run("solve", "@at.json").code()).isEqualTo(ExitCode.DONE.number());
         assertThat(bench.run("solve", "@tighter.json").code()).isEqualTo(ExitCode.NO_TRAIN.number());
     }

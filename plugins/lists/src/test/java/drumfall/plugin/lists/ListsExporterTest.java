@@ -287,7 +287,7 @@ class ListsExporterTest {
         Brief plain = KIT.builds().build(BuildWay.PLAIN).brief();
         TrainRater rater = new TrainRater(plain);
         Rating rating = rater.rate(HANDOVER.rating().train());
-        Build recommended = Builds.of(rater, rating.train()).build(BuildWay.RECOMMENDED);
+        Build recommended = Builds.of(rater, rating.train(), Optional.empty()).build(BuildWay.RECOMMENDED);
         TrialFolder folder = export(Handover.unplaced(plain, rating, "0.0.0-trial"));
 
         assertThat(bearings(folder, "ball bearing")).isZero();

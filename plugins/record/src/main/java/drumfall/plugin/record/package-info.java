@@ -25,6 +25,10 @@
  *       nanometre; cut out, it opens as a layout of this brief and train.
  * </ul>
  *
+ * <p><b>{@code train-to-rate.json}</b>: the train alone in the file format {@code drumfall-train}, exact to the nanometre, named
+ * after the brief; the program's commands read it back as {@code TRAIN.json}. The record's own {@code train} is for other
+ * programs, with more in it than that format allows.
+ *
  * <p><b>{@code parts.csv}</b> (RFC 4180: a header line, lines end in CR LF, quotes where needed; UTF-8): one line for each
  * printed part that depends on the train. Masses are those the power figures rest on, with crossed-out wheels.
  *

@@ -15,9 +15,12 @@ import drumfall.plugin.api.trial.TrialHandover;
 import drumfall.solver.brief.Brief;
 import drumfall.solver.brief.BriefReader;
 import drumfall.solver.brief.BriefWriter;
+import drumfall.solver.brief.TrainReader;
+import drumfall.solver.brief.TrainSheet;
 import drumfall.solver.layout.Layout;
 import drumfall.solver.layout.written.LayoutReader;
 import drumfall.solver.rating.DemandFigure;
+import drumfall.solver.rating.TrainRater;
 import drumfall.solver.rating.placing.TrainPlacing;
 import drumfall.solver.train.Mesh;
 import drumfall.solver.train.Reeving;
@@ -44,8 +47,20 @@ class TrainRecordTest {
     }
 
     @Test
-    void two_files_are_written() throws IOException {
-        assertThat(export(TrialHandover.eightDays()).names()).containsExactly("parts.csv", "train.json");
+    void three_files_are_written() throws IOException {
+        assertThat(export(TrialHandover.eightDays()).names())
+                .containsExactly("parts.csv", "train-to-rate.json", "train.json");
+    }
+
+    @Test
+    void the_train_that_the_program_reads_back_rates_as_the_one_that_was_handed_over() throws IOException {
+        Handover trial = TrialHandover.eightDays();
+        TrainSheet sheet = TrainReader.read(export(trial).text(TrainRecordExporter.SHEET))
+                .accepted()
+                .orElseThrow();
+
+        assertThat(sheet.name()).isEqualTo(trial.brief().name());
+        assertThat(new TrainRater(trial.brief()).rate(sheet.train())).isEqualTo(trial.rating());
     }
 
     @ParameterizedTest

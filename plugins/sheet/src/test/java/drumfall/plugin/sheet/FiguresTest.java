@@ -34,6 +34,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -103,7 +104,8 @@ class FiguresTest {
                 // 86 400 seconds a day over 3600 beats an hour.
                 Arguments.of("beat too many", "gains 24.0 s a day"),
                 Arguments.of("nut", f("M6 1.00 mm %.1f s a day", DailyRate.perNutTurn(pendulum, 1e-3)))));
-        for (Build build : Builds.of(Trials.rater(), rating.train()).all()) {
+        for (Build build :
+                Builds.of(Trials.rater(), rating.train(), Optional.empty()).all()) {
             Rating anew = new TrainRater(build.brief()).rate(rating.train());
             figures.add(Arguments.of(
                     build.way().title(),

@@ -70,11 +70,9 @@ class TemplateScaleTest {
         try (PDDocument document = Loader.loadPDF(Trials.files().bytes(name))) {
             assertThat(document.getNumberOfPages()).isGreaterThan(4);
             for (PDPage page : document.getPages()) {
-                assertThat(lines(page)).anySatisfy(line -> {
-                    assertThat(line.level()).isTrue();
-                    // 100 mm are 283.46 points.
-                    assertThat(line.length()).isCloseTo(283.4646, within(HAIR));
-                });
+                // 100 mm are 283.46 points. Matched and not asserted, since each of thousands of misses would make an
+                // error.
+                assertThat(lines(page)).anyMatch(line -> line.level() && Math.abs(line.length() - 283.4646) <= HAIR);
             }
         }
     }

@@ -1,5 +1,5 @@
 /**
- * Bores and bearing seats with their finishing drills, the play they leave, and what that play does to depthing.
+ * Bores and bearing seats with their finishing drills, and the play they leave.
  *
  * <p>Every {@link drumfall.solver.fit.bore.FinishedHole} keeps all that it was made from, so that a number on the builder's
  * sheet can be traced. May depend on {@code fit} and {@code fit.layer}. Rejected: a reamer or the printed bore as the finish;

@@ -8,7 +8,6 @@ import drumfall.solver.making.shape.Rings;
 import drumfall.solver.making.solid.SizeLimitException;
 import drumfall.solver.making.solid.Solid;
 import drumfall.solver.teeth.outline.Point;
-import drumfall.solver.teeth.outline.Ring;
 import java.util.List;
 
 /**
@@ -76,7 +75,7 @@ public record Drum(
         return diameter / 2 + holeRadius(line);
     }
 
-    Tub tub() {
+    private Tub tub() {
         boolean hollow = hollow(diameter, wall, bore, pins, print);
         return new Tub(flangeRadius, wall, diameter / 2, wall, bore, length, hollow);
     }
@@ -84,15 +83,10 @@ public record Drum(
     /** The drum with its lower flange. */
     @Override
     public Solid solid() {
-        return tub().solid(knot(), pins.holes());
-    }
-
-    /** The hole of the line's end in the lower flange. */
-    List<Ring> knot() {
         // Half a pitch from the first pin, so that the two never meet.
         double angle = pins.count() == 0 ? 0 : Math.PI / pins.count();
         Point knot = Point.polar(mm(knotRadius(diameter, lineDiameter)), angle);
-        return List.of(Rings.hole(knot, mm(holeRadius(lineDiameter))));
+        return tub().solid(List.of(Rings.hole(knot, mm(holeRadius(lineDiameter)))), pins.holes());
     }
 
     /** The other flange, with a spigot for the drum's end if the drum is hollow. */

@@ -28,7 +28,6 @@ import java.util.Optional;
  * @param depth m
  */
 public record HubSeat(String place, double diameter, double depth) {
-    private static final String OR_ELSE = ", a bearing at the other end alone, or a rod that turns";
     private static final Point AXIS = new Point(0, 0);
 
     /** Chords by which the nearest point of an arc is looked for, mm; far below what a printer shows. */
@@ -79,25 +78,7 @@ public record HubSeat(String place, double diameter, double depth) {
                     text(mm(depth)),
                     "the bearing seat (" + place + ")",
                     "be at most " + text(most) + ", so that two layers are left of what it is cut into",
-                    "take a narrower bearing" + OR_ELSE);
-        }
-    }
-
-    /**
-     * Refuses a seat that is too wide.
-     *
-     * @param most the greatest diameter, mm
-     * @param of what leaves no more, such as {@code teeth and windows}
-     * @param instead what to take instead of the smaller bearing
-     */
-    void requireDiameter(double most, String of, String instead) {
-        if (mm(diameter) > most + HAIR) {
-            throw FitException.refused(
-                    "diameter",
-                    text(mm(diameter)),
-                    "the bearing seat (" + place + ")",
-                    "be at most " + text(most) + ", two extrusion widths short of " + of,
-                    "take a smaller bearing, " + instead + OR_ELSE);
+                    "take a narrower bearing, a bearing at the other end alone, or a rod that turns");
         }
     }
 
@@ -113,7 +94,15 @@ public record HubSeat(String place, double diameter, double depth) {
         List<Ring> holes = new ArrayList<>(outline.holes());
         holes.removeIf(HubSeat::isBore);
         double most = 2 * (nearest(outline.outer(), holes) - mm(print.wall()));
-        requireDiameter(most, "teeth and windows", "more leaves or a larger module");
+        if (mm(diameter) > most + HAIR) {
+            throw FitException.refused(
+                    "diameter",
+                    text(mm(diameter)),
+                    "the bearing seat (" + place + ")",
+                    "be at most " + text(most) + ", two extrusion widths short of teeth and windows",
+                    "take a smaller bearing, more leaves or a larger module, a bearing at the other end alone, or a rod"
+                            + " that turns");
+        }
         holes.add(Rings.hole(mm(diameter) / 2));
         return new Outline(outline.outer(), holes);
     }

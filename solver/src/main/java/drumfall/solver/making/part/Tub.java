@@ -54,45 +54,27 @@ record Tub(double floorRadius, double floor, double radius, double wall, double 
     }
 
     private Region tubes(List<Ring> pins) {
+        Ring outer = Rings.circle(mm(radius));
+        Ring bored = Rings.hole(mm(bore) / 2);
         if (!hollow) {
             List<Ring> holes = new ArrayList<>(pins);
-            holes.add(Rings.hole(mm(bore) / 2));
-            return Region.of(new Outline(Rings.circle(mm(radius)), holes));
+            holes.add(bored);
+            return Region.of(new Outline(outer, holes));
         }
-        return tubes(chamberInner(), bore);
-    }
-
-    /**
-     * Both tubes of a hollow one.
-     *
-     * @param inner outer radius of the inner tube, m
-     * @param through diameter of its hole, m
-     */
-    Region tubes(double inner, double through) {
         return new Region(List.of(
-                new Outline(Rings.circle(mm(radius)), List.of(Rings.hole(mm(chamberOuter())))),
-                new Outline(Rings.circle(mm(inner)), List.of(Rings.hole(mm(through) / 2)))));
+                new Outline(outer, List.of(Rings.hole(mm(chamberOuter())))),
+                new Outline(Rings.circle(mm(chamberInner())), List.of(bored))));
     }
 
     /** The lid: a disc of the floor's size with a spigot that goes into the chamber. */
     Solid lid(PrintSizes print) {
-        return lid(bore, chamberInner(), print);
-    }
-
-    /**
-     * The lid of a tub whose inner tube is another at its end.
-     *
-     * @param through diameter of the hole, m
-     * @param tube outer radius of the inner tube, which the spigot clears, m
-     */
-    Solid lid(double through, double tube, PrintSizes print) {
-        Ring bored = Rings.hole(mm(through) / 2);
+        Ring bored = Rings.hole(mm(bore) / 2);
         Solid disc = Solid.of(mm(floor), Region.of(Rings.circle(mm(floorRadius)), bored));
         if (!hollow) {
             return disc;
         }
         double outer = chamberOuter() - print.fit();
-        double inner = Math.max(outer - wall, tube + print.fit());
+        double inner = Math.max(outer - wall, chamberInner() + print.fit());
         return disc.topped(mm(Math.min(floor, height)), Region.of(Rings.circle(mm(outer)), Rings.hole(mm(inner))));
     }
 }

@@ -50,7 +50,7 @@ class PlacedPowerTest {
                 "/frame/arrangement = \"compact\"; " + TRAIN,
                 "/frame/arrangement = \"shallow\"; 85/10 m1.5 | 83/12 m1 · 66/12 m1 · 55/12 m1 · E21",
                 "/arbors/centre/bearings = \"front\" & /arbors/intermediate/bearings = \"rear\"; " + TRAIN,
-                "/arbors/drum/kind = \"fixed\" & /arbors/drum/bearings = \"rear\"; " + TRAIN
+                "/arbors/drum/bearings = \"rear\" & /arbors/centre/kind = \"fixed\"; " + TRAIN
             })
     void a_placed_train_never_needs_more_than_an_unplaced_one(String edits, String text) {
         Standing standing = placed(edits, text);

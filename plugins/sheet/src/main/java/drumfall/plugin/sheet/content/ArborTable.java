@@ -3,7 +3,6 @@
 package drumfall.plugin.sheet.content;
 
 import drumfall.solver.brief.Brief;
-import drumfall.solver.kit.Builds;
 import drumfall.solver.train.Mesh;
 import java.util.ArrayList;
 import java.util.List;
@@ -55,7 +54,7 @@ final class ArborTable {
         if (!any) {
             return Optional.empty();
         }
-        List<String> hubs = Builds.of(clock.rater(), clock.train()).needed().stream()
+        List<String> hubs = clock.builds().needed().stream()
                 .filter(place -> rollsOnRod(place.build()))
                 .map(place -> "Arbor " + place.arbor() + ", bearing of " + place.size() + ": " + place.seating() + ".")
                 .collect(Collectors.toCollection(ArrayList::new));

@@ -11,7 +11,7 @@ final class BuildTable {
     private BuildTable() {}
 
     static Section section(Clock clock) {
-        Builds builds = Builds.of(clock.rater(), clock.train());
+        Builds builds = clock.builds();
         Block.Table table = new Block.Table(
                 "The same train with fewer or more rolling bearings",
                 List.of(

@@ -6,6 +6,7 @@ import drumfall.plugin.api.Handover;
 import drumfall.solver.brief.Brief;
 import drumfall.solver.fitting.FittedArbor;
 import drumfall.solver.fitting.FittedMovement;
+import drumfall.solver.kit.Builds;
 import drumfall.solver.kit.Kit;
 import drumfall.solver.power.ArborRole;
 import drumfall.solver.power.WeightWalk;
@@ -59,6 +60,11 @@ record Clock(
     Optional<FittedArbor.Standing> standing(int arbor) {
         return kit.flatMap(Kit::fitted)
                 .flatMap(movement -> movement.arbors().get(arbor).standing());
+    }
+
+    /** The same train with fewer or more rolling bearings. */
+    Builds builds() {
+        return Builds.of(rater, train(), handover.layout());
     }
 
     /** Distance of the plates, nm. */
