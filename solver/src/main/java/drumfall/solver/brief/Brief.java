@@ -264,6 +264,8 @@ public record Brief(
      * @param reserve of the recommended weight over the least running weight
      * @param bindingReserve share of the escape wheel's need left with every mesh at its worst at once
      * @param width of the room that the weight and its pulley take as they hang
+     * @param builders share of the builders whose clock the recommended weight must run, each with friction and quality of
+     *     their own within the brief's bands; not asked if it is absent
      */
     public record Weight(
             @Measure(value = MASS, over = "0 kg", to = "500 kg")
@@ -273,7 +275,9 @@ public record Brief(
             @Measure(value = NUMBER, from = "0", to = "1") Quantity bindingReserve,
 
             @Measure(value = LENGTH, over = "0 mm", to = "500 mm")
-            Quantity width) {}
+            Quantity width,
+
+            @Measure(value = NUMBER, over = "0", to = "1") Optional<Quantity> builders) {}
 
     /**
      * The line and its reeving.

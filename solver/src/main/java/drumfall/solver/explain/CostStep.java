@@ -33,6 +33,7 @@ public record CostStep(Easing easing, String typed, String value, Brief brief) {
             new Grant("/drum/diameter/to", Easing.Way.UP, "1 mm"),
             new Grant("/drum/length", Easing.Way.UP, "5 mm"),
             new Grant("/line/ratedLoad", Easing.Way.UP, "50 N"),
+            new Grant("/weight/builders", Easing.Way.DOWN, "5 %"),
             new Grant("/beat/pendulumLength/from", Easing.Way.DOWN, "10 mm"),
             new Grant("/beat/pendulumLength/to", Easing.Way.UP, "10 mm"),
             new Grant("/beat/beatsPerHour/from", Easing.Way.DOWN, "100"),

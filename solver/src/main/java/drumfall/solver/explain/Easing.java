@@ -41,6 +41,9 @@ public record Easing(String pointer, Way way, Set<Demand> eases, Set<Demand> har
 
     private static final Set<Demand> LOADS =
             EnumSet.of(Demand.WEIGHT_LIMIT, Demand.LINE_LOAD, Demand.RATCHET, Demand.TOOTH_BENDING);
+    /** A heavier drum or other teeth move the weights of all builders too, each by its own part. */
+    private static final Set<Demand> WEIGHTS = union(LOADS, EnumSet.of(Demand.BUILDERS));
+
     private static final Set<Demand> SIZES = EnumSet.of(Demand.PRINT_BED, Demand.FRAME, Demand.CLEARANCE);
     private static final Set<Demand> ALL = EnumSet.allOf(Demand.class);
 
@@ -58,6 +61,7 @@ public record Easing(String pointer, Way way, Set<Demand> eases, Set<Demand> har
             limit("/run/atLeast", Way.DOWN, Demand.RUN_AT_LEAST),
             limit("/run/atMost", Way.UP, Demand.RUN_AT_MOST),
             limit("/weight/limit", Way.UP, Demand.WEIGHT_LIMIT),
+            limit("/weight/builders", Way.DOWN, Demand.BUILDERS),
             limit("/line/ratedLoad", Way.UP, Demand.LINE_LOAD),
             limit("/line/safetyFactor", Way.DOWN, Demand.LINE_LOAD),
             limit("/beat/pendulumLength/from", Way.DOWN, Demand.PENDULUM_LENGTH),
@@ -82,8 +86,9 @@ public record Easing(String pointer, Way way, Set<Demand> eases, Set<Demand> har
             choice("/train/above/to", Way.UP),
             choice("/train/below/from", Way.DOWN),
             choice("/train/below/to", Way.UP),
-            open("/drum/length", Way.UP, Demand.SINGLE_LAYER, LOADS),
-            open("/printer/nozzle", Way.DOWN, Demand.TOOTH_SIZE, union(LOADS, SIZES)));
+            open("/drum/length", Way.UP, Demand.SINGLE_LAYER, WEIGHTS),
+            open("/printer/nozzle", Way.DOWN, Demand.TOOTH_SIZE, union(WEIGHTS, SIZES)),
+            new Easing("/weight/reserve", Way.UP, EnumSet.of(Demand.BUILDERS), LOADS, Effect.OPEN));
 
     /** Copies the sets. */
     public Easing {
@@ -98,6 +103,8 @@ public record Easing(String pointer, Way way, Set<Demand> eases, Set<Demand> har
      */
     public static List<Easing> of(Brief brief) {
         return KNOWN.stream()
+                .filter(easing -> !easing.eases.equals(Set.of(Demand.BUILDERS))
+                        || brief.weight().builders().isPresent())
                 .filter(easing -> !BriefChange.typed(brief, easing.pointer).isEmpty())
                 .toList();
     }

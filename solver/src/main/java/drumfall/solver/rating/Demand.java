@@ -18,6 +18,8 @@ public enum Demand {
     LINE_LOAD("/line/ratedLoad", Dimension.FORCE),
     /** A tooth of the ratchet bears the pull of the line at rest. */
     RATCHET("/drum/ratchet", Dimension.STRESS),
+    /** The recommended weight runs the clocks of so many builders as are asked for. */
+    BUILDERS("/weight/builders", Dimension.NUMBER),
     /** The pendulum's length is in range. */
     PENDULUM_LENGTH("/beat/pendulumLength", Dimension.LENGTH),
     /** The beats an hour are in range. */

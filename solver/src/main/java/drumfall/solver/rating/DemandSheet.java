@@ -93,6 +93,10 @@ final class DemandSheet {
                 limits.ratchet().stress(recommended, arm, train.reeving()),
                 limits.ratchet().allowable(),
                 limits.ratchet().holds(recommended, arm, train.reeving())));
+        limits.builders().asked().ifPresent(asked -> {
+            BuilderLimits.Served served = limits.builders().share(train, recommended);
+            figures.add(DemandFigure.atLeast(Demand.BUILDERS, WHOLE_TRAIN, served.share(), asked, served.enough()));
+        });
         figures.add(DemandFigure.atLeast(
                 Demand.ARC,
                 WHOLE_TRAIN,

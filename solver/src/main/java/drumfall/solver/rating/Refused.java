@@ -11,7 +11,9 @@ import java.util.Set;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * Trains that meet every demand on their figures and yet cannot be built, found one by one: their arbors have no place.
+ * Trains that the lists of halves take for good and that are not, found one by one: their arbors have no place, or their
+ * weight runs the clocks of too few builders. Both can be asked of whole trains only. The argument holds for any such
+ * question; "can be built" stands for a train that passes it.
  *
  * <p>Halves of refused trains are <em>distrusted</em>, whatever the teeth of their escape wheels: they may stand in trains,
  * but not in place of other halves. Let {@code t = (a, b)} be a train that can be built, and let {@code a} be left out of

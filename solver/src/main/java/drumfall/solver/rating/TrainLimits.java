@@ -42,6 +42,7 @@ public final class TrainLimits {
     private final ArborRoles roles;
     private final ToothLimits teeth;
     private final RatchetLimits ratchet;
+    private final BuilderLimits builders;
     private final BigFraction hoursAtLeast;
     private final BigFraction hoursAtMost;
     private final double periodRatio;
@@ -52,9 +53,10 @@ public final class TrainLimits {
      *
      * @param brief the brief
      * @param movement its movement in the middle of all bands
+     * @param loads what its arbors carry
      * @param waived demands that are taken as met, to find out which of them clash
      */
-    public TrainLimits(Brief brief, Movement movement, Set<Demand> waived) {
+    public TrainLimits(Brief brief, Movement movement, ArborLoads loads, Set<Demand> waived) {
         this.brief = brief;
         this.movement = movement;
         Set<Demand> copy = EnumSet.noneOf(Demand.class);
@@ -64,6 +66,7 @@ public final class TrainLimits {
         this.roles = BriefMovement.roles(brief);
         this.teeth = new ToothLimits(brief, movement, waived);
         this.ratchet = new RatchetLimits(brief, movement, teeth.thinnestSection(), waived);
+        this.builders = new BuilderLimits(brief, movement.teeth(), loads, waived);
         this.hoursAtLeast = brief.run().atLeast().exact().divide(SECONDS_PER_HOUR);
         this.hoursAtMost = brief.run().atMost().exact().divide(SECONDS_PER_HOUR);
         this.periodRatio = FiniteArc.periodRatio(arcAsked());
@@ -82,6 +85,11 @@ public final class TrainLimits {
     /** The demand on the ratchet. */
     public RatchetLimits ratchet() {
         return ratchet;
+    }
+
+    /** The demand on how many builders' clocks the weight runs. */
+    public BuilderLimits builders() {
+        return builders;
     }
 
     /** Torque on the centre arbor that no weight allowed exceeds, N m; 0 if teeth bear whatever comes. */

@@ -61,7 +61,7 @@ public final class TrainRater {
         this.middle = walk(teeth, Expectation.MIDDLE);
         this.smoothest = walk(teeth, Expectation.SMOOTHEST);
         this.roughest = walk(teeth, Expectation.ROUGHEST);
-        this.limits = new TrainLimits(brief, movement(), waived);
+        this.limits = new TrainLimits(brief, movement(), loads, waived);
         this.objectives = new Objectives(brief, movement(), limits);
         this.demands = new DemandSheet(brief, limits);
         this.refused = Refused.NONE;
@@ -86,7 +86,7 @@ public final class TrainRater {
     }
 
     /**
-     * The same rater for a search that knows of trains without a place for their arbors.
+     * The same rater for a search that knows of trains without a place for their arbors or with a weight for too few builders.
      *
      * @param trains what is known
      */
@@ -103,7 +103,7 @@ public final class TrainRater {
         return new TrainRater(this, refused, limits);
     }
 
-    /** Trains known to have no place for their arbors; the rating does not speak of them, the search leaves them out. */
+    /** Trains known to have no place for their arbors or to serve too few builders; the rating does not speak of them, the search leaves them out. */
     public Refused refused() {
         return refused;
     }
@@ -232,6 +232,18 @@ public final class TrainRater {
     /** The walk to the weight in the middle of all bands. */
     public WeightWalk walk() {
         return middle;
+    }
+
+    /**
+     * The recommended weight runs the clocks of as many builders as the brief asks for.
+     *
+     * @param train the train
+     */
+    public boolean servesBuilders(Train train) {
+        BuilderLimits builders = limits.builders();
+        return !builders.decides()
+                || builders.served(
+                        train, objectives.recommended(middle.weigh(train).leastWeight()));
     }
 
     /** The demands as claims. */

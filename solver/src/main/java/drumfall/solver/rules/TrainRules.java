@@ -27,7 +27,8 @@ import org.chocosolver.solver.variables.IntVar;
  * The constraint model of all trains with a number of meshes above and below the centre, and its search.
  *
  * <p>Counts, modules, drum, reeving and escape wheel are variables, every demand is a posted rule, and every train found
- * satisfies all of them whatever was listed beforehand. Each is rated anew; a train that the rules let through and the
+ * satisfies all of them whatever was listed beforehand; only whether arbors have a place, and whether enough builders are
+ * served, is asked of each train that was found, so that it is known which trains fail by that. Each is rated anew; a train that the rules let through and the
  * rating does not is a fault of the program and is reported as one.
  */
 public final class TrainRules {

@@ -27,6 +27,7 @@ public record HeldDemand(Demand demand, String pointer, Locks lock) {
             Demand.WEIGHT_LIMIT,
             Demand.LINE_LOAD,
             Demand.RATCHET,
+            Demand.BUILDERS,
             Demand.PENDULUM_LENGTH,
             Demand.BEATS_PER_HOUR,
             Demand.SECONDS_HAND,
@@ -78,6 +79,7 @@ public record HeldDemand(Demand demand, String pointer, Locks lock) {
 
     private static boolean asks(Brief brief, Demand demand) {
         return switch (demand) {
+            case BUILDERS -> brief.weight().builders().isPresent();
             case PENDULUM_LENGTH -> brief.beat().pendulumLength().isPresent();
             case BEATS_PER_HOUR -> brief.beat().beatsPerHour().isPresent();
             case SECONDS_HAND -> brief.beat().secondsHand();

@@ -171,7 +171,8 @@ public final class TrainSearch {
     }
 
     /**
-     * Goes through all trains; those that could change the front are refused if their arbors have no place. As long as
+     * Goes through all trains; those that could change the front are refused if their arbors have no place or if their weight
+     * runs the clocks of too few builders. As long as
      * some are newly refused, all are gone through again, their halves distrusted. See {@link Refused} for why the last
      * front is complete.
      */
@@ -184,12 +185,12 @@ public final class TrainSearch {
         return true;
     }
 
-    /** Whether a train that would change the front has a place; remembers those that have none. */
+    /** Whether a train that would change the front has a place and serves enough builders; remembers those that do not. */
     private boolean hasPlace(Train train) {
         if (rater.refused().holds(train) || newlyRefused.contains(train)) {
             return false;
         }
-        boolean placed = placeable.test(train);
+        boolean placed = rater.servesBuilders(train) && placeable.test(train);
         if (!placed) {
             newlyRefused.add(train);
         }

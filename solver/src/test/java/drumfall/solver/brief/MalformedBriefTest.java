@@ -51,6 +51,7 @@ class MalformedBriefTest {
             /run/wanted = "eight days";                 /run/wanted;                "eight days";  a number was expected;                          s, min, h, d, week
             /fall/height = "4 kg";                      /fall/height;               "4 kg";        the unit "kg" is not known;                     mm, cm, in, ft, m
             /weight/limit = "4 m";                      /weight/limit;              "4 m";         the unit "m" is not known;                      g, oz, lb, kg
+            /weight/builders = 0.95;                    /weight/builders;           0.95;          a number written as text in quotes;             more than 0 and at most 1
             /weight/reserve = 0.4;                      /weight/reserve;            0.4;           a number written as text in quotes;             at least 0 and at most 5
             /line/falls = 2;                            /line/falls;                2;             must be a list in square brackets;              list of 1 to 2 entries
             /line/falls = [];                           /line/falls;                [];            at least 1 entry, and it has 0;                 list of 1 to 2 entries
@@ -104,6 +105,8 @@ class MalformedBriefTest {
             /material/density = "1.24 kg/m3";           /material/density;          "1.24 kg/m3";  at least 100 kg/m3;                             at most 20000 kg/m3
             /material/allowable = "0 MPa";              /material/allowable;        "0 MPa";       more than 0 MPa;                                at most 1000 MPa
             /teeth/form = "lantern";                    /teeth/pressureAngle;       "20 deg";      only involute teeth;                            remove it
+            /weight/builders = "0 %";                   /weight/builders;           "0 %";         more than 0;                                    at most 1
+            /weight/builders = "101 %";                 /weight/builders;           "101 %";       at most 1;                                      more than 0
             /teeth/pressureAngle = "35 deg";            /teeth/pressureAngle;       "35 deg";      at most 34 deg;                                 at least 12 deg
             /teeth/shape = {"pinDiameter":"1.2"};       /teeth/shape/pinDiameter;   "1.2";         only lantern teeth;                            remove it
             /teeth/shape = {"wheelAddendum":"2"};       /teeth/shape/wheelAddendum; "2";           at most 1.8;                                   at least 0.1
@@ -204,6 +207,8 @@ class MalformedBriefTest {
     @ParameterizedTest
     @CsvSource(quoteCharacter = '`', delimiter = ';', textBlock = """
             `/run/atLeast = "192 h" & /run/atMost = "8 d"`
+            `/weight/builders = "100 %"`
+            `/weight/builders = "0.95"`
             `/drum/diameter/to = "24 mm"`
             `/drum/diameter/step = "24 mm"`
             `/beat/pendulumLength/to = "0.24 m"`

@@ -43,7 +43,8 @@ class DemandTest {
     @ParameterizedTest
     @EnumSource(Demand.class)
     void the_train_meets_every_demand(Demand demand) {
-        String all = "/beat/beatsPerHour = {\"from\": \"7308\", \"to\": \"7308\"} & " + ALL_LOCKS;
+        String all = "/weight/builders = \"1 %\" & /beat/beatsPerHour = {\"from\": \"7308\", \"to\": \"7308\"} & "
+                + ALL_LOCKS;
         Rating rating = rate(demand == Demand.SECONDS_HAND ? secondsBrief() : all);
         if (demand == Demand.SECONDS_HAND) {
             rating = new TrainRater(bare(secondsBrief())).rate(secondsTrain());
@@ -67,6 +68,7 @@ class DemandTest {
                 // A tooth of a 26th part is 18 sin(180°/26) = 2.170 mm thick: 8 MPa hold 4.18 kg; of a 24th part 4.90
                 // kg.
                 "RATCHET; /drum/ratchet = {\"teeth\": 26, \"toothDepth\": \"2.5 mm\", \"thickness\": \"5 mm\"}",
+                "BUILDERS; /weight/builders = \"100 %\" & /weight/reserve = \"1 %\"",
                 "PENDULUM_LENGTH; /beat/pendulumLength/from = \"0.245 m\"",
                 "BEATS_PER_HOUR; /beat/beatsPerHour = {\"from\": \"7308.001\", \"to\": \"7400\"}",
                 "BEATS_PER_HOUR; /beat/beatsPerHour = {\"from\": \"7300\", \"to\": \"7307.999\"}",

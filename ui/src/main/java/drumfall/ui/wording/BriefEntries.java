@@ -23,6 +23,7 @@ record BriefEntries(Brief brief) {
             case SINGLE_LAYER -> texts(brief.drum().length());
             case WEIGHT_LIMIT -> texts(brief.weight().limit());
             case LINE_LOAD -> texts(brief.line().ratedLoad(), brief.line().safetyFactor());
+            case BUILDERS -> brief.weight().builders().map(BriefEntries::texts).orElse(List.of());
             case PENDULUM_LENGTH -> pendulumLengths();
             case BEATS_PER_HOUR -> beats();
             case SECONDS_HAND, STEPS_UP, LOCK -> List.of();

@@ -97,6 +97,25 @@ class RateCommandTest {
         assertThat(run.out()).contains("of 41 demands are missed.");
     }
 
+    // A reserve of 1 % over what runs in the middle of all bands serves few, of 500 % all.
+    @ParameterizedTest
+    @CsvSource({"1 %, true", "500 %, false"})
+    void a_share_of_builders_that_is_asked_for_stands_beside_what_the_weight_serves(String reserve, boolean missed) {
+        bench.writeEdited("asking.json", "/weight", """
+                {"limit": "400 kg", "reserve": "%s", "bindingReserve": "25 %%", "width": "90 mm", "builders": "95 %%"}
+                """.formatted(reserve));
+
+        Run run = bench.run("rate", "@asking.json", "@sound.json");
+        String builders = line(run, "share of builders the weight serves");
+
+        assertThat(builders).endsWith("at least 0.95");
+        assertThat(builders.contains("MISSED")).isEqualTo(missed);
+        assertThat(run.lines()).anyMatch(line -> line.contains(" 42 demands "));
+        assertThat(bench.run("rate", "@asking.json", "@sound.json", "--why", "builders-served")
+                        .out())
+                .contains("builders-that-run", "recommended-weight");
+    }
+
     private static String line(Run run, String part) {
         return run.lines().stream()
                 .filter(line -> line.contains(part))

@@ -4,7 +4,10 @@ package drumfall.ui.wording;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import drumfall.solver.brief.Brief;
+import drumfall.solver.brief.BriefReader;
+import drumfall.solver.brief.BriefWriter;
 import drumfall.solver.brief.BundledBriefs;
 import drumfall.solver.brief.MeshPlace;
 import drumfall.solver.brief.ObjectiveFigure;
@@ -40,7 +43,7 @@ class DemandWordingTest {
     @ParameterizedTest
     @EnumSource(
             mode = Mode.EXCLUDE,
-            names = {"LOCK", "BEATS_PER_HOUR"})
+            names = {"LOCK", "BEATS_PER_HOUR", "BUILDERS"})
     void every_demand_has_a_clause_with_the_entries_of_the_brief(Demand demand) {
         assertThat(WORDING.clause(demand)).isNotBlank().doesNotContain("{", "null");
     }
@@ -55,6 +58,15 @@ class DemandWordingTest {
     void a_clause_speaks_in_the_words_of_the_brief() {
         assertThat(WORDING.clause(Demand.RUN_AT_LEAST))
                 .isEqualTo("the clock runs at least " + BRIEF.run().atLeast().text());
+    }
+
+    @Test
+    void the_clause_of_builders_says_how_many_are_asked_for() {
+        ObjectNode tree = BriefWriter.tree(BRIEF);
+        ((ObjectNode) tree.get("weight")).put("builders", "95 %");
+        Brief asking = BriefReader.read(tree).accepted().orElseThrow();
+        assertThat(new DemandWording(asking, UnitSystem.METRIC).clause(Demand.BUILDERS))
+                .isEqualTo("the recommended weight runs the clocks of 95 % of all builders");
     }
 
     /** Every place that a rating names, whatever the shape of the train. */

@@ -3,20 +3,16 @@
 package drumfall.solver.rating.answers;
 
 import drumfall.solver.power.WeightWalk;
-import drumfall.solver.rating.BandPoint;
+import drumfall.solver.rating.BandSample;
 import drumfall.solver.rating.TrainRater;
 import drumfall.solver.train.Train;
 import java.util.Arrays;
-import java.util.SplittableRandom;
 
 /**
  * The least running weight over the brief's bands: what builders of one train would find, each with friction and quality of
  * their own.
  *
- * <p>Every band counts as equally likely throughout and independent of the others (rectangular distributions, as JCGM
- * 101:2008 takes them where only limits are known; from memory). The trials are stratified: each band is cut into as many
- * strata as there are trials and each stratum is used once, in an order drawn from a stated seed, so that the same brief and
- * train give the same figures always.
+ * <p>The trials are those of {@link BandSample}, so that the same brief and train give the same figures always.
  *
  * <p>Friction at the teeth is taken at the middle of one of {@value #LEVELS} levels, because each value asks for curves of
  * its own. The weight never falls as friction grows, so the quantiles with every trial moved to the lower and to the upper
@@ -24,13 +20,13 @@ import java.util.SplittableRandom;
  */
 public final class WeightChance {
     /** Levels of friction at the teeth. */
-    public static final int LEVELS = 80;
+    public static final int LEVELS = BandSample.LEVELS;
 
     /** Trials that give quantiles to about one percent: levels and strata each leave half of it. */
     public static final int USUAL_TRIALS = 10_000;
 
     /** Seed of the order of strata. */
-    public static final long SEED = 1656;
+    public static final long SEED = BandSample.SEED;
 
     private final double[] sorted;
 
@@ -67,40 +63,12 @@ public final class WeightChance {
     }
 
     static WeightChance of(TrainRater rater, Train train, int trials, Level place) {
-        if (trials < LEVELS || trials % LEVELS != 0) {
-            throw new IllegalArgumentException(
-                    "The trials (%d) must be a multiple of %d. Maybe %d.".formatted(trials, LEVELS, USUAL_TRIALS));
-        }
-        SplittableRandom random = new SplittableRandom(SEED);
-        int[] teeth = order(random, trials);
-        double[] bores = strata(random, trials);
-        double[] pallets = strata(random, trials);
-        double[] quality = strata(random, trials);
-        double[] weights = new double[trials];
-        for (int i = 0; i < trials; i++) {
-            int level = teeth[i] / (trials / LEVELS);
-            double share = (level + place.share) / LEVELS;
-            BandPoint point = new BandPoint(share, bores[i], pallets[i], quality[i]);
-            weights[i] = new WeightWalk(rater.movement(point)).weigh(train).leastWeight();
-        }
+        double[] weights = BandSample.of(trials, place.share).stream()
+                .mapToDouble(point ->
+                        new WeightWalk(rater.movement(point)).weigh(train).leastWeight())
+                .toArray();
         Arrays.sort(weights);
         return new WeightChance(weights);
-    }
-
-    private static double[] strata(SplittableRandom random, int trials) {
-        return Arrays.stream(order(random, trials))
-                .mapToDouble(stratum -> (stratum + random.nextDouble()) / trials)
-                .toArray();
-    }
-
-    private static int[] order(SplittableRandom random, int trials) {
-        int[] order = new int[trials];
-        for (int i = 0; i < trials; i++) {
-            int other = random.nextInt(i + 1);
-            order[i] = order[other];
-            order[other] = i;
-        }
-        return order;
     }
 
     /** Number of trials. */

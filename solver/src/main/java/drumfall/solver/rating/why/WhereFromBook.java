@@ -43,6 +43,7 @@ public final class WhereFromBook {
         new WeightCards(shelf, rater, rating).make();
         new UseCards(shelf, rater, rating).make();
         new RatchetCards(shelf, rater, rating).make();
+        new BuilderCards(shelf, rater, rating).make();
         BobCards bob = new BobCards(shelf, rater, rating);
         bob.make();
         layout.ifPresent(placed -> {

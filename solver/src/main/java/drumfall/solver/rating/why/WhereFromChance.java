@@ -27,18 +27,50 @@ public final class WhereFromChance {
      */
     public static Card of(TrainRater rater, Train train, WeightChance chance, double weight) {
         CardShelf shelf = new CardShelf();
-        Brief brief = rater.brief();
         Card trials =
                 shelf.given("trials", "n", chance.trials(), "1", "as many as give quantiles to about one percent");
-        Card running = shelf.figure(
+        Card running = running(
+                shelf,
+                rater,
+                train,
                 "trials-that-run",
+                chance.thatRun(weight) * chance.trials(),
+                shelf.given("weight-set", "W", weight, "kg", "as it is set"),
+                trials);
+        return shelf.figure(
+                "chance",
+                "p",
+                chance.thatRun(weight),
+                "1",
+                "p = k / n",
+                in -> in[0] / in[1],
+                "the share of builders whose clock the weight keeps going",
+                running,
+                trials);
+    }
+
+    /**
+     * The card of how many trials a weight runs; none if no weight drives the train.
+     *
+     * @param name of the card
+     * @param count how many
+     * @param weight card of the weight
+     * @param trials card of how many trials there are
+     */
+    static Card running(
+            CardShelf shelf, TrainRater rater, Train train, String name, double count, Card weight, Card trials) {
+        Brief brief = rater.brief();
+        return shelf.figure(
+                name,
                 "k",
-                Math.rint(chance.thatRun(weight) * chance.trials()),
+                Math.rint(count),
                 "1",
                 "k: of n trials those whose least weight is at most W",
-                in -> Math.rint(drawn(rater, train, in).thatRun(in[0]) * in[1]),
+                in -> Double.isInfinite(in[0])
+                        ? 0
+                        : Math.rint(drawn(rater, train, in).thatRun(in[0]) * in[1]),
                 DRAWN,
-                shelf.given("weight-set", "W", weight, "kg", "as it is set"),
+                weight,
                 trials,
                 low("µ_t", "/friction/teeth", brief.friction().teeth(), shelf),
                 high("µ_t", "/friction/teeth", brief.friction().teeth(), shelf),
@@ -54,16 +86,6 @@ public final class WhereFromChance {
                         "Q_high",
                         "/pendulum/quality/high",
                         brief.pendulum().quality().high()));
-        return shelf.figure(
-                "chance",
-                "p",
-                chance.thatRun(weight),
-                "1",
-                "p = k / n",
-                in -> in[0] / in[1],
-                "the share of builders whose clock the weight keeps going",
-                running,
-                trials);
     }
 
     private static Card low(String symbol, String pointer, Brief.FrictionBand band, CardShelf shelf) {

@@ -42,6 +42,7 @@ class WhereFromBookTest {
     @ValueSource(
             strings = {
                 "",
+                "/weight/builders = \"95 %\"",
                 "/arbors/drum/bearings = \"front\"",
                 "/arbors/centre/kind = \"fixed\" & /arbors/centre/bearings = \"rear\"",
                 "/arbors/escape/kind = \"turning\" & /arbors/escape/bearings = \"both\"",

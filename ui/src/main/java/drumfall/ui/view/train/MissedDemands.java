@@ -27,6 +27,7 @@ record MissedDemands(Rating rating, Figures figures) {
             Demand.RUN_AT_MOST, StripReading.Kind.RUN,
             Demand.WEIGHT_LIMIT, StripReading.Kind.WEIGHT,
             Demand.LINE_LOAD, StripReading.Kind.WEIGHT,
+            Demand.BUILDERS, StripReading.Kind.WEIGHT,
             Demand.PENDULUM_LENGTH, StripReading.Kind.PENDULUM,
             Demand.BEATS_PER_HOUR, StripReading.Kind.BEATS_PER_HOUR,
             Demand.SECONDS_HAND, StripReading.Kind.BEAT);

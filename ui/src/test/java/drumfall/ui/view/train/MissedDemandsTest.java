@@ -74,6 +74,7 @@ class MissedDemandsTest {
             Demand.RUN_AT_MOST,
             Demand.WEIGHT_LIMIT,
             Demand.LINE_LOAD,
+            Demand.BUILDERS,
             Demand.PENDULUM_LENGTH,
             Demand.BEATS_PER_HOUR,
             Demand.SECONDS_HAND);

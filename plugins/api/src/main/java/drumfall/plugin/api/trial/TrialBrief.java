@@ -36,7 +36,8 @@ final class TrialBrief {
                 "Eight days, seconds pendulum",
                 new Brief.Run(q(TIME, "8 d"), q(TIME, "8 d"), q(TIME, "9 d")),
                 new Brief.Fall(q(LENGTH, "1.4 m"), q(LENGTH, "200 mm"), q(LENGTH, "150 mm")),
-                new Brief.Weight(q(MASS, "12 kg"), q(NUMBER, "0.5"), q(NUMBER, "0.1"), q(LENGTH, "90 mm")),
+                new Brief.Weight(
+                        q(MASS, "12 kg"), q(NUMBER, "0.5"), q(NUMBER, "0.1"), q(LENGTH, "90 mm"), Optional.empty()),
                 line(),
                 drum(),
                 beat(),
