@@ -32,7 +32,9 @@ class BuildersSearchTest {
     private static final boolean FULL = "full".equals(System.getProperty("drumfall.samples"));
 
     /** Every train counted takes thousands of walks. */
-    private static final int MOST_TRAINS = FULL ? 2_000 : 300;
+    private static final int MOST_TRAINS = FULL ? 2_000 : 60;
+
+    private static final List<Counted> BRIEFS = counted(FULL ? 60 : 2, 9000).toList();
 
     /** A brief without the demand, and of every train that meets it the share that is served. */
     private record Counted(Brief brief, List<Rating> trains, Map<Rating, Double> shares) {
@@ -66,7 +68,7 @@ class BuildersSearchTest {
 
     @TestFactory
     Stream<DynamicTest> the_front_is_that_of_the_trains_that_serve_enough() {
-        return counted(FULL ? 60 : 4, 9000)
+        return BRIEFS.stream()
                 .flatMap(counted -> Stream.of(0.2, 0.6, 0.95)
                         .map(share -> DynamicTest.dynamicTest(
                                 share + " of the trains fail", () -> sameFront(counted, share, SearchSettings.USUAL))));
@@ -74,7 +76,7 @@ class BuildersSearchTest {
 
     @TestFactory
     Stream<DynamicTest> the_front_is_the_same_without_each_of_the_shortcuts() {
-        List<Counted> briefs = counted(FULL ? 10 : 1, 9500).toList();
+        List<Counted> briefs = BRIEFS.subList(0, FULL ? 10 : 1);
         return Stream.of(Shortcut.values())
                 .flatMap(shortcut -> briefs.stream()
                         .map(counted -> DynamicTest.dynamicTest(
@@ -169,7 +171,7 @@ class BuildersSearchTest {
                 .map(brief -> Briefs.with(brief, "/weight/reserve = \"5 %\""))
                 .map(brief -> Map.entry(brief, PlainLoops.feasible(brief)))
                 .filter(entry ->
-                        entry.getValue().size() > 20 && entry.getValue().size() < MOST_TRAINS)
+                        entry.getValue().size() > 10 && entry.getValue().size() < MOST_TRAINS)
                 .limit(count)
                 .map(entry -> Counted.of(entry.getKey(), entry.getValue()));
     }

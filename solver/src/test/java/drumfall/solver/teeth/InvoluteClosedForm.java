@@ -3,7 +3,10 @@
 package drumfall.solver.teeth;
 
 import drumfall.solver.train.ToothModule;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * Friction in an involute mesh of full-depth teeth without profile shift, in closed form, one pair carrying at a time.
@@ -28,6 +31,7 @@ public final class InvoluteClosedForm implements MeshLoss {
     private final double sine;
     private final double cosine;
     private final double pressureAngle;
+    private final Map<List<Integer>, MeshTeeth> known = new ConcurrentHashMap<>();
 
     /**
      * The form at one pressure angle.
@@ -59,8 +63,10 @@ public final class InvoluteClosedForm implements MeshLoss {
 
     @Override
     public Optional<MeshTeeth> atAnyModule(int toothCount, int leafCount) {
-        return Optional.of(
-                FixedTeeth.of(toothCount, leafCount, cosine, friction -> curve(toothCount, leafCount, friction)));
+        return Optional.of(known.computeIfAbsent(
+                List.of(toothCount, leafCount),
+                counts -> FixedTeeth.of(
+                        toothCount, leafCount, cosine, friction -> curve(toothCount, leafCount, friction))));
     }
 
     /** Efficiency over one pitch of a pair of counts under friction. */
