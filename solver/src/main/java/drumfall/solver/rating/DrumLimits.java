@@ -13,22 +13,26 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * with the hours, which says the same and multiplies no long fractions.
  */
 final class DrumLimits {
-    private static final BigFraction SECONDS_PER_HOUR = BigFraction.of(3600);
-
     private final DrumRun run;
     private final BigFraction layerLength;
     private final boolean windsInOneLayer;
     private final BigFraction fewestHoursPerTurn;
     private final BigFraction mostHoursPerTurn;
 
-    DrumLimits(Brief brief, DrumRun run) {
+    /**
+     * The limits of a drum.
+     *
+     * @param brief the brief
+     * @param run its drum
+     * @param hoursAtLeast shortest duration, h
+     * @param hoursAtMost longest duration, h
+     */
+    DrumLimits(Brief brief, DrumRun run, BigFraction hoursAtLeast, BigFraction hoursAtMost) {
         this.run = run;
         this.layerLength = run.layerLength(brief.drum().turnSpacing().exact());
         this.windsInOneLayer = layerLength.compareTo(brief.drum().length().exact()) <= 0;
-        this.fewestHoursPerTurn =
-                brief.run().atLeast().exact().divide(SECONDS_PER_HOUR).divide(run.turnsRoundedDown());
-        this.mostHoursPerTurn =
-                brief.run().atMost().exact().divide(SECONDS_PER_HOUR).divide(run.turnsRoundedUp());
+        this.fewestHoursPerTurn = hoursAtLeast.divide(run.turnsRoundedDown());
+        this.mostHoursPerTurn = hoursAtMost.divide(run.turnsRoundedUp());
     }
 
     DrumRun run() {

@@ -153,7 +153,7 @@ public final class TrainLimits {
 
     /** What the brief asks of a drum. */
     DrumLimits of(DrumRun drum) {
-        return drums.computeIfAbsent(drum, run -> new DrumLimits(brief, run));
+        return drums.computeIfAbsent(drum, run -> new DrumLimits(brief, run, hoursAtLeast, hoursAtMost));
     }
 
     /**
