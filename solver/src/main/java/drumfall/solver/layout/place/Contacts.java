@@ -9,6 +9,7 @@ import drumfall.solver.layout.size.MovementParts;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** What must be clear of what, for every two arbors and for the line and the weight; furthest reach first. */
 final class Contacts {
@@ -19,6 +20,8 @@ final class Contacts {
     private final Contact[][][] pairs;
     private final Contact[][] line;
     private final Contact[][] weight;
+    private final Item[] largest;
+    private final Item[] largestBetweenPlates;
 
     Contacts(LayoutNeed need) {
         this.need = need;
@@ -29,6 +32,10 @@ final class Contacts {
         this.pairs = new Contact[arbors][arbors][];
         this.line = new Contact[arbors][];
         this.weight = new Contact[arbors][];
+        this.largest = items.stream().map(of -> largest(of.stream())).toArray(Item[]::new);
+        this.largestBetweenPlates = items.stream()
+                .map(of -> largest(of.stream().filter(Item::isBetweenPlates)))
+                .toArray(Item[]::new);
         for (int arbor = 0; arbor < arbors; arbor++) {
             for (int other = 0; other < arbors; other++) {
                 pairs[arbor][other] = arbor == other ? new Contact[0] : between(arbor, other);
@@ -56,17 +63,16 @@ final class Contacts {
 
     /** The part of an arbor that reaches furthest, and so decides on the extent. */
     Item largest(int arbor) {
-        return items.get(arbor).stream()
-                .max(Comparator.comparingLong(Item::radius))
-                .orElseThrow();
+        return largest[arbor];
     }
 
     /** The part of an arbor between the plates that reaches furthest. */
     Item largestBetweenPlates(int arbor) {
-        return items.get(arbor).stream()
-                .filter(item -> item.slot() != Slots.FIRST_MOTION && item.slot() != Slots.SECOND_MOTION)
-                .max(Comparator.comparingLong(Item::radius))
-                .orElseThrow();
+        return largestBetweenPlates[arbor];
+    }
+
+    private static Item largest(Stream<Item> items) {
+        return items.max(Comparator.comparingLong(Item::radius)).orElseThrow();
     }
 
     private Contact[] between(int arbor, int other) {

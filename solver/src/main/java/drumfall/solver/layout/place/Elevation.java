@@ -101,13 +101,8 @@ final class Elevation {
         return spread[levels][1] - spread[levels][0];
     }
 
-    /** What stands, in the order of placing. */
-    List<Place> standing(int levels) {
-        List<Place> places = new ArrayList<>();
-        for (int level = 0; level < levels; level++) {
-            places.add(new Place(x[level], y[level]));
-        }
-        return places;
+    Place place(int level) {
+        return new Place(x[level], y[level]);
     }
 
     /** All places by the number of the arbor. */

@@ -21,7 +21,11 @@ final class FreeCorner {
     private final List<Double> uprights = new ArrayList<>();
     private final List<Double> levels = new ArrayList<>();
     private final List<Obstacle> rings = new ArrayList<>();
+    /** The obstacles that reach into the box; the others say nothing of its points. */
+    private List<Obstacle> near = List.of();
+
     private Place nearest;
+    private double least = Double.POSITIVE_INFINITY;
 
     FreeCorner(Box box, List<Obstacle> obstacles) {
         this.box = box;
@@ -32,6 +36,10 @@ final class FreeCorner {
         Place middle = middle();
         if (isFree(middle.x(), middle.y())) {
             return Optional.of(middle);
+        }
+        near = obstacles.stream().filter(obstacle -> obstacle.touches(box)).toList();
+        if (near.stream().anyMatch(obstacle -> obstacle.covers(box))) {
+            return Optional.empty();
         }
         gatherEdges();
         for (double x : uprights) {
@@ -49,15 +57,11 @@ final class FreeCorner {
     }
 
     boolean isFree(long x, long y) {
-        if (x < box.left() || x > box.right() || y < box.bottom() || y > box.top()) {
-            return false;
-        }
-        for (Obstacle obstacle : obstacles) {
-            if (obstacle.blocks(x, y)) {
-                return false;
-            }
-        }
-        return true;
+        return isInside(x, y) && obstacles.stream().noneMatch(obstacle -> obstacle.blocks(x, y));
+    }
+
+    private boolean isInside(long x, long y) {
+        return x >= box.left() && x <= box.right() && y >= box.bottom() && y <= box.top();
     }
 
     /** The obstacle that covers the middle of the box deepest. */
@@ -77,12 +81,31 @@ final class FreeCorner {
         levels.addAll(List.of((double) box.bottom(), (double) box.top()));
         for (Obstacle obstacle : obstacles) {
             if (obstacle.strip()) {
-                uprights.add((double) (obstacle.x() - obstacle.half() - obstacle.radius()));
-                uprights.add((double) (obstacle.x() + obstacle.half() + obstacle.radius()));
-                levels.add((double) (obstacle.y() + obstacle.radius()));
-                rings.add(ring(obstacle, -obstacle.half()));
+                addUpright(obstacle.x() - obstacle.half() - obstacle.radius());
+                addUpright(obstacle.x() + obstacle.half() + obstacle.radius());
+                addLevel(obstacle.y() + obstacle.radius());
+                addRing(obstacle, -obstacle.half());
             }
-            rings.add(ring(obstacle, obstacle.half()));
+            addRing(obstacle, obstacle.half());
+        }
+    }
+
+    private void addUpright(long x) {
+        if (x >= box.left() && x <= box.right()) {
+            uprights.add((double) x);
+        }
+    }
+
+    private void addLevel(long y) {
+        if (y >= box.bottom() && y <= box.top()) {
+            levels.add((double) y);
+        }
+    }
+
+    private void addRing(Obstacle obstacle, long across) {
+        Obstacle ring = ring(obstacle, across);
+        if (ring.touches(box)) {
+            rings.add(ring);
         }
     }
 
@@ -136,10 +159,12 @@ final class FreeCorner {
     }
 
     private void considerPoint(double x, double y) {
-        if (isFree((long) x, (long) y)) {
-            Place found = new Place((long) x, (long) y);
-            if (nearest == null || found.distance(middle()) < nearest.distance(middle())) {
-                nearest = found;
+        Place point = new Place((long) x, (long) y);
+        if (isInside(point.x(), point.y())) {
+            double away = point.distance(middle());
+            if (away < least && near.stream().noneMatch(obstacle -> obstacle.blocks(point.x(), point.y()))) {
+                nearest = point;
+                least = away;
             }
         }
     }

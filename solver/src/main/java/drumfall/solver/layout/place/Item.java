@@ -11,4 +11,8 @@ import drumfall.solver.layout.Part;
  * @param radius nm
  * @param slot its range along the arbors, see {@link Slots}
  */
-record Item(Part part, long radius, int slot) {}
+record Item(Part part, long radius, int slot) {
+    boolean isBetweenPlates() {
+        return slot != Slots.FIRST_MOTION && slot != Slots.SECOND_MOTION;
+    }
+}

@@ -4,31 +4,20 @@ package drumfall.solver.layout.place;
 
 import drumfall.solver.layout.Part;
 import drumfall.solver.layout.Rule;
-import java.util.List;
 
 /** The orders of the planes still sound at each level of the search, as sets of bits. */
 final class LivePlanes {
-    private final List<Stacking> stackings;
+    private final Orders orders;
     private final long[][] live;
-    private final long[][] meeting;
     private final long gap;
     private final NearMiss nearMiss;
 
-    LivePlanes(List<Stacking> stackings, int pairCount, int levels, long gap, NearMiss nearMiss) {
-        this.stackings = stackings;
+    LivePlanes(Orders orders, int levels, long gap, NearMiss nearMiss) {
+        this.orders = orders;
         this.gap = gap;
         this.nearMiss = nearMiss;
-        int words = (stackings.size() + 63) / 64;
-        this.live = new long[levels + 1][words];
-        this.meeting = new long[pairCount][words];
-        for (int order = 0; order < stackings.size(); order++) {
-            live[0][order >> 6] |= 1L << order;
-            for (int pair = 0; pair < pairCount; pair++) {
-                if (stackings.get(order).meets().get(pair)) {
-                    meeting[pair][order >> 6] |= 1L << order;
-                }
-            }
-        }
+        this.live = new long[levels + 1][orders.words()];
+        this.live[0] = orders.all();
     }
 
     /** Starts the level after one that stands with what is sound there. */
@@ -42,7 +31,7 @@ final class LivePlanes {
         while (live[level][word] == 0) {
             word++;
         }
-        return stackings.get((word << 6) + Long.numberOfTrailingZeros(live[level][word]));
+        return orders.get((word << 6) + Long.numberOfTrailingZeros(live[level][word]));
     }
 
     /**
@@ -70,14 +59,14 @@ final class LivePlanes {
         return true;
     }
 
-    private boolean drop(int pair, long[] orders) {
-        long[] dropped = meeting[pair];
-        long left = 0;
-        for (int word = 0; word < orders.length; word++) {
-            orders[word] &= ~dropped[word];
-            left |= orders[word];
+    private boolean drop(int pair, long[] left) {
+        long[] dropped = orders.meeting(pair);
+        long any = 0;
+        for (int word = 0; word < left.length; word++) {
+            left[word] &= ~dropped[word];
+            any |= left[word];
         }
-        return left != 0;
+        return any != 0;
     }
 
     private void note(Contact contact, long squared, int level) {

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.solver.layout.place;
 
+import drumfall.solver.layout.Box;
 import drumfall.solver.layout.Part;
 
 /**
@@ -28,5 +29,22 @@ record Obstacle(Part part, Part pillar, long x, long half, long y, long radius, 
         double across = Math.max(0, Math.abs(cornerX - x) - half);
         double up = strip ? Math.max(0, cornerY - y) : Math.abs(cornerY - y);
         return (long) Math.ceil(radius - Math.hypot(across, up));
+    }
+
+    /** Whether it reaches into a box, or nearly: a crossing of edges is rounded to whole nanometres. */
+    boolean touches(Box box) {
+        long margin = 2;
+        double across = Math.max(0, Math.max(box.left() - x, x - box.right()) - half);
+        double up = Math.max(0, strip ? box.bottom() - y : Math.max(box.bottom() - y, y - box.top()));
+        double reach = (double) radius + margin;
+        return across * across + up * up <= reach * reach;
+    }
+
+    /** Whether it blocks all of a box: it is convex, so the corners decide. */
+    boolean covers(Box box) {
+        return blocks(box.left(), box.bottom())
+                && blocks(box.left(), box.top())
+                && blocks(box.right(), box.bottom())
+                && blocks(box.right(), box.top());
     }
 }

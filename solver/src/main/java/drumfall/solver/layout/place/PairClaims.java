@@ -6,7 +6,6 @@ import drumfall.solver.layout.LayoutNeed;
 import drumfall.solver.layout.Rule;
 import drumfall.solver.layout.Shortfall;
 import java.util.BitSet;
-import java.util.List;
 
 /**
  * What can be said of pairs of slots before any arbor is placed: two arbors in mesh stand at a known distance, at which
@@ -19,28 +18,26 @@ final class PairClaims {
     private final long gap;
     private Shortfall first;
     private final BitSet forbidden = new BitSet();
-    private final List<Integer> open;
+    private final BitSet open = new BitSet();
 
     PairClaims(LayoutNeed need, Contacts contacts) {
         this.gap = need.gaps().radial();
-        BitSet undecided = new BitSet();
         int arbors = need.parts().placeCount();
         for (int arbor = 0; arbor < arbors; arbor++) {
             for (int anchor = 0; anchor < arbor; anchor++) {
                 long distance = Joint.fixedDistance(need, arbor, anchor);
                 for (Contact contact : contacts.of(arbor, anchor)) {
-                    claim(contact, distance, undecided);
+                    claim(contact, distance);
                 }
             }
             for (Contact contact : contacts.withLineOf(arbor)) {
-                claim(contact, -1, undecided);
+                claim(contact, -1);
             }
         }
-        undecided.or(forbidden);
-        this.open = undecided.stream().boxed().toList();
+        open.or(forbidden);
     }
 
-    private void claim(Contact contact, long distance, BitSet undecided) {
+    private void claim(Contact contact, long distance) {
         if (contact.meeting() < 0) {
             return;
         }
@@ -48,7 +45,7 @@ final class PairClaims {
             forbidden.set(contact.meeting());
             forbid(contact, distance);
         } else if (distance < 0 || contact.reach() > distance - SLACK) {
-            undecided.set(contact.meeting());
+            open.set(contact.meeting());
         }
     }
 
@@ -65,13 +62,13 @@ final class PairClaims {
         return first;
     }
 
-    /** The pairs that matter. */
-    List<Integer> open() {
+    /** The pairs that matter; not to be changed. */
+    BitSet open() {
         return open;
     }
 
-    /** Whether an order of the planes lets parts meet that cannot be clear. */
-    boolean forbids(BitSet meets) {
-        return meets.intersects(forbidden);
+    /** The pairs that must not meet, as their parts cannot be clear; not to be changed. */
+    BitSet forbidden() {
+        return forbidden;
     }
 }

@@ -32,11 +32,14 @@ final class Search {
     private final Ranking ranking;
     private final BooleanSupplier cancelled;
     private final Place[] corner;
+    /** Of each arbor that stands, by pillar. */
+    private final List<List<List<Obstacle>>> obstacles = new ArrayList<>();
+
     private Layout best;
     private int steps;
     private boolean stopped;
 
-    Search(LayoutNeed need, Contacts contacts, List<Stacking> stackings, int stride, Progress progress) {
+    Search(LayoutNeed need, Contacts contacts, Orders orders, int stride, Progress progress) {
         this.need = need;
         this.line = need.line();
         this.contacts = contacts;
@@ -46,12 +49,7 @@ final class Search {
         this.nearMiss = progress.nearMiss();
         this.ranking = progress.ranking();
         this.cancelled = progress.cancelled();
-        this.planes = new LivePlanes(
-                stackings,
-                contacts.slots().pairCount(),
-                joints.size(),
-                need.gaps().radial(),
-                nearMiss);
+        this.planes = new LivePlanes(orders, joints.size(), need.gaps().radial(), nearMiss);
         this.elevation = new Elevation(joints, contacts, line);
         this.extremes = new Extremes(joints, contacts, line);
         this.frame = new FrameFit(need, contacts);
@@ -107,7 +105,9 @@ final class Search {
 
     private void keep() {
         int levels = joints.size();
-        Place at = frame.hasPillars() ? corner[levels] : corners(levels).middle();
+        Place at = frame.hasPillars()
+                ? corner[levels]
+                : frame.corners(elevation.box(levels), List.of()).middle();
         best = new Layout(
                 need, elevation.byArbor(), at, planes.shallowest(levels).planes());
         ranking.keep(figures(levels));
@@ -203,7 +203,9 @@ final class Search {
         if (!frame.hasPillars()) {
             return true;
         }
-        FreeCorner free = corners(level + 1);
+        obstacles.subList(level, obstacles.size()).clear();
+        obstacles.add(frame.obstacles(arbors.get(level), elevation.place(level)));
+        FreeCorner free = frame.corners(elevation.box(level + 1), byPillar());
         Place hint = corner[level];
         corner[level + 1] = hint != null && free.isFree(hint.x(), hint.y())
                 ? hint
@@ -217,8 +219,14 @@ final class Search {
         return corner[level + 1] != null;
     }
 
-    private FreeCorner corners(int levels) {
-        return frame.corners(elevation.box(levels), arbors.subList(0, levels), elevation.standing(levels));
+    private List<Obstacle> byPillar() {
+        List<Obstacle> all = new ArrayList<>();
+        for (int pillar = 0; pillar < obstacles.get(0).size(); pillar++) {
+            for (List<List<Obstacle>> ofArbor : obstacles) {
+                all.addAll(ofArbor.get(pillar));
+            }
+        }
+        return all;
     }
 
     private Ranking.Figures figures(int levels) {

@@ -17,6 +17,7 @@ import drumfall.solver.layout.Locks;
 import drumfall.solver.layout.Preference;
 import drumfall.solver.layout.Wish;
 import drumfall.solver.layout.place.Placer;
+import drumfall.solver.layout.place.PlaneBook;
 import drumfall.solver.layout.size.DialPlace;
 import drumfall.solver.layout.size.Envelope;
 import drumfall.solver.layout.size.Gaps;
@@ -55,6 +56,7 @@ public final class TrainPlacing {
     private final AngleGrid grid;
     private final Optional<SizedMotionWork> motion;
     private final TrainParts parts;
+    private final PlaneBook planes = new PlaneBook();
     private final Map<LayoutNeed, Boolean> known = new ConcurrentHashMap<>();
 
     /**
@@ -126,7 +128,7 @@ public final class TrainPlacing {
         if (before != null) {
             return before;
         }
-        LayoutOutcome outcome = Placer.place(need, cancelled);
+        LayoutOutcome outcome = Placer.place(need, planes, cancelled);
         if (!(outcome instanceof LayoutOutcome.Stopped)) {
             known.put(need, outcome instanceof LayoutOutcome.Placed);
         }
@@ -144,7 +146,7 @@ public final class TrainPlacing {
         if (lacking.isPresent()) {
             return new Placement.Undrawn(lacking.get());
         }
-        LayoutOutcome outcome = Placer.place(need(train), cancelled);
+        LayoutOutcome outcome = Placer.place(need(train), planes, cancelled);
         if (outcome instanceof LayoutOutcome.Placed placed) {
             return new Placement.Placed(placed.layout(), placed.merit());
         }

@@ -173,6 +173,28 @@ class PlacerTest {
     }
 
     @Test
+    void a_book_of_orders_used_before_changes_no_outcome() {
+        PlaneBook book = new PlaneBook();
+        for (long seed = 1; seed <= CASES; seed++) {
+            LayoutNeed drawn = Movements.drawn(seed);
+            LayoutNeed lighter = drawn.with(Preference.ANY);
+            for (LayoutNeed need : List.of(drawn, lighter, drawn)) {
+                assertThat(Placer.place(need, book, () -> false))
+                        .as("seed %d", seed)
+                        .isEqualTo(Placer.place(need, () -> false));
+            }
+        }
+    }
+
+    @Test
+    void orders_cut_short_are_not_kept() {
+        PlaneBook book = new PlaneBook();
+        AtomicInteger looks = new AtomicInteger();
+        assertThat(Placer.place(ROOMY, book, () -> looks.incrementAndGet() > 3)).isInstanceOf(Stopped.class);
+        assertThat(Placer.place(ROOMY, book, () -> false)).isEqualTo(Placer.place(ROOMY, () -> false));
+    }
+
+    @Test
     void work_cancelled_at_once_ends_stopped() {
         assertThat(Placer.place(ROOMY, () -> true)).isInstanceOf(Stopped.class);
     }
