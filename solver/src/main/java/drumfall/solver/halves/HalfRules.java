@@ -11,7 +11,9 @@ import drumfall.solver.rating.BriefChoices;
 import drumfall.solver.rating.Refused;
 import drumfall.solver.rating.TrainLimits;
 import drumfall.solver.rating.TrainRater;
+import drumfall.solver.rating.Trust;
 import drumfall.solver.train.Mesh;
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
@@ -59,13 +61,29 @@ final class HalfRules {
         return first < second * SURELY_LESS;
     }
 
-    boolean distrusts(List<MeshChoice> below) {
-        return !refused.isEmpty() && refused.distrusts(meshes(below));
+    Trust trust(List<MeshChoice> below, int escapeTeeth) {
+        return refused.isEmpty() ? Trust.TRUSTED : refused.trust(meshes(below), escapeTeeth, choices.meshesAboveLeft());
     }
 
-    boolean distrusts(List<MeshChoice> above, DrumChoice drum) {
-        return !refused.isEmpty()
-                && refused.distrusts(meshes(above), drum.diameter(), drum.run().reeving());
+    Trust trust(List<MeshChoice> above, DrumChoice drum, int meshesBelow) {
+        return refused.isEmpty()
+                ? Trust.TRUSTED
+                : refused.trust(meshes(above), drum.diameter(), drum.run().reeving(), meshesBelow);
+    }
+
+    /** Halves as what is known by now makes them; the hopeless ones are left out. */
+    List<LowerHalf> judged(List<LowerHalf> halves) {
+        if (refused.isEmpty()) {
+            return halves;
+        }
+        List<LowerHalf> judged = new ArrayList<>();
+        for (LowerHalf half : halves) {
+            Trust trust = trust(half.meshes, half.escapeTeeth);
+            if (trust != Trust.HOPELESS) {
+                judged.add(half.distrusted(trust == Trust.DISTRUSTED));
+            }
+        }
+        return judged;
     }
 
     private static List<Mesh> meshes(List<MeshChoice> choices) {

@@ -55,6 +55,13 @@ public final class LowerHalf implements Comparable<LowerHalf> {
                 .toArray();
     }
 
+    /** The same half, distrusted or not. */
+    LowerHalf distrusted(boolean so) {
+        return so == distrusted
+                ? this
+                : new LowerHalf(meshes, escapeTeeth, need, runningLoad, bindingLoad, borne, sums, so, reach);
+    }
+
     /** The meshes from the centre arbor. */
     public List<MeshChoice> meshes() {
         return meshes;

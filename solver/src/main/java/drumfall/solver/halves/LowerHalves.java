@@ -33,7 +33,7 @@ public final class LowerHalves {
         this.rules = tables.rules;
         this.thin = thin;
         this.stride = stride;
-        this.known = known;
+        this.known = rules.judged(known);
         this.found = found;
         this.cancelled = cancelled;
         for (int number = 1; number <= count; number++) {
@@ -61,7 +61,8 @@ public final class LowerHalves {
      *
      * @param tables of the brief
      * @param count meshes from the centre to the escape wheel, at least 1
-     * @param known halves known already, which replace most others before these are worked out
+     * @param known halves known already, maybe by a search that knew of fewer refused trains; they replace most others before
+     *     these are worked out
      * @param found trains found; halves without prospects of changing this front are left out. It must not change while
      *     listing
      * @param cancelled asked often; once true the list is cut short

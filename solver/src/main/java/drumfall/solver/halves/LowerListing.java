@@ -7,6 +7,7 @@ import drumfall.solver.power.Criterion;
 import drumfall.solver.power.WeightWalk;
 import drumfall.solver.power.escape.EscapeNeed;
 import drumfall.solver.rating.TrainLimits;
+import drumfall.solver.rating.Trust;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BooleanSupplier;
@@ -253,19 +254,12 @@ final class LowerListing {
             return;
         }
         LowerReach reach = reaches.of(meshes);
-        if (!reaches.mayFit(reach)) {
+        Trust trust = rules.trust(meshes, escape.teeth);
+        if (trust == Trust.HOPELESS || !reaches.mayFit(reach)) {
             return;
         }
         LowerHalf half = new LowerHalf(
-                meshes,
-                escape.teeth,
-                need,
-                running,
-                binding,
-                borne(meshes),
-                sums,
-                rules.distrusts(meshes),
-                reaches.of(meshes));
+                meshes, escape.teeth, need, running, binding, borne(meshes), sums, trust == Trust.DISTRUSTED, reach);
         if (thin) {
             front.offer(half);
         } else {

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.solver.halves;
 
+import drumfall.solver.rating.Trust;
 import drumfall.solver.train.Reeving;
 import java.util.ArrayList;
 import java.util.List;
@@ -168,7 +169,10 @@ final class UpperListing {
             }
             atDrumArbor = atDrumArbor == null ? places.lines.atDrumArbor(meshes) : atDrumArbor;
             for (DrumChoice drum : fitting) {
-                offer(half(meshes, hours, sums, drum, atDrumArbor));
+                Trust trust = rules.trust(meshes, drum, places.countBelow);
+                if (trust != Trust.HOPELESS) {
+                    offer(half(meshes, hours, sums, drum, atDrumArbor, trust == Trust.DISTRUSTED));
+                }
             }
         }
     }
@@ -186,7 +190,12 @@ final class UpperListing {
     }
 
     private UpperHalf half(
-            List<MeshChoice> meshes, double hours, PartSums sums, DrumChoice drum, double[] atDrumArbor) {
+            List<MeshChoice> meshes,
+            double hours,
+            PartSums sums,
+            DrumChoice drum,
+            double[] atDrumArbor,
+            boolean distrusted) {
         return new UpperHalf(
                 meshes,
                 drum,
@@ -194,7 +203,7 @@ final class UpperListing {
                 durationError(hours, drum),
                 UpperLines.atLine(atDrumArbor, drum.line()),
                 rules.limits.teeth(),
-                rules.distrusts(meshes, drum),
+                distrusted,
                 places.reaches.of(meshes, drum.flangeRadius()));
     }
 

@@ -14,6 +14,9 @@ import java.util.Map;
 final class UpperPlaces {
     final HalfRules rules;
     final int count;
+    /** Meshes of the lower halves. */
+    final int countBelow;
+
     final UpperLines lines;
     final UpperReaches reaches;
     final boolean durationAsked;
@@ -41,6 +44,7 @@ final class UpperPlaces {
     UpperPlaces(HalfTables tables, int count, int stride, List<LowerHalf> lower) {
         this.rules = tables.rules;
         this.count = count;
+        this.countBelow = lower.get(0).meshes().size();
         this.lines = new UpperLines(rules, lower);
         this.reaches = new UpperReaches(rules, count, lower);
         this.lowerMayBreak = lower.stream().anyMatch(half -> half.borne < rules.mostCentreTorque);

@@ -9,6 +9,7 @@ import drumfall.solver.halves.LowerHalves;
 import drumfall.solver.halves.PairFront;
 import drumfall.solver.halves.UpperHalf;
 import drumfall.solver.halves.UpperHalves;
+import drumfall.solver.rating.Blame;
 import drumfall.solver.rating.CellFront;
 import drumfall.solver.rating.PlaneLimits;
 import drumfall.solver.rating.Refused;
@@ -18,13 +19,13 @@ import drumfall.solver.rules.TrainRules;
 import drumfall.solver.search.SearchProgress.Stage;
 import drumfall.solver.train.Train;
 import java.util.HashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
+import java.util.function.Function;
 import java.util.function.IntPredicate;
-import java.util.function.Predicate;
 
 /**
  * Finds the front of a brief.
@@ -40,12 +41,13 @@ public final class TrainSearch {
     private final SearchListener listener;
     private final BooleanSupplier cancelled;
     private final SearchSettings settings;
-    private final Predicate<Train> placeable;
-    private final Set<Train> newlyRefused = new LinkedHashSet<>();
+    private final Function<Train, Optional<Blame>> unplaced;
+    private Refused.Fresh newlyRefused = new Refused.Fresh();
     private TrainRater rater;
     private HalfTables tables;
     private final CellFront front;
     private final Map<Shape, Joined> joined = new HashMap<>();
+    private final Map<Integer, List<LowerHalf>> listed = new HashMap<>();
 
     private record Shape(int above, int below) {}
 
@@ -57,14 +59,14 @@ public final class TrainSearch {
             SearchListener listener,
             BooleanSupplier cancelled,
             SearchSettings settings,
-            Predicate<Train> placeable) {
+            Function<Train, Optional<Blame>> unplaced) {
         this.all = rater;
         this.rater = rater;
         this.tables = new HalfTables(rater);
         this.listener = listener;
         this.cancelled = cancelled;
         this.settings = settings;
-        this.placeable = placeable;
+        this.unplaced = unplaced;
         this.front = new CellFront(rater.objectives().asked());
     }
 
@@ -97,7 +99,7 @@ public final class TrainSearch {
         TrainPlacing placing = new TrainPlacing(rater);
         TrainRater packing =
                 settings.take(Shortcut.PACK_PLANES) ? rater.within(PlaneLimits.of(rater, cancelled)) : rater;
-        return new TrainSearch(packing, listener, cancelled, settings, train -> placing.placeable(train, cancelled));
+        return new TrainSearch(packing, listener, cancelled, settings, train -> placing.blame(train, cancelled));
     }
 
     /**
@@ -138,7 +140,7 @@ public final class TrainSearch {
     static Existence existence(TrainRater rater, BooleanSupplier cancelled) {
         TrainPlacing placing = new TrainPlacing(rater);
         TrainRater packing = rater.within(PlaneLimits.of(rater, cancelled));
-        return existence(packing, cancelled, train -> placing.placeable(train, cancelled));
+        return existence(packing, cancelled, train -> placing.blame(train, cancelled));
     }
 
     /**
@@ -146,16 +148,16 @@ public final class TrainSearch {
      *
      * @param rater rates against the brief, demands waived
      * @param cancelled asked all the time
-     * @param placeable whether the arbors of a train have a place
+     * @param unplaced what is to blame if the arbors of a train have no place
      */
-    static Existence existence(TrainRater rater, BooleanSupplier cancelled, Predicate<Train> placeable) {
+    static Existence existence(TrainRater rater, BooleanSupplier cancelled, Function<Train, Optional<Blame>> unplaced) {
         TrainSearch[] search = new TrainSearch[1];
         search[0] = new TrainSearch(
                 rater,
                 SearchListener.SILENT,
                 () -> cancelled.getAsBoolean() || search[0].front.size() > 0,
                 SearchSettings.USUAL,
-                placeable);
+                unplaced);
         while (true) {
             boolean complete = search[0].throughAllShapes();
             if (search[0].front.size() > 0) {
@@ -187,14 +189,12 @@ public final class TrainSearch {
 
     /** Whether a train that would change the front has a place and serves enough builders; remembers those that do not. */
     private boolean hasPlace(Train train) {
-        if (rater.refused().holds(train) || newlyRefused.contains(train)) {
+        if (rater.refused().holds(train) || newlyRefused.holds(train)) {
             return false;
         }
-        boolean placed = rater.servesBuilders(train) && placeable.test(train);
-        if (!placed) {
-            newlyRefused.add(train);
-        }
-        return placed;
+        Optional<Blame> blame = rater.servesBuilders(train) ? unplaced.apply(train) : Optional.of(Blame.TOGETHER);
+        blame.ifPresent(to -> newlyRefused.add(train, to));
+        return blame.isEmpty();
     }
 
     /** Takes what was refused in a round into the next; false if there was nothing. */
@@ -202,9 +202,9 @@ public final class TrainSearch {
         if (newlyRefused.isEmpty()) {
             return false;
         }
-        rater = all.knowing(rater.refused().and(List.copyOf(newlyRefused)));
+        rater = all.knowing(rater.refused().and(newlyRefused));
         tables = tables.knowing(rater);
-        newlyRefused.clear();
+        newlyRefused = new Refused.Fresh();
         return true;
     }
 
@@ -218,24 +218,27 @@ public final class TrainSearch {
                 }
                 continue;
             }
-            List<LowerHalf> known = List.of();
-            if (settings.take(Shortcut.THIN_HALVES)) {
-                for (int stride : SAMPLES) {
-                    List<LowerHalf> sample = LowerHalves.sample(tables, below, stride, prospects(), cancelled);
-                    if (rater.refused().isEmpty() && !throughShapes(above -> joinSample(above, stride, sample))) {
-                        return false;
-                    }
-                    known = sample;
-                }
-            }
-            List<LowerHalf> lowers = settings.take(Shortcut.THIN_HALVES)
-                    ? LowerHalves.thinned(tables, below, known, prospects(), cancelled)
-                    : LowerHalves.all(tables, below, cancelled);
+            List<LowerHalf> lowers =
+                    settings.take(Shortcut.THIN_HALVES) ? thinned(below) : LowerHalves.all(tables, below, cancelled);
+            listed.put(below, lowers);
             if (!throughShapes(above -> join(above, lowers))) {
                 return false;
             }
         }
         return true;
+    }
+
+    /** The lower halves that the front may need; what earlier rounds listed, or samples joined at once, makes that quick. */
+    private List<LowerHalf> thinned(int below) {
+        List<LowerHalf> known = listed.getOrDefault(below, List.of());
+        if (known.isEmpty()) {
+            for (int stride : SAMPLES) {
+                List<LowerHalf> sample = LowerHalves.sample(tables, below, stride, prospects(), cancelled);
+                throughShapes(above -> joinSample(above, stride, sample));
+                known = sample;
+            }
+        }
+        return LowerHalves.thinned(tables, below, known, prospects(), cancelled);
     }
 
     /** The front that halves are held against. */

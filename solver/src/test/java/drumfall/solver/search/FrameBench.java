@@ -8,6 +8,7 @@ import drumfall.solver.brief.Brief;
 import drumfall.solver.brief.BriefReader;
 import drumfall.solver.brief.BriefWriter;
 import drumfall.solver.brief.BundledBriefs;
+import drumfall.solver.rating.Blame;
 import drumfall.solver.rating.PlaneLimits;
 import drumfall.solver.rating.TrainRater;
 import drumfall.solver.rating.placing.TrainPlacing;
@@ -15,10 +16,11 @@ import drumfall.solver.train.Train;
 import java.lang.management.ManagementFactory;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.BooleanSupplier;
-import java.util.function.Predicate;
+import java.util.function.Function;
 
 /**
  * Times the search in frames narrower or lower than the demonstration's; a main to run by hand, never asserted. Processor
@@ -94,21 +96,21 @@ public final class FrameBench {
             AtomicInteger asked,
             AtomicInteger refused,
             AtomicLong nanoseconds)
-            implements Predicate<Train> {
+            implements Function<Train, Optional<Blame>> {
         Counted(TrainPlacing placing, BooleanSupplier late) {
             this(placing, late, new AtomicInteger(), new AtomicInteger(), new AtomicLong());
         }
 
         @Override
-        public boolean test(Train train) {
+        public Optional<Blame> apply(Train train) {
             long start = System.nanoTime();
-            boolean place = placing.placeable(train, late);
+            Optional<Blame> blame = placing.blame(train, late);
             nanoseconds.addAndGet(System.nanoTime() - start);
             asked.incrementAndGet();
-            if (!place) {
+            if (blame.isPresent()) {
                 refused.incrementAndGet();
             }
-            return place;
+            return blame;
         }
     }
 }

@@ -5,6 +5,7 @@ package drumfall.solver.search;
 import drumfall.solver.brief.Brief;
 import drumfall.solver.brief.BundledBriefs;
 import drumfall.solver.layout.AngleGrid;
+import drumfall.solver.rating.Blame;
 import drumfall.solver.rating.PlaneLimits;
 import drumfall.solver.rating.Rating;
 import drumfall.solver.rating.TrainRater;
@@ -12,6 +13,7 @@ import drumfall.solver.rating.placing.TrainPlacing;
 import drumfall.solver.train.Train;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
 
@@ -71,11 +73,9 @@ public final class GridBench {
                         SearchSettings.USUAL,
                         train -> {
                             asked.incrementAndGet();
-                            boolean place = placing.placeable(train, () -> false);
-                            if (!place) {
-                                refused.incrementAndGet();
-                            }
-                            return place;
+                            Optional<Blame> blame = placing.blame(train, () -> false);
+                            blame.ifPresent(to -> refused.incrementAndGet());
+                            return blame;
                         })
                 .found();
         Set<Train> trains = new LinkedHashSet<>();

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.solver.layout.place;
 
+import drumfall.solver.layout.Half;
 import drumfall.solver.layout.LayoutNeed;
 import drumfall.solver.layout.Part;
 import drumfall.solver.layout.PartKind;
@@ -9,6 +10,7 @@ import drumfall.solver.layout.size.MovementParts;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /** What must be clear of what, for every two arbors and for the line and the weight; furthest reach first. */
@@ -17,36 +19,53 @@ final class Contacts {
     private final MovementParts parts;
     private final Slots slots;
     private final List<List<Item>> items;
+    private final List<Joint> joints;
     private final Contact[][][] pairs;
     private final Contact[][] line;
     private final Contact[][] weight;
     private final Item[] largest;
     private final Item[] largestBetweenPlates;
 
+    /** Of a whole movement. */
     Contacts(LayoutNeed need) {
+        this(need, part -> true);
+    }
+
+    /** Of a half alone. */
+    Contacts(LayoutNeed need, Half half) {
+        this(need, part -> half.holds(part, need.parts()));
+    }
+
+    private Contacts(LayoutNeed need, Predicate<Part> held) {
         this.need = need;
         this.parts = need.parts();
         this.slots = new Slots(parts.meshes().size());
-        this.items = ItemList.of(parts, slots);
+        this.items = ItemList.of(parts, slots).stream()
+                .map(of -> of.stream().filter(item -> held.test(item.part())).toList())
+                .toList();
+        this.joints = Joint.order(need).stream()
+                .filter(joint -> !items.get(joint.arbor()).isEmpty())
+                .toList();
         int arbors = items.size();
         this.pairs = new Contact[arbors][arbors][];
         this.line = new Contact[arbors][];
         this.weight = new Contact[arbors][];
-        this.largest = items.stream().map(of -> largest(of.stream())).toArray(Item[]::new);
+        this.largest = items.stream().map(of -> furthest(of.stream())).toArray(Item[]::new);
         this.largestBetweenPlates = items.stream()
-                .map(of -> largest(of.stream().filter(Item::isBetweenPlates)))
+                .map(of -> furthest(of.stream().filter(Item::isBetweenPlates)))
                 .toArray(Item[]::new);
         for (int arbor = 0; arbor < arbors; arbor++) {
             for (int other = 0; other < arbors; other++) {
                 pairs[arbor][other] = arbor == other ? new Contact[0] : between(arbor, other);
             }
-            line[arbor] = arbor == 0 ? new Contact[0] : withLine(arbor);
-            weight[arbor] = new Contact[] {withWeight(arbor)};
+            line[arbor] = arbor == 0 || items.get(0).isEmpty() ? new Contact[0] : withLine(arbor);
+            weight[arbor] = items.get(arbor).isEmpty() ? new Contact[0] : new Contact[] {withWeight(arbor)};
         }
     }
 
-    Slots slots() {
-        return slots;
+    /** The arbors that parts stand on, in the order of placing. */
+    List<Joint> joints() {
+        return joints;
     }
 
     Contact[] of(int arbor, int other) {
@@ -71,8 +90,9 @@ final class Contacts {
         return largestBetweenPlates[arbor];
     }
 
-    private static Item largest(Stream<Item> items) {
-        return items.max(Comparator.comparingLong(Item::radius)).orElseThrow();
+    /** Null for an arbor without parts. */
+    private static Item furthest(Stream<Item> items) {
+        return items.max(Comparator.comparingLong(Item::radius)).orElse(null);
     }
 
     private Contact[] between(int arbor, int other) {

@@ -5,7 +5,9 @@ package drumfall.solver.layout.place;
 import drumfall.solver.layout.Box;
 import drumfall.solver.layout.Place;
 import drumfall.solver.layout.size.HangingLine;
+import drumfall.solver.layout.size.MovementParts;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /** What stands at each level of the search, and how far it reaches; nm from the dial centre. */
@@ -20,24 +22,21 @@ final class Elevation {
     private final long[][] extent;
     private final long[][] spread;
 
-    Elevation(List<Joint> joints, Contacts contacts, HangingLine line) {
-        this.joints = joints;
+    Elevation(Contacts contacts, MovementParts parts, HangingLine line) {
+        this.joints = contacts.joints();
         this.contacts = contacts;
         this.line = line;
+        this.palletArbor = parts.palletArbor();
         int levels = joints.size();
         this.x = new long[levels];
         this.y = new long[levels];
         this.extent = new long[levels + 1][4];
         this.spread = new long[levels + 1][2];
-        this.levelOf = new int[levels];
+        this.levelOf = new int[parts.placeCount()];
+        Arrays.fill(levelOf, levels);
         for (int level = 0; level < levels; level++) {
             levelOf[joints.get(level).arbor()] = level;
         }
-        this.palletArbor = joints.stream()
-                .filter(joint -> joint.mesh() < 0 && joint.arbor() != joint.anchor())
-                .mapToInt(Joint::arbor)
-                .findFirst()
-                .orElseThrow();
     }
 
     void set(int level, long atX, long atY) {
@@ -65,6 +64,7 @@ final class Elevation {
         box[2] = Math.max(box[2], fall + half);
     }
 
+    /** Where an arbor comes; after all others if it is not placed. */
     int levelOf(int arbor) {
         return levelOf[arbor];
     }

@@ -9,9 +9,10 @@ import java.util.List;
 final class Extremes {
     private final long[] reach;
 
-    Extremes(List<Joint> joints, Contacts contacts, HangingLine line) {
+    Extremes(Contacts contacts, int arbors, HangingLine line) {
+        List<Joint> joints = contacts.joints();
         int levels = joints.size();
-        long[] away = new long[levels];
+        long[] away = new long[arbors];
         this.reach = new long[levels + 1];
         for (int level = 0; level < levels; level++) {
             Joint joint = joints.get(level);

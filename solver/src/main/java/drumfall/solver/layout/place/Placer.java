@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.solver.layout.place;
 
+import drumfall.solver.layout.Half;
 import drumfall.solver.layout.Layout;
 import drumfall.solver.layout.LayoutNeed;
 import drumfall.solver.layout.LayoutOutcome;
@@ -12,6 +13,7 @@ import drumfall.solver.layout.LayoutOutcome.Scope;
 import drumfall.solver.layout.LayoutOutcome.Stopped;
 import drumfall.solver.layout.Part;
 import drumfall.solver.layout.PartKind;
+import drumfall.solver.layout.Preference;
 import drumfall.solver.layout.Rule;
 import drumfall.solver.layout.Shortfall;
 import drumfall.solver.layout.size.MeshSpacing;
@@ -26,12 +28,14 @@ public final class Placer {
     private final PlaneBook book;
     private final Contacts contacts;
     private final Search.Progress progress;
+    private boolean stopped;
+    private boolean found;
     private Layout best;
 
-    private Placer(LayoutNeed need, PlaneBook book, BooleanSupplier cancelled) {
+    private Placer(LayoutNeed need, Contacts contacts, PlaneBook book, BooleanSupplier cancelled) {
         this.need = need;
         this.book = book;
-        this.contacts = new Contacts(need);
+        this.contacts = contacts;
         this.progress = new Search.Progress(new NearMiss(), new Ranking(need.preference()), cancelled);
     }
 
@@ -53,22 +57,56 @@ public final class Placer {
      * @param cancelled asked now and then; true ends the work
      */
     public static LayoutOutcome place(LayoutNeed need, PlaneBook book, BooleanSupplier cancelled) {
-        return new Placer(need, book, cancelled).place();
+        return new Placer(need, new Contacts(need), book, cancelled).place();
+    }
+
+    /**
+     * Whether the arbors of half a movement have places on the grid if the other half took no room; a layout of the whole is
+     * one of its halves, so what is refused here has none, whatever its other half. What that half needs along the arbors
+     * counts as much as in the movement given.
+     *
+     * @param need what is asked of a movement with that half
+     * @param half which
+     * @param book keeps the orders of the planes for others
+     * @param cancelled asked now and then; once true the answer is yes, as nothing is refused
+     */
+    public static boolean mayStand(LayoutNeed need, Half half, PlaneBook book, BooleanSupplier cancelled) {
+        LayoutNeed any = need.with(Preference.ANY);
+        return new Placer(any, new Contacts(any, half), book, cancelled)
+                .without()
+                .filter(NoLayout.class::isInstance)
+                .isEmpty();
     }
 
     private LayoutOutcome place() {
+        return without().orElseGet(this::placed);
+    }
+
+    /** Looks for places; the outcome if there are none or the work ended before any were found. */
+    private Optional<LayoutOutcome> without() {
         Optional<Shortfall> refusal = new Refusals(need, contacts).first();
         if (refusal.isPresent()) {
-            return new NoLayout(refusal.get(), Scope.ANYWHERE);
+            return Optional.of(new NoLayout(refusal.get(), Scope.ANYWHERE));
         }
         PairClaims claims = new PairClaims(need, contacts);
-        boolean[] stopped = new boolean[1];
-        Orders orders = book.orders(
-                need, claims, () -> stopped[0] |= progress.cancelled().getAsBoolean());
-        if (stopped[0]) {
-            return new Stopped();
+        Orders orders = book.orders(need, claims, this::isStopped);
+        if (stopped) {
+            return Optional.of(new Stopped());
         }
-        return orders.isEmpty() ? new NoLayout(noOrder(orders, claims), Scope.ANYWHERE) : search(orders);
+        if (orders.isEmpty()) {
+            return Optional.of(new NoLayout(noOrder(orders, claims), Scope.ANYWHERE));
+        }
+        search(orders);
+        if (found) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                stopped ? new Stopped() : new NoLayout(progress.nearMiss().closest(), Scope.ON_GRID));
+    }
+
+    private boolean isStopped() {
+        stopped = stopped || progress.cancelled().getAsBoolean();
+        return stopped;
     }
 
     /** Why no order of the planes will do: the depth, which the thickest part needs most of, or neighbours that cannot be clear. */
@@ -96,28 +134,32 @@ public final class Placer {
     }
 
     /** A few directions first, which settles most; the whole grid then proves or improves. */
-    private LayoutOutcome search(Orders orders) {
+    private void search(Orders orders) {
         int steps = need.grid().steps();
         if (steps > COARSE_STEPS && steps % COARSE_STEPS == 0) {
-            boolean stopped = round(orders, steps / COARSE_STEPS);
-            if (stopped || (best != null && need.preference().wishes().isEmpty())) {
-                return outcome(stopped);
+            round(orders, steps / COARSE_STEPS);
+            if (stopped || (found && isIndifferent())) {
+                return;
             }
         }
-        return outcome(round(orders, 1));
+        round(orders, 1);
     }
 
-    private boolean round(Orders orders, int stride) {
+    private void round(Orders orders, int stride) {
         Search search = new Search(need, contacts, orders, stride, progress);
-        search.run().ifPresent(layout -> best = layout);
-        return search.wasStopped();
+        if (search.run()) {
+            found = true;
+            best = search.best();
+        }
+        stopped = search.wasStopped();
     }
 
-    private LayoutOutcome outcome(boolean stopped) {
-        if (best == null) {
-            return stopped ? new Stopped() : new NoLayout(progress.nearMiss().closest(), Scope.ON_GRID);
-        }
-        if (need.preference().wishes().isEmpty()) {
+    private boolean isIndifferent() {
+        return need.preference().wishes().isEmpty();
+    }
+
+    private LayoutOutcome placed() {
+        if (isIndifferent()) {
             return new Placed(best, Merit.ANY);
         }
         return new Placed(best, stopped ? Merit.BEST_FOUND : Merit.BEST_ON_GRID);

@@ -26,7 +26,7 @@ final class Refusals {
     }
 
     Optional<Shortfall> first() {
-        List<Joint> joints = Joint.order(need);
+        List<Joint> joints = contacts.joints();
         for (Joint joint : joints) {
             Optional<Shortfall> found = tooLarge(contacts.largest(joint.arbor()))
                     .or(() -> joint.arbor() == 0 ? drumTooWide() : Optional.empty())

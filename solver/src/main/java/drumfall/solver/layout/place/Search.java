@@ -11,7 +11,6 @@ import drumfall.solver.layout.Rule;
 import drumfall.solver.layout.size.HangingLine;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.BooleanSupplier;
 
 /** Sets arbor after arbor and goes back where nothing fits. */
@@ -35,6 +34,7 @@ final class Search {
     /** Of each arbor that stands, by pillar. */
     private final List<List<List<Obstacle>>> obstacles = new ArrayList<>();
 
+    private boolean found;
     private Layout best;
     private int steps;
     private boolean stopped;
@@ -43,15 +43,15 @@ final class Search {
         this.need = need;
         this.line = need.line();
         this.contacts = contacts;
-        this.joints = Joint.order(need);
+        this.joints = contacts.joints();
         this.arbors = joints.stream().map(Joint::arbor).toList();
         joints.forEach(joint -> linkages.add(new Linkage(need, joint, stride)));
         this.nearMiss = progress.nearMiss();
         this.ranking = progress.ranking();
         this.cancelled = progress.cancelled();
         this.planes = new LivePlanes(orders, joints.size(), need.gaps().radial(), nearMiss);
-        this.elevation = new Elevation(joints, contacts, line);
-        this.extremes = new Extremes(joints, contacts, line);
+        this.elevation = new Elevation(contacts, need.parts(), line);
+        this.extremes = new Extremes(contacts, need.parts().placeCount(), line);
         this.frame = new FrameFit(need, contacts);
         this.corner = new Place[joints.size() + 1];
     }
@@ -59,10 +59,15 @@ final class Search {
     /** What the rounds of a search share. */
     record Progress(NearMiss nearMiss, Ranking ranking, BooleanSupplier cancelled) {}
 
-    /** The best layout that this round found, if it improved on earlier rounds. */
-    Optional<Layout> run() {
+    /** Whether this round found places, for a whole movement better ones than earlier rounds did. */
+    boolean run() {
         descend(0);
-        return Optional.ofNullable(best);
+        return found;
+    }
+
+    /** The best layout that this round found of a whole movement. */
+    Layout best() {
+        return best;
     }
 
     boolean wasStopped() {
@@ -70,7 +75,7 @@ final class Search {
     }
 
     private boolean isDone() {
-        return stopped || (best != null && ranking.isIndifferent());
+        return stopped || (found && ranking.isIndifferent());
     }
 
     private void descend(int level) {
@@ -104,6 +109,13 @@ final class Search {
     }
 
     private void keep() {
+        found = true;
+        if (joints.size() == need.parts().placeCount()) {
+            keepLayout();
+        }
+    }
+
+    private void keepLayout() {
         int levels = joints.size();
         Place at = frame.hasPillars()
                 ? corner[levels]

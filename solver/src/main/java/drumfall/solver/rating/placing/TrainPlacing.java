@@ -10,6 +10,7 @@ import drumfall.solver.brief.Brief;
 import drumfall.solver.brief.MeshPlace;
 import drumfall.solver.layout.AngleGrid;
 import drumfall.solver.layout.DirectionLock;
+import drumfall.solver.layout.Half;
 import drumfall.solver.layout.Layout;
 import drumfall.solver.layout.LayoutNeed;
 import drumfall.solver.layout.LayoutOutcome;
@@ -28,6 +29,7 @@ import drumfall.solver.layout.size.Pillars;
 import drumfall.solver.power.Movement;
 import drumfall.solver.quantity.Quantity;
 import drumfall.solver.rating.AxialSizes;
+import drumfall.solver.rating.Blame;
 import drumfall.solver.rating.Demand;
 import drumfall.solver.rating.MotionChoice;
 import drumfall.solver.rating.TrainRater;
@@ -57,7 +59,7 @@ public final class TrainPlacing {
     private final Optional<SizedMotionWork> motion;
     private final TrainParts parts;
     private final PlaneBook planes = new PlaneBook();
-    private final Map<LayoutNeed, Boolean> known = new ConcurrentHashMap<>();
+    private final Map<LayoutNeed, Optional<Blame>> known = new ConcurrentHashMap<>();
 
     /**
      * Places trains as a rater rates them.
@@ -117,22 +119,43 @@ public final class TrainPlacing {
      * @param cancelled asked now and then; true ends the work, and the answer is then no
      */
     public boolean placeable(Train train, BooleanSupplier cancelled) {
+        return blame(train, cancelled).isEmpty();
+    }
+
+    /**
+     * What of a train is to blame if its arbors have no places; empty if they have some, whichever, if clearance is not
+     * demanded, or if the brief leaves arbors unplaced.
+     *
+     * @param train the train
+     * @param cancelled asked now and then; true ends the work, and both halves are then blamed
+     */
+    public Optional<Blame> blame(Train train, BooleanSupplier cancelled) {
         if (waived.contains(Demand.CLEARANCE) || brief.frame().arrangement() == Arrangement.UNPLACED) {
-            return true;
+            return Optional.empty();
         }
         if (lacking(train).isPresent()) {
-            return false;
+            return Optional.of(Blame.TOGETHER);
         }
         LayoutNeed need = need(train, Preference.ANY);
-        Boolean before = known.get(need);
+        Optional<Blame> before = known.get(need);
         if (before != null) {
             return before;
         }
-        LayoutOutcome outcome = Placer.place(need, planes, cancelled);
-        if (!(outcome instanceof LayoutOutcome.Stopped)) {
-            known.put(need, outcome instanceof LayoutOutcome.Placed);
+        Optional<Blame> found = blame(need, cancelled);
+        if (!cancelled.getAsBoolean()) {
+            known.put(need, found);
         }
-        return outcome instanceof LayoutOutcome.Placed;
+        return found;
+    }
+
+    private Optional<Blame> blame(LayoutNeed need, BooleanSupplier cancelled) {
+        if (Placer.place(need, planes, cancelled) instanceof LayoutOutcome.Placed) {
+            return Optional.empty();
+        }
+        if (!Placer.mayStand(need, Half.ABOVE, planes, cancelled)) {
+            return Optional.of(Blame.ABOVE);
+        }
+        return Optional.of(Placer.mayStand(need, Half.BELOW, planes, cancelled) ? Blame.TOGETHER : Blame.BELOW);
     }
 
     /**
