@@ -700,6 +700,7 @@ public record Brief(
      * @param dialFromLeft the dial centre from the left edge, seen from the dial; left open if it is absent
      * @param dialFromBottom the dial centre from the lower edge; left open if it is absent
      * @param arrangement which of the possible places of the arbors are preferred
+     * @param least what of the room that the movement takes is to be made small, if anything is
      */
     public record Frame(
             @Measure(value = LENGTH, over = "0 mm", to = "1 m")
@@ -722,7 +723,9 @@ public record Brief(
             @Measure(value = LENGTH, from = "0 mm", to = "1 m")
             Optional<Quantity> dialFromBottom,
 
-            Arrangement arrangement) {}
+            Arrangement arrangement,
+
+            Optional<LeastRoom> least) {}
 
     /**
      * The printer.

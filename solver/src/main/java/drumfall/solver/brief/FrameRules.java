@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.solver.brief;
 
+import drumfall.solver.quantity.Dimension;
 import drumfall.solver.quantity.Quantity;
 import drumfall.solver.sheet.SheetProblem;
 import java.util.Optional;
@@ -87,6 +88,48 @@ final class FrameRules {
         return Stream.concat(
                 within("/frame/dialFromLeft", frame.dialFromLeft(), frame.width()),
                 within("/frame/dialFromBottom", frame.dialFromBottom(), frame.height()));
+    }
+
+    static Stream<SheetProblem> leastRoomIsMeasuredAsItsFigureIs(Brief brief) {
+        return brief.frame().least().stream()
+                .flatMap(least -> Stream.concat(
+                        measured(least, "resolution", least.resolution()),
+                        least.enough().stream().flatMap(enough -> measured(least, "enough", enough))));
+    }
+
+    private static Stream<SheetProblem> measured(LeastRoom least, String field, Quantity typed) {
+        return Clash.unless(
+                typed.dimension() == least.figure().dimension(),
+                "/frame/least/" + field,
+                typed,
+                "\"%s\" is told apart in steps of %s"
+                        .formatted(
+                                least.figure().word(),
+                                least.figure().dimension().noun()),
+                "write it in %s".formatted(least.figure().dimension() == Dimension.AREA ? "cm²" : "mm"));
+    }
+
+    /** Without places a movement takes no room that could be told. */
+    static Stream<SheetProblem> leastRoomNeedsPlaces(Brief brief) {
+        return brief.frame().least().stream()
+                .flatMap(least -> Clash.unless(
+                        brief.frame().arrangement() != Arrangement.UNPLACED,
+                        "/frame/least/figure",
+                        '"' + least.figure().word() + '"',
+                        "arbors that are left unplaced take no room that could be made small",
+                        "write another /frame/arrangement, such as \"upright\""));
+    }
+
+    /** The smallest plate covers the pillars, which stand where the frame has them. */
+    static Stream<SheetProblem> pillarsSettleThePlate(Brief brief) {
+        return brief.frame().least().stream()
+                .filter(least -> least.figure() == RoomFigure.PLATE_AREA)
+                .flatMap(least -> Clash.unless(
+                        brief.frame().pillars().isEmpty(),
+                        "/frame/least/figure",
+                        '"' + least.figure().word() + '"',
+                        "a plate covers the pillars, and these stand where the frame has them",
+                        "make the height or the width small instead, or leave the pillars out"));
     }
 
     private static Stream<SheetProblem> within(String pointer, Optional<Quantity> length, Quantity side) {

@@ -139,7 +139,7 @@ public record Layout(LayoutNeed need, List<Place> places, Place frameCorner, Pla
     }
 
     /**
-     * What a wish is judged by, nm; less is better.
+     * What a wish is judged by, nm, for a plate nm&sup2;; less is better.
      *
      * @param wish the wish
      */
@@ -149,6 +149,8 @@ public record Layout(LayoutNeed need, List<Place> places, Place frameCorner, Pla
             case COMPACT -> extent().height();
             case SYMMETRIC -> Math.abs(extent().left() + extent().right());
             case SHALLOW -> depth();
+            case NARROW -> extent().width();
+            case SMALL_PLATE -> Math.multiplyExact(extent().width(), extent().height());
         };
     }
 

@@ -46,15 +46,19 @@ public record Preference(List<WeightedWish> wishes, Manner manner) {
     }
 
     /**
-     * Copies the list and checks that no wish stands twice.
+     * Copies the list and checks that no wish stands twice and that only lengths are added up.
      *
-     * @throws IllegalArgumentException if a wish stands twice
+     * @throws IllegalArgumentException if a wish stands twice or an area is to be added to lengths
      */
     public Preference {
         wishes = List.copyOf(wishes);
         if (wishes.stream().map(WeightedWish::wish).distinct().count() < wishes.size()) {
             throw new IllegalArgumentException(
                     "The wishes (%s) must differ from each other. Maybe add their weights.".formatted(wishes));
+        }
+        if (manner == Manner.SUMMED && wishes.stream().anyMatch(wish -> wish.wish() == Wish.SMALL_PLATE)) {
+            throw new IllegalArgumentException(
+                    "The wishes (%s) must be lengths to be added up. Maybe put them in order.".formatted(wishes));
         }
     }
 

@@ -36,6 +36,17 @@ public record Cell(List<Long> numbers) {
     }
 
     /**
+     * The same cell with one more number behind the others.
+     *
+     * @param number smaller is better
+     */
+    Cell and(long number) {
+        List<Long> more = new ArrayList<>(numbers);
+        more.add(number);
+        return new Cell(more);
+    }
+
+    /**
      * The cell number of one value: {@code floor(value / resolution)}, or for a resolution that is a share {@code r} of
      * the figure {@code floor(ln value / ln(1 + r))}. It never falls while the value rises.
      *

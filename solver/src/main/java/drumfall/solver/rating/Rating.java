@@ -14,7 +14,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param train the train
  * @param demands every demand, met or missed, in the order of {@link Demand}
  * @param objectiveValues values of the brief's objectives in its order, SI units
- * @param cell the cell of the objectives
+ * @param cell the cell of the objectives, and of the room that the train takes where that is known and asked for
  * @param durationRoundedDown hours of a full fall, rounded down
  * @param weight the walk to the weight in the middle of all bands
  * @param recommendedWeight least running weight with its reserve, kg; infinite if no weight drives it
@@ -49,5 +49,25 @@ public record Rating(
     /** The demands that are missed. */
     public Stream<DemandFigure> missed() {
         return demands.stream().filter(demand -> !demand.met());
+    }
+
+    /**
+     * The same rating with the room that the train takes behind the objectives in its cell.
+     *
+     * @param steps the room, in whole steps
+     */
+    public Rating withRoom(long steps) {
+        return new Rating(
+                train,
+                demands,
+                objectiveValues,
+                cell.and(steps),
+                durationRoundedDown,
+                weight,
+                recommendedWeight,
+                leastSmoothest,
+                leastRoughest,
+                pendulumLength,
+                filamentMass);
     }
 }

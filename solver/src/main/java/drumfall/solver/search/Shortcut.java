@@ -15,5 +15,7 @@ public enum Shortcut {
     /** Halves and joins too deep for the frame are left out before anything is placed. */
     PACK_PLANES,
     /** Halves joined in an earlier round are not joined again; see {@link drumfall.solver.rating.Refused}. */
-    JOIN_ONCE
+    JOIN_ONCE,
+    /** What is known of larger room is taken over where trains are sought that take less; see {@link RoomSearch}. */
+    CARRY_OVER
 }

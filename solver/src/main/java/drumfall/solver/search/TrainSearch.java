@@ -12,8 +12,10 @@ import drumfall.solver.halves.UpperHalves;
 import drumfall.solver.rating.Blame;
 import drumfall.solver.rating.CellFront;
 import drumfall.solver.rating.PlaneLimits;
+import drumfall.solver.rating.Rating;
 import drumfall.solver.rating.Refused;
 import drumfall.solver.rating.TrainRater;
+import drumfall.solver.rating.placing.LeastRooms;
 import drumfall.solver.rating.placing.TrainPlacing;
 import drumfall.solver.rules.TrainRules;
 import drumfall.solver.search.SearchProgress.Stage;
@@ -91,12 +93,59 @@ public final class TrainSearch {
      */
     public static SearchOutcome run(
             Brief brief, SearchListener listener, BooleanSupplier cancelled, SearchSettings settings) {
-        return of(new TrainRater(brief), listener, cancelled, settings).outcome();
+        TrainRater rater = new TrainRater(brief);
+        TrainPlacing placing = new TrainPlacing(rater);
+        Optional<LeastRooms> rooms = LeastRooms.of(rater, placing);
+        return rooms.isEmpty()
+                ? of(rater, placing, listener, cancelled, settings).outcome()
+                : inLeastRoom(rater, placing, rooms.get(), listener, cancelled, settings);
+    }
+
+    private static SearchOutcome inLeastRoom(
+            TrainRater rater,
+            TrainPlacing placing,
+            LeastRooms rooms,
+            SearchListener listener,
+            BooleanSupplier cancelled,
+            SearchSettings settings) {
+        RoomSearch roomSearch = new RoomSearch(rooms, listener, cancelled);
+        SearchListener widened = new SearchListener() {
+            @Override
+            public void frontChanged(List<Rating> front) {
+                listener.frontChanged(roomSearch.with(front));
+            }
+
+            @Override
+            public void progressed(SearchProgress progress) {
+                listener.progressed(progress);
+            }
+        };
+        TrainSearch first = of(rater, placing, widened, cancelled, settings);
+        SearchOutcome found = roomSearch.outcome(
+                first,
+                (limit, fitting, last) ->
+                        last.within(train -> placing.blame(train, Optional.of(limit), cancelled), fitting));
+        return found.front().isEmpty() ? first.explained(found) : found;
+    }
+
+    /** The same search where trains have less room: what is refused stays refused, and trains that fit stay found. */
+    private TrainSearch within(Function<Train, Optional<Blame>> unplacedThere, List<Rating> fitting) {
+        TrainSearch next = new TrainSearch(all, listener, cancelled, settings, unplacedThere);
+        if (settings.take(Shortcut.CARRY_OVER)) {
+            next.rater = rater;
+            next.tables = tables;
+            next.listed.putAll(listed);
+            fitting.forEach(next.front::add);
+        }
+        return next;
     }
 
     private static TrainSearch of(
-            TrainRater rater, SearchListener listener, BooleanSupplier cancelled, SearchSettings settings) {
-        TrainPlacing placing = new TrainPlacing(rater);
+            TrainRater rater,
+            TrainPlacing placing,
+            SearchListener listener,
+            BooleanSupplier cancelled,
+            SearchSettings settings) {
         TrainRater packing =
                 settings.take(Shortcut.PACK_PLANES) ? rater.within(PlaneLimits.of(rater, cancelled)) : rater;
         return new TrainSearch(packing, listener, cancelled, settings, train -> placing.blame(train, cancelled));
@@ -104,7 +153,7 @@ public final class TrainSearch {
 
     /**
      * Searches the trains of a brief without looking for a reason where there are none: the outcome is then proved and
-     * empty.
+     * empty. The room that movements take is looked at as a limit alone, even if the brief wants it small.
      *
      * @param brief the brief
      * @param listener is told how it goes on
@@ -116,11 +165,15 @@ public final class TrainSearch {
 
     static SearchOutcome unexplained(
             Brief brief, SearchListener listener, BooleanSupplier cancelled, SearchSettings settings) {
-        return of(new TrainRater(brief), listener, cancelled, settings).found();
+        TrainRater rater = new TrainRater(brief);
+        return of(rater, new TrainPlacing(rater), listener, cancelled, settings).found();
     }
 
     SearchOutcome outcome() {
-        SearchOutcome found = found();
+        return explained(found());
+    }
+
+    private SearchOutcome explained(SearchOutcome found) {
         if (found instanceof SearchOutcome.Stopped || !found.front().isEmpty()) {
             return found;
         }

@@ -172,14 +172,16 @@ public final class Movements {
         private Preference preference() {
             List<Wish> wishes = new ArrayList<>(List.of(Wish.values()));
             Collections.shuffle(wishes, random);
+            List<Wish> lengths =
+                    wishes.stream().filter(wish -> wish != Wish.SMALL_PLATE).toList();
             return switch (random.nextInt(4)) {
                 case 0 -> Preference.ANY;
                 case 1 -> Preference.inOrder(wishes.get(0));
                 case 2 -> Preference.inOrder(wishes.get(0), wishes.get(1));
                 default ->
                     Preference.summed(
-                            new Preference.WeightedWish(wishes.get(0), 1 + random.nextInt(5)),
-                            new Preference.WeightedWish(wishes.get(1), 1 + random.nextInt(5)));
+                            new Preference.WeightedWish(lengths.get(0), 1 + random.nextInt(5)),
+                            new Preference.WeightedWish(lengths.get(1), 1 + random.nextInt(5)));
             };
         }
     }

@@ -16,6 +16,7 @@ import drumfall.solver.layout.PartKind;
 import drumfall.solver.layout.Preference;
 import drumfall.solver.layout.Rule;
 import drumfall.solver.layout.Shortfall;
+import drumfall.solver.layout.SizeLimit;
 import drumfall.solver.layout.size.MeshSpacing;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
@@ -31,12 +32,22 @@ public final class Placer {
     private boolean stopped;
     private boolean found;
     private Layout best;
+    private Shortfall closest;
+    private Scope scope;
 
-    private Placer(LayoutNeed need, Contacts contacts, PlaneBook book, BooleanSupplier cancelled) {
+    private Placer(
+            LayoutNeed need, Contacts contacts, Optional<SizeLimit> limit, PlaneBook book, BooleanSupplier cancelled) {
         this.need = need;
         this.book = book;
         this.contacts = contacts;
-        this.progress = new Search.Progress(new NearMiss(), new Ranking(need.preference()), cancelled);
+        this.progress = new Search.Progress(new NearMiss(), new Ranking(need.preference(), limit), cancelled);
+    }
+
+    /** What is known of places. */
+    private enum Verdict {
+        FOUND,
+        NONE,
+        UNKNOWN
     }
 
     /**
@@ -57,51 +68,71 @@ public final class Placer {
      * @param cancelled asked now and then; true ends the work
      */
     public static LayoutOutcome place(LayoutNeed need, PlaneBook book, BooleanSupplier cancelled) {
-        return new Placer(need, new Contacts(need), book, cancelled).place();
+        return new Placer(need, new Contacts(need), Optional.empty(), book, cancelled).place();
+    }
+
+    /**
+     * Whether a movement has places on the grid.
+     *
+     * @param need what is asked; its preference plays no part
+     * @param limit what the layout may measure at most, beside what the need asks
+     * @param book keeps the orders of the planes for other movements
+     * @param cancelled asked now and then; once true the answer is no
+     */
+    public static boolean fits(LayoutNeed need, Optional<SizeLimit> limit, PlaneBook book, BooleanSupplier cancelled) {
+        LayoutNeed any = need.with(Preference.ANY);
+        return new Placer(any, new Contacts(any), limit, book, cancelled).look() == Verdict.FOUND;
     }
 
     /**
      * Whether the arbors of half a movement have places on the grid if the other half took no room; a layout of the whole is
-     * one of its halves, so what is refused here has none, whatever its other half. What that half needs along the arbors
-     * counts as much as in the movement given.
+     * one of its halves, and no larger, so what is refused here has none, whatever its other half. What that half needs along
+     * the arbors counts as much as in the movement given.
      *
-     * @param need what is asked of a movement with that half
+     * @param need what is asked of a movement with that half; its preference plays no part
      * @param half which
+     * @param limit what the layout may measure at most, beside what the need asks
      * @param book keeps the orders of the planes for others
      * @param cancelled asked now and then; once true the answer is yes, as nothing is refused
      */
-    public static boolean mayStand(LayoutNeed need, Half half, PlaneBook book, BooleanSupplier cancelled) {
+    public static boolean mayStand(
+            LayoutNeed need, Half half, Optional<SizeLimit> limit, PlaneBook book, BooleanSupplier cancelled) {
         LayoutNeed any = need.with(Preference.ANY);
-        return new Placer(any, new Contacts(any, half), book, cancelled)
-                .without()
-                .filter(NoLayout.class::isInstance)
-                .isEmpty();
+        return new Placer(any, new Contacts(any, half), limit, book, cancelled).look() != Verdict.NONE;
     }
 
     private LayoutOutcome place() {
-        return without().orElseGet(this::placed);
+        return switch (look()) {
+            case FOUND -> placed();
+            case NONE -> new NoLayout(closest, scope);
+            case UNKNOWN -> new Stopped();
+        };
     }
 
-    /** Looks for places; the outcome if there are none or the work ended before any were found. */
-    private Optional<LayoutOutcome> without() {
+    private Verdict look() {
         Optional<Shortfall> refusal = new Refusals(need, contacts).first();
         if (refusal.isPresent()) {
-            return Optional.of(new NoLayout(refusal.get(), Scope.ANYWHERE));
+            return none(refusal.get(), Scope.ANYWHERE);
         }
         PairClaims claims = new PairClaims(need, contacts);
         Orders orders = book.orders(need, claims, this::isStopped);
         if (stopped) {
-            return Optional.of(new Stopped());
+            return Verdict.UNKNOWN;
         }
         if (orders.isEmpty()) {
-            return Optional.of(new NoLayout(noOrder(orders, claims), Scope.ANYWHERE));
+            return none(noOrder(orders, claims), Scope.ANYWHERE);
         }
         search(orders);
         if (found) {
-            return Optional.empty();
+            return Verdict.FOUND;
         }
-        return Optional.of(
-                stopped ? new Stopped() : new NoLayout(progress.nearMiss().closest(), Scope.ON_GRID));
+        return stopped ? Verdict.UNKNOWN : none(progress.nearMiss().closest(), Scope.ON_GRID);
+    }
+
+    private Verdict none(Shortfall nearest, Scope where) {
+        this.closest = nearest;
+        this.scope = where;
+        return Verdict.NONE;
     }
 
     private boolean isStopped() {

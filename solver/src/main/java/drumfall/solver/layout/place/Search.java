@@ -244,6 +244,7 @@ final class Search {
     private Ranking.Figures figures(int levels) {
         return new Ranking.Figures(
                 elevation.spread(levels),
+                elevation.right(levels) - elevation.left(levels),
                 elevation.top(levels) - elevation.bottom(levels),
                 extremes.leastImbalance(levels, elevation.left(levels), elevation.right(levels)),
                 planes.shallowest(levels).planes().depth());

@@ -16,6 +16,7 @@ import drumfall.solver.layout.LayoutNeed;
 import drumfall.solver.layout.LayoutOutcome;
 import drumfall.solver.layout.Locks;
 import drumfall.solver.layout.Preference;
+import drumfall.solver.layout.SizeLimit;
 import drumfall.solver.layout.Wish;
 import drumfall.solver.layout.place.Placer;
 import drumfall.solver.layout.place.PlaneBook;
@@ -59,7 +60,10 @@ public final class TrainPlacing {
     private final Optional<SizedMotionWork> motion;
     private final TrainParts parts;
     private final PlaneBook planes = new PlaneBook();
-    private final Map<LayoutNeed, Optional<Blame>> known = new ConcurrentHashMap<>();
+    private final Map<Question, Optional<Blame>> known = new ConcurrentHashMap<>();
+
+    /** What placing answers. */
+    private record Question(LayoutNeed need, Optional<SizeLimit> limit) {}
 
     /**
      * Places trains as a rater rates them.
@@ -130,32 +134,63 @@ public final class TrainPlacing {
      * @param cancelled asked now and then; true ends the work, and both halves are then blamed
      */
     public Optional<Blame> blame(Train train, BooleanSupplier cancelled) {
+        return blame(train, Optional.empty(), cancelled);
+    }
+
+    /**
+     * What of a train is to blame if its arbors have no places in some room; empty if they have some, whichever, if clearance
+     * is not demanded, or if the brief leaves arbors unplaced.
+     *
+     * @param train the train
+     * @param limit what the layout may measure at most, beside what the brief asks
+     * @param cancelled asked now and then; true ends the work, and both halves are then blamed
+     */
+    public Optional<Blame> blame(Train train, Optional<SizeLimit> limit, BooleanSupplier cancelled) {
         if (waived.contains(Demand.CLEARANCE) || brief.frame().arrangement() == Arrangement.UNPLACED) {
             return Optional.empty();
         }
         if (lacking(train).isPresent()) {
             return Optional.of(Blame.TOGETHER);
         }
-        LayoutNeed need = need(train, Preference.ANY);
-        Optional<Blame> before = known.get(need);
+        Question question = new Question(need(train, Preference.ANY), limit);
+        Optional<Blame> before = known.get(question);
         if (before != null) {
             return before;
         }
-        Optional<Blame> found = blame(need, cancelled);
+        Optional<Blame> found = blame(question, cancelled);
         if (!cancelled.getAsBoolean()) {
-            known.put(need, found);
+            known.put(question, found);
         }
         return found;
     }
 
-    private Optional<Blame> blame(LayoutNeed need, BooleanSupplier cancelled) {
-        if (Placer.place(need, planes, cancelled) instanceof LayoutOutcome.Placed) {
+    private Optional<Blame> blame(Question asked, BooleanSupplier cancelled) {
+        if (Placer.fits(asked.need, asked.limit, planes, cancelled)) {
             return Optional.empty();
         }
-        if (!Placer.mayStand(need, Half.ABOVE, planes, cancelled)) {
+        if (!Placer.mayStand(asked.need, Half.ABOVE, asked.limit, planes, cancelled)) {
             return Optional.of(Blame.ABOVE);
         }
-        return Optional.of(Placer.mayStand(need, Half.BELOW, planes, cancelled) ? Blame.TOGETHER : Blame.BELOW);
+        return Optional.of(
+                Placer.mayStand(asked.need, Half.BELOW, asked.limit, planes, cancelled) ? Blame.TOGETHER : Blame.BELOW);
+    }
+
+    /**
+     * The least that a train's layouts measure; empty if it has none or the work was cancelled.
+     *
+     * @param train the train
+     * @param wish what layouts are measured by
+     * @param cancelled asked now and then; true ends the work
+     */
+    public OptionalLong least(Train train, Wish wish, BooleanSupplier cancelled) {
+        if (lacking(train).isPresent()) {
+            return OptionalLong.empty();
+        }
+        return Placer.place(need(train, Preference.inOrder(wish)), planes, cancelled)
+                                instanceof LayoutOutcome.Placed placed
+                        && placed.merit() == LayoutOutcome.Merit.BEST_ON_GRID
+                ? OptionalLong.of(placed.layout().measure(wish))
+                : OptionalLong.empty();
     }
 
     /**
@@ -200,12 +235,19 @@ public final class TrainPlacing {
      * @param train the train
      */
     public LayoutNeed need(Train train) {
-        return need(train, wish().map(Preference::inOrder).orElse(Preference.ANY));
+        return need(train, preference());
     }
 
     private LayoutNeed need(Train train, Preference preference) {
         MovementParts placed = parts.of(train);
         return new LayoutNeed(placed, parts.line(train), gaps(), envelope(placed), locks(train), preference, grid);
+    }
+
+    /** The least room first, if it is asked for: what is drawn then has the figure by which the train is listed. */
+    private Preference preference() {
+        Stream<Wish> least = brief.frame().least().stream().map(LeastRooms::wish);
+        return Preference.inOrder(
+                Stream.concat(least, wish().stream()).distinct().toArray(Wish[]::new));
     }
 
     private Optional<Wish> wish() {

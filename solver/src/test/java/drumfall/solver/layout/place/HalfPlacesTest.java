@@ -16,6 +16,7 @@ import drumfall.solver.layout.size.MeshSpacing;
 import drumfall.solver.layout.size.MovementParts;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -100,7 +101,7 @@ class HalfPlacesTest {
     }
 
     private static boolean mayStand(LayoutNeed need, Half half) {
-        return Placer.mayStand(need, half, new PlaneBook(), () -> false);
+        return Placer.mayStand(need, half, Optional.empty(), new PlaneBook(), () -> false);
     }
 
     /** The half of a need with what the rest of another movement takes in the elevation. */

@@ -145,7 +145,8 @@ final class TrialBrief {
                 Optional.of(new FramePillars(q(LENGTH, "14 mm"), q(LENGTH, "12 mm"), q(LENGTH, "12 mm"))),
                 Optional.empty(),
                 Optional.empty(),
-                Arrangement.UPRIGHT);
+                Arrangement.UPRIGHT,
+                Optional.empty());
     }
 
     private static Fit fit() {
