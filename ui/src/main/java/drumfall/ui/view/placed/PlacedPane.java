@@ -122,7 +122,10 @@ public final class PlacedPane extends JPanel {
      * @param cards opens a card beside a component
      */
     public static PlacedPane section(PlacedSheet sheet, BiConsumer<JComponent, WhereCard> cards) {
-        return new PlacedPane(sheet, new SectionDrawing(sheet), cards);
+        SectionDrawing drawing = new SectionDrawing(sheet);
+        PlacedPane pane = new PlacedPane(sheet, drawing, cards);
+        drawing.addPropertyChangeListener(SectionDrawing.TOLD, change -> pane.read());
+        return pane;
     }
 
     private JPanel head() {
@@ -195,7 +198,9 @@ public final class PlacedPane extends JPanel {
 
     private void read() {
         reading.setForeground(clashes().isEmpty() ? Ink.text() : Ink.of(Role.MISSED));
-        reading.setText(sheet.drag().map(this::onItsWay).or(this::pointedAt).orElseGet(() -> Texts.of("placed.tip")));
+        String arbor = sheet.drag().map(this::onItsWay).or(this::pointedAt).orElseGet(() -> Texts.of("placed.tip"));
+        Optional<String> told = canvas instanceof SectionDrawing section ? section.told() : Optional.empty();
+        reading.setText(told.map(words -> arbor + "\n" + words).orElse(arbor));
     }
 
     private List<Shortfall> clashes() {

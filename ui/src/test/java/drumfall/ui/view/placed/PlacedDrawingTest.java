@@ -194,9 +194,65 @@ class PlacedDrawingTest {
         });
     }
 
+    @Test
+    void the_section_reads_out_and_speaks_the_hands_and_the_room_for_a_dial() throws Exception {
+        onEvents(false, () -> {
+            PlacedPane pane = PlacedPane.section(sheet, (beside, card) -> {});
+            SectionDrawing drawing = (SectionDrawing) named(pane, "placed.section");
+            painted(drawing);
+            SectionPlan plan = drawing.plan().orElseThrow();
+            SheetScale scale = drawing.scale(plan);
+            SectionPlan.Before hand = plan.front().stream()
+                    .filter(slab -> slab.piece().name().equals("minute-hand"))
+                    .reduce((narrower, wider) -> wider)
+                    .orElseThrow();
+
+            move(drawing, scale.x(hand.box().getMinX() + 1), scale.y(hand.box().getCenterY()));
+            assertThat(reading(pane, "placed.section.reading"))
+                    .startsWith("3  centre arbor: stays at the dial centre\nminute hand: 100 mm long, ");
+
+            SectionPlan.Dial dial = plan.dial().orElseThrow();
+            move(drawing, scale.x(dial.box().getMinX() + 1), scale.y(dial.box().getCenterY()));
+            assertThat(reading(pane, "placed.section.reading")).contains("\nroom for a dial: ");
+
+            move(drawing, 3, 3);
+            assertThat(reading(pane, "placed.section.reading")).doesNotContain("dial: ", "hand: ");
+
+            var context = drawing.getAccessibleContext();
+            assertThat(java.util.stream.IntStream.range(0, context.getAccessibleChildrenCount())
+                            .mapToObj(child -> context.getAccessibleChild(child)
+                                    .getAccessibleContext()
+                                    .getAccessibleName()))
+                    .anyMatch(name -> name.startsWith("drum arbor: "))
+                    .anyMatch(name -> name.startsWith("hour hand: 70 mm long, "))
+                    .anyMatch(name -> name.startsWith("room for a dial: "));
+        });
+    }
+
+    private static void move(JComponent to, double x, double y) {
+        to.dispatchEvent(new MouseEvent(
+                to, MouseEvent.MOUSE_MOVED, 0, 0, (int) Math.round(x), (int) Math.round(y), 0, false, 0));
+    }
+
+    private static java.awt.Component named(java.awt.Container in, String name) {
+        return Arrays.stream(in.getComponents())
+                .flatMap(part -> java.util.stream.Stream.concat(
+                        java.util.stream.Stream.of(part),
+                        part instanceof java.awt.Container inner
+                                ? java.util.stream.Stream.ofNullable(named(inner, name))
+                                : java.util.stream.Stream.empty()))
+                .filter(part -> name.equals(part.getName()))
+                .findFirst()
+                .orElse(null);
+    }
+
     private static String reading(PlacedPane pane) {
+        return reading(pane, "placed.elevation.reading");
+    }
+
+    private static String reading(PlacedPane pane, String name) {
         return Arrays.stream(pane.getComponents())
-                .filter(part -> "placed.elevation.reading".equals(part.getName()))
+                .filter(part -> name.equals(part.getName()))
                 .map(part -> ((javax.swing.JTextArea) part).getText())
                 .findFirst()
                 .orElseThrow();
