@@ -18,6 +18,9 @@ import java.util.stream.Stream;
 final class SectionDrawing extends PlacedCanvas {
     private static final double MARGIN = 30;
 
+    /** Less is enough above, where no numbers stand. */
+    private static final double TOP = 14;
+
     /** Room for captions on the left and for depths on the right, in drawing units. */
     private static final double SIDES = 84;
 
@@ -39,8 +42,13 @@ final class SectionDrawing extends PlacedCanvas {
         double room = Math.max(1, getWidth() - 2 * SIDES * unit());
         double share = room / Math.max(1, getWidth() - 2 * MARGIN * unit());
         double wider = bounds.getWidth() / share - bounds.getWidth();
+        double high = Math.max(1, getHeight() - 2 * MARGIN * unit());
+        double higher = Math.max(1, getHeight() - (MARGIN + TOP) * unit());
         Rectangle2D roomy = new Rectangle2D.Double(
-                bounds.getX() - wider / 2, bounds.getY(), bounds.getWidth() + wider, bounds.getHeight());
+                bounds.getX() - wider / 2,
+                bounds.getY(),
+                bounds.getWidth() + wider,
+                bounds.getHeight() * high / higher);
         return SheetScale.fitted(roomy, getSize(), MARGIN * unit(), view());
     }
 

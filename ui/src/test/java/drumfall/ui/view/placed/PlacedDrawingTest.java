@@ -229,6 +229,23 @@ class PlacedDrawingTest {
         });
     }
 
+    /** All that is fitted keeps clear of the numbers below and of the upper edge. */
+    @ParameterizedTest
+    @ValueSource(ints = {120, 200, 520})
+    void a_fitted_section_lies_within_its_sheet(int height) throws Exception {
+        onEvents(false, () -> {
+            SectionDrawing drawing = new SectionDrawing(sheet);
+            drawing.setSize(WIDTH, height);
+            SectionPlan plan = drawing.plan().orElseThrow();
+            SheetScale scale = drawing.scale(plan);
+            double unit = drawing.unit();
+
+            assertThat(scale.y(plan.bounds().getMaxY())).isGreaterThanOrEqualTo(14 * unit - 1e-6);
+            assertThat(scale.y(plan.bounds().getMinY())).isLessThanOrEqualTo(height - 30 * unit + 1e-6);
+            assertThat(scale.x(plan.bounds().getMinX())).isGreaterThanOrEqualTo(84 * unit - 1e-6);
+        });
+    }
+
     private static void move(JComponent to, double x, double y) {
         to.dispatchEvent(new MouseEvent(
                 to, MouseEvent.MOUSE_MOVED, 0, 0, (int) Math.round(x), (int) Math.round(y), 0, false, 0));
@@ -251,11 +268,34 @@ class PlacedDrawingTest {
     }
 
     private static String reading(PlacedPane pane, String name) {
-        return Arrays.stream(pane.getComponents())
-                .filter(part -> name.equals(part.getName()))
-                .map(part -> ((javax.swing.JTextArea) part).getText())
-                .findFirst()
-                .orElseThrow();
+        return ((javax.swing.JTextArea) named(pane, name)).getText();
+    }
+
+    /** At 160 % on a screen of 1920 px the place of the drawing is some 630 px wide; letters are about 21 px there. */
+    @ParameterizedTest
+    @ValueSource(ints = {400, 630, 1200})
+    void no_figure_of_the_head_is_cut_off_in_a_narrow_place(int width) throws Exception {
+        SwingUtilities.invokeAndWait(() -> {
+            drumfall.ui.view.look.Look.apply(false, 160);
+            try {
+                PlacedPane pane = PlacedPane.elevation(sheet, (beside, card) -> {});
+                pane.setSize(width, 600);
+                pane.doLayout();
+                pane.invalidate();
+                pane.doLayout();
+                java.awt.Container head =
+                        named(pane, "figure.placed.elevation.least").getParent();
+                head.doLayout();
+                assertThat(head.getComponents())
+                        .filteredOn(java.awt.Component::isVisible)
+                        .allSatisfy(part -> assertThat(part.getX() >= 0
+                                        && part.getX() + part.getWidth() <= head.getWidth()
+                                        && part.getY() + part.getHeight() <= head.getHeight())
+                                .isTrue());
+            } finally {
+                drumfall.ui.view.look.Look.apply(false, 100);
+            }
+        });
     }
 
     @Test
