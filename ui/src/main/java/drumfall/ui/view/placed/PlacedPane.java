@@ -141,7 +141,7 @@ public final class PlacedPane extends JPanel {
 
     /** What is pointed at, and beside it what can be done, so that the drawing keeps its height where letters are large. */
     private JPanel foot() {
-        JPanel foot = new JPanel(new MigLayout("insets 0, gap 6lp, hidemode 3", "[grow,fill,0:0:]", "[]"));
+        JPanel foot = new JPanel(new MigLayout("insets 0, gap 6lp, hidemode 3", "[grow,fill,0:0:][]", "[]"));
         foot.setOpaque(false);
         reading.setName(canvas.getName() + ".reading");
         reading.setRows(2);

@@ -22,7 +22,7 @@ final class SectionDrawing extends PlacedCanvas {
     private static final double TOP = 14;
 
     /** Room for captions on the left and for depths on the right, in drawing units. */
-    private static final double SIDES = 84;
+    private static final double SIDES = 100;
 
     /** The name of the change that tells which part before the front plate is pointed at. */
     static final String TOLD = "told";

@@ -167,17 +167,20 @@ final class SectionPainter {
 
     /** Words on the left of a plate, or of what runs along with the plates; above the words before them, if need be. */
     private double caption(String words, Rectangle2D beside, double before) {
-        graphics.setColor(inks.lighter());
         double size = FONT * unit;
-        double x = scale.x(beside.getMinX()) - text.width(words, size) - 6 * unit;
+        double width = text.width(words, size);
+        double x = scale.x(beside.getMinX()) - width - 6 * unit;
         double y = Math.min(scale.y(beside.getCenterY()) + size * 0.36, before - LINE * size);
+        graphics.setColor(inks.paper());
+        graphics.fill(new Rectangle2D.Double(x - 2 * unit, y - size, width + 4 * unit, LINE * size));
+        graphics.setColor(inks.lighter());
         text.draw(graphics, words, x, y, size);
         return y;
     }
 
     /** Where the planes of an arbor's wheel and pinion lie before the back plate. */
     private void planes(int arbor, Ruler ruler) {
-        double x = scale.x(plan.plates().get(0).getMinX()) - 18 * unit;
+        double x = scale.x(plan.plates().get(0).getMinX()) - 90 * unit;
         plan.block(PartKind.WHEEL, arbor)
                 .or(() -> plan.block(PartKind.ESCAPE_WHEEL, arbor))
                 .or(() -> plan.block(PartKind.PALLETS, arbor))

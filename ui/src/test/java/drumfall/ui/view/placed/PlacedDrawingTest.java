@@ -242,7 +242,7 @@ class PlacedDrawingTest {
 
             assertThat(scale.y(plan.bounds().getMaxY())).isGreaterThanOrEqualTo(14 * unit - 1e-6);
             assertThat(scale.y(plan.bounds().getMinY())).isLessThanOrEqualTo(height - 30 * unit + 1e-6);
-            assertThat(scale.x(plan.bounds().getMinX())).isGreaterThanOrEqualTo(84 * unit - 1e-6);
+            assertThat(scale.x(plan.bounds().getMinX())).isGreaterThanOrEqualTo(100 * unit - 1e-6);
         });
     }
 
