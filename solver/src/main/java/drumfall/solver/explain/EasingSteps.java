@@ -26,7 +26,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * of what was typed, in its unit, on whole steps: 1.25 m goes to 1.26 m, 5 kg to 5.01 kg, 300 N to 301 N.
  */
 final class EasingSteps {
-    /** No step leads further than ten times the figure, or a tenth of it. */
+    /** No step leads further than ten times the figure, or a tenth of it; than ten steps where the figure is zero. */
     private static final int REACH = 10;
 
     /** Counts go so many steps at most: every one adds to the search. */
@@ -140,6 +140,9 @@ final class EasingSteps {
     private int furthest() {
         if (count || easing.effect() == Easing.Effect.CHOICE) {
             return COUNT_STEPS;
+        }
+        if (typed.signum() == 0) {
+            return REACH;
         }
         BigFraction reach = easing.way() == Easing.Way.UP
                 ? typed.multiply(REACH - 1)

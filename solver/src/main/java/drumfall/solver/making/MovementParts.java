@@ -108,6 +108,19 @@ public record MovementParts(
     }
 
     /**
+     * The parts that stand before the front plate alone: winding square, motion work and hands, the same as among all
+     * {@link #parts}. Whether they go onto the printer's bed is not asked.
+     *
+     * @throws SizeLimitException if a size cannot be made
+     */
+    public List<MovementPart> beforePlate() {
+        Workshop shop = new Workshop(brief, train, movement, sizes, places);
+        List<MovementPart> parts = new ArrayList<>(List.of(new WindingParts(shop).square()));
+        motion.ifPresent(teeth -> parts.addAll(new DialParts(shop, teeth).parts()));
+        return List.copyOf(parts);
+    }
+
+    /**
      * Volume of the printed parts that stand on each arbor of the train, cubic metres from the drum downwards: wheel with its
      * arms, pinion, spacers; on the drum arbor also drum, ratchet and square, on the centre arbor also what it carries before
      * the plates.

@@ -110,7 +110,6 @@ final class WindingParts {
         String arbor = Workshop.arbor(0);
         SquareSize size = sizes().square();
         double side = size.side(bore());
-        WindingSquare square = new WindingSquare(side, size.length(), size.collar(), bore(), shop.print());
         double width = side * Math.sqrt(2) + 6 * shop.print().wall();
         WindingKey key = new WindingKey(side, size.length(), sizes().handle(), width, size.collar(), shop.print());
         // Counted from the great wheel's outer face: ratchet and click stand on its inner one, the drum on the ratchet.
@@ -123,11 +122,18 @@ final class WindingParts {
                 shop.part(arbor + "-drum-flange", drum.flange(), shop.between(0, far, other(up))),
                 shop.part(arbor + "-ratchet", ratchet().solid(), shop.between(0, ratchet, up)),
                 shop.part(arbor + "-click", click().solid(), clickMount(up, ratchet)),
-                shop.part(
-                        arbor + "-winding-square",
-                        square.solid(),
-                        shop.mount(0, Face.FRONT, known -> known.levels().front())),
+                square(),
                 shop.part("winding-key", key.solid(), Mount.LOOSE));
+    }
+
+    /** The square with its collar, before motion work or front plate. */
+    MovementPart square() {
+        SquareSize size = sizes().square();
+        WindingSquare square = new WindingSquare(size.side(bore()), size.length(), size.collar(), bore(), shop.print());
+        return shop.part(
+                Workshop.arbor(0) + "-winding-square",
+                square.solid(),
+                shop.mount(0, Face.FRONT, known -> known.levels().front()));
     }
 
     private static Face other(Face face) {

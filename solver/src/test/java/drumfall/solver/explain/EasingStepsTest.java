@@ -55,6 +55,18 @@ class EasingStepsTest {
         assertThat(drum.at(drum.last() + 1)).isEmpty();
     }
 
+    /** Ten times as much is the furthest, and ten steps of 5 % where there is nothing to take ten times. */
+    @ParameterizedTest
+    @CsvSource({"5 %, 50%", "10 %, 100%", "0 %, 50%"})
+    void a_reserve_is_raised_to_ten_times_and_from_zero_by_ten_steps(String typed, String last) {
+        EasingSteps steps = steps(
+                Briefs.demoWith("/weight/builders = \"95 %\" & /weight/reserve = \"" + typed + "\""),
+                "/weight/reserve",
+                Way.UP);
+
+        assertThat(steps.text(steps.last())).isEqualTo(last);
+    }
+
     @Test
     void what_is_nothing_already_has_no_step_down() {
         assertThat(steps(Briefs.demoWith("/parts/gap = \"0 mm\""), "/parts/gap", Way.DOWN)

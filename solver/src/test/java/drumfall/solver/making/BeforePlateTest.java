@@ -7,7 +7,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import drumfall.solver.making.BeforePlate.DialRoom;
 import drumfall.solver.making.BeforePlate.Level;
+import drumfall.solver.rating.TrainRater;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -71,6 +73,19 @@ class BeforePlateTest {
                         - 1e-9);
         assertThat(level(stack, "cannon-pinion").to())
                 .isGreaterThan(level(stack, "minute-hand").to());
+    }
+
+    // Asked for alone or among all parts of the movement: the same parts at the same levels.
+    @ParameterizedTest
+    @MethodSource("makes")
+    void the_parts_before_the_plate_are_those_of_the_whole_movement(PlacedMakes made) {
+        TrainRater rater = new TrainRater(made.brief());
+        MovementParts movement = MovementParts.of(rater, rater.rate(made.train()), Optional.of(made.layout()));
+        double face = movement.places().orElseThrow().depth()
+                + made.brief().frame().plate().si();
+
+        assertThat(BeforePlate.of(movement.beforePlate(), face).levels())
+                .containsExactlyInAnyOrderElementsOf(before(made).levels());
     }
 
     @Test

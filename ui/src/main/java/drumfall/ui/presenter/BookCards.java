@@ -8,6 +8,7 @@ import drumfall.solver.rating.why.Card;
 import drumfall.solver.rating.why.Formula;
 import drumfall.ui.presenter.ShownFigure.Rounding;
 import drumfall.ui.presenter.WhereCard.Input;
+import drumfall.ui.wording.FigureWording;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
@@ -62,6 +63,9 @@ final class BookCards {
     ShownFigure value(Card card) {
         if (card.unit().equals("W")) {
             return PowerStep.microwatts(card.value());
+        }
+        if (FigureWording.isShare(card)) {
+            return ShownFigure.share(card.value());
         }
         return Arrays.stream(Dimension.values())
                 .filter(known -> known.siSymbol().equals(card.unit()))

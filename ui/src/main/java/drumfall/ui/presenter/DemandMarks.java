@@ -10,6 +10,7 @@ import drumfall.solver.rating.DemandFigure;
 import drumfall.solver.rating.Rating;
 import drumfall.solver.search.Clash;
 import drumfall.solver.search.HeldDemand;
+import drumfall.ui.wording.FigureWording;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -95,8 +96,7 @@ public final class DemandMarks {
     }
 
     private static String shown(DemandFigure figure, UnitSystem units) {
-        String value = ShownFigure.of(figure.demand().dimension(), figure.figure(), units)
-                .text();
+        String value = value(figure, figure.figure(), units);
         return figure.place().isEmpty() ? value : Texts.of("mark.at", value, Names.place(figure.place()));
     }
 
@@ -117,10 +117,13 @@ public final class DemandMarks {
     }
 
     private static String limit(DemandFigure figure, OptionalDouble limit, UnitSystem units) {
-        return limit.isEmpty()
-                ? ""
-                : ShownFigure.of(figure.demand().dimension(), limit.getAsDouble(), units)
-                        .text();
+        return limit.isEmpty() ? "" : value(figure, limit.getAsDouble(), units);
+    }
+
+    private static String value(DemandFigure figure, double si, UnitSystem units) {
+        return FigureWording.isShare(figure.demand())
+                ? ShownFigure.share(si).text()
+                : ShownFigure.of(figure.demand().dimension(), si, units).text();
     }
 
     /** A demand in the brief's words. */

@@ -156,9 +156,10 @@ public final class PlacedSheet {
         if (outcome instanceof LayoutOutcome.Placed placed) {
             TrainRater rater = new TrainRater(question.brief());
             Train train = question.train();
-            WhereFromBook book = WhereFromBook.of(rater, rater.rate(train), Optional.of(placed.layout()));
+            Rating rating = rater.rate(train);
+            WhereFromBook book = WhereFromBook.of(rater, rating, Optional.of(placed.layout()));
             return new PlacedState.Placed(
-                    new Seen(placed.layout(), train),
+                    new Seen(placed.layout(), train, PlacedFront.of(rater, rating, placed.layout())),
                     placed.merit(),
                     PlacedLeast.of(book),
                     PlacedBob.of(rater, train, placed.layout(), book, units),
@@ -208,7 +209,7 @@ public final class PlacedSheet {
     /** What is drawn: the layout with what is on its way, if an arbor is being drawn. */
     public Optional<Seen> seen() {
         return state.seen()
-                .map(seen -> drag.map(moving -> new Seen(moving.carried(), seen.train()))
+                .map(seen -> drag.map(moving -> new Seen(moving.carried(), seen.train(), seen.front()))
                         .orElse(seen));
     }
 

@@ -30,8 +30,9 @@ public sealed interface PlacedState {
      *
      * @param layout where everything stands
      * @param train gives the counts
+     * @param front what stands before the front plate
      */
-    record Seen(Layout layout, Train train) {
+    record Seen(Layout layout, Train train, PlacedFront front) {
         /** Checks that layout and train have the same meshes. */
         public Seen {
             int placed = layout.need().parts().meshes().size();
@@ -108,7 +109,8 @@ public sealed interface PlacedState {
         public Optional<String> sentence() {
             Optional<String> found =
                     merit == Merit.BEST_FOUND ? Optional.of(Texts.of("placed.bestfound")) : Optional.empty();
-            String all = Stream.of(found, bob.flatMap(PlacedBob::words))
+            Optional<String> undrawn = layout.front().refusal().map(reason -> Texts.of("placed.front.undrawn", reason));
+            String all = Stream.of(found, bob.flatMap(PlacedBob::words), undrawn)
                     .flatMap(Optional::stream)
                     .collect(Collectors.joining(" "));
             return Optional.of(all).filter(words -> !words.isEmpty());

@@ -23,6 +23,8 @@ import drumfall.ui.wording.FigureWording;
 public record PlacedWords(MovementParts parts, UnitSystem units) {
     private static final double NANOMETRES = 1e-9;
 
+    private static final double NANOMETRES_IN_MILLIMETRES = 1e-6;
+
     /** Places are shown to a hundredth of a millimetre: finer than anything printed or drilled. */
     private static final long SHOWN = 10_000;
 
@@ -66,6 +68,37 @@ public record PlacedWords(MovementParts parts, UnitSystem units) {
         return part.kind() == PartKind.PILLAR
                 ? Texts.of("placed.pillar." + part.number())
                 : Texts.of("placed.part", kind, part.number() + 1);
+    }
+
+    /**
+     * A part or a rod before the front plate, with its sizes.
+     *
+     * @param piece the part
+     */
+    public String piece(PlacedFront.Piece piece) {
+        String name = piece.name().isEmpty()
+                ? Integer.toString(piece.arbor() + 1)
+                : piece.name().replace('-', ' ');
+        double size = piece.kind() == PlacedFront.Kind.HAND ? piece.reach() : piece.across();
+        return Texts.of(
+                "placed.front." + piece.kind().name(),
+                name,
+                millimetres(size),
+                millimetres(piece.from()),
+                millimetres(piece.to()));
+    }
+
+    /**
+     * The room for a dial.
+     *
+     * @param dial where it is
+     */
+    public String dial(PlacedFront.DialSpan dial) {
+        return Texts.of("placed.front.dial", millimetres(dial.from()), millimetres(dial.to()));
+    }
+
+    private String millimetres(double shown) {
+        return length(Math.round(shown / NANOMETRES_IN_MILLIMETRES));
     }
 
     /**

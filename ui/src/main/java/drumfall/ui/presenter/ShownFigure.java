@@ -6,6 +6,7 @@ import drumfall.solver.quantity.Dimension;
 import drumfall.solver.quantity.Quantity;
 import drumfall.solver.quantity.QuantityFormat;
 import drumfall.solver.quantity.UnitSystem;
+import drumfall.ui.wording.FigureWording;
 
 /**
  * A figure as it is shown: its number and, set lighter, its unit.
@@ -65,6 +66,11 @@ public record ShownFigure(String number, String unit) {
             case UP -> nearest.roundingUp();
         };
         return split(format.format(quantity));
+    }
+
+    /** A share in percent, 1 for all of it. */
+    static ShownFigure share(double share) {
+        return split(FigureWording.percent(share));
     }
 
     /** A whole count. */

@@ -15,7 +15,10 @@ import drumfall.solver.rating.why.WhereFromChanges;
 import drumfall.solver.rating.why.WhereFromDials;
 import drumfall.solver.rating.why.WhereFromPower;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -44,6 +47,21 @@ final class AllCards {
         List<Card> figures = new ArrayList<>(book.figures());
         weight.ifPresent(hung -> figures.addAll(under(hung)));
         return figures;
+    }
+
+    /** Every card, also of what was typed or measured, after the cards of its inputs. */
+    Collection<Card> cards() {
+        Map<String, Card> cards = new LinkedHashMap<>();
+        book.cards().forEach(card -> cards.put(card.name(), card));
+        weight.ifPresent(hung -> under(hung).forEach(card -> add(card, cards)));
+        return cards.values();
+    }
+
+    private static void add(Card card, Map<String, Card> cards) {
+        if (!cards.containsKey(card.name())) {
+            card.inputs().forEach(input -> add(input, cards));
+            cards.put(card.name(), card);
+        }
     }
 
     /** A card by its name; only what is not the rating's takes the time of all. */

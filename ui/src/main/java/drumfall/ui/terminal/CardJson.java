@@ -5,13 +5,12 @@ package drumfall.ui.terminal;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import drumfall.solver.rating.why.Card;
-import drumfall.solver.rating.why.WhereFromBook;
 
 /** Where figures come from, as JSON; every card stands after the cards of its inputs. */
 final class CardJson {
     private CardJson() {}
 
-    static void put(ArrayNode entries, WhereFromBook book) {
+    static void put(ArrayNode entries, AllCards book) {
         book.cards().forEach(card -> put(entries.addObject(), card));
     }
 

@@ -64,6 +64,9 @@ final class CardReport {
     }
 
     private String value(Card card) {
+        if (FigureWording.isShare(card)) {
+            return FigureWording.percent(card.value());
+        }
         Optional<Dimension> dimension = Arrays.stream(Dimension.values())
                 .filter(known -> known.siSymbol().equals(card.unit()))
                 .findFirst();

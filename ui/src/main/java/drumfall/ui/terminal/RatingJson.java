@@ -42,7 +42,7 @@ final class RatingJson {
                 .ifPresent(beside -> beside(document.putObject("weightBesideBob"), beside));
         power(document, rating);
         weight.ifPresent(hung -> PowerJson.put(document, rater, rating.train(), hung));
-        CardJson.put(document.putArray("figures"), places.book(rater, rating));
+        CardJson.put(document.putArray("figures"), new AllCards(rater, rating, places.book(rater, rating), weight));
         return document;
     }
 

@@ -5,6 +5,7 @@ package drumfall.ui.wording;
 import drumfall.solver.brief.Brief;
 import drumfall.solver.quantity.Quantity;
 import drumfall.solver.rating.Demand;
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -23,7 +24,7 @@ record BriefEntries(Brief brief) {
             case SINGLE_LAYER -> texts(brief.drum().length());
             case WEIGHT_LIMIT -> texts(brief.weight().limit());
             case LINE_LOAD -> texts(brief.line().ratedLoad(), brief.line().safetyFactor());
-            case BUILDERS -> brief.weight().builders().map(BriefEntries::texts).orElse(List.of());
+            case BUILDERS -> brief.weight().builders().map(BriefEntries::share).orElse(List.of());
             case PENDULUM_LENGTH -> pendulumLengths();
             case BEATS_PER_HOUR -> beats();
             case SECONDS_HAND, STEPS_UP, LOCK -> List.of();
@@ -79,6 +80,10 @@ record BriefEntries(Brief brief) {
 
     private static List<String> texts(Quantity... entries) {
         return Stream.of(entries).map(Quantity::text).toList();
+    }
+
+    private static List<String> share(Quantity typed) {
+        return List.of(FigureWording.exactPercent(BigDecimal.valueOf(typed.si())));
     }
 
     private static List<String> counts(Integer... entries) {

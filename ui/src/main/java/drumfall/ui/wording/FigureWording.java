@@ -8,8 +8,10 @@ import drumfall.solver.quantity.Dimension;
 import drumfall.solver.quantity.Quantity;
 import drumfall.solver.quantity.QuantityFormat;
 import drumfall.solver.quantity.UnitSystem;
+import drumfall.solver.rating.Demand;
 import drumfall.solver.rating.DemandFigure;
 import drumfall.solver.rating.Rating;
+import drumfall.solver.rating.why.Card;
 import drumfall.solver.train.Train;
 import java.math.BigDecimal;
 import java.math.BigInteger;
@@ -204,6 +206,9 @@ public record FigureWording(QuantityFormat format) {
 
     /** The figure of a demand; a missed one with as many digits as it takes to read outside its limits. */
     String beside(DemandFigure figure) {
+        if (isShare(figure.demand())) {
+            return shareBeside(figure);
+        }
         Dimension dimension = figure.demand().dimension();
         if (Math.abs(figure.figure()) > LARGEST_SHOWN) {
             return Words.BOOK.phrase("figure.beyond");
@@ -224,10 +229,48 @@ public record FigureWording(QuantityFormat format) {
                 && figure.to().stream().allMatch(to -> read.si() <= to);
     }
 
+    /** A share is counted among some thousand builders: a decimal, or as many as a missed one takes to read as missed. */
+    private static String shareBeside(DemandFigure figure) {
+        String shown = percent(figure.figure());
+        boolean reads = figure.from().stream()
+                .allMatch(from -> Quantity.parse(Dimension.NUMBER, shown).si() >= from);
+        return figure.met() || !reads ? shown : exactPercent(BigDecimal.valueOf(figure.figure()));
+    }
+
+    /**
+     * Whether a demand is held against a share, which is read in percent.
+     *
+     * @param demand the demand
+     */
+    public static boolean isShare(Demand demand) {
+        return demand == Demand.BUILDERS;
+    }
+
+    /**
+     * Whether a card gives a share of builders, which is read in percent.
+     *
+     * @param card the card
+     */
+    public static boolean isShare(Card card) {
+        return card.name().equals("builders-served") || card.name().equals("chance");
+    }
+
+    /**
+     * A share that was typed, in percent with every digit.
+     *
+     * @param share 1 for all of it
+     */
+    public static String exactPercent(BigDecimal share) {
+        return share.movePointRight(2).stripTrailingZeros().toPlainString() + " %";
+    }
+
     /** The limits of a demand that has at least one. */
     String limits(DemandFigure figure) {
         OptionalDouble from = figure.from();
         OptionalDouble to = figure.to();
+        if (isShare(figure.demand()) && from.isPresent()) {
+            return Words.BOOK.phrase("limit.from", exactPercent(BigDecimal.valueOf(from.getAsDouble())));
+        }
         Dimension dimension = figure.demand().dimension();
         if (from.isPresent() && to.isPresent()) {
             String low = limit(dimension, from.getAsDouble());

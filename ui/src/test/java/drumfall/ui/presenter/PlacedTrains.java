@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.ui.presenter;
 
+import drumfall.solver.brief.Brief;
 import drumfall.solver.layout.AngleGrid;
 import drumfall.solver.layout.Layout;
 import drumfall.solver.layout.LayoutNeed;
@@ -22,6 +23,8 @@ import drumfall.solver.layout.size.MotionSize;
 import drumfall.solver.layout.size.MovementParts;
 import drumfall.solver.layout.size.Pillars;
 import drumfall.solver.layout.size.Side;
+import drumfall.solver.rating.TrainRater;
+import drumfall.solver.rating.placing.TrainPlacing;
 import drumfall.solver.train.Reeving;
 import drumfall.solver.train.Train;
 import drumfall.ui.presenter.PlacedState.Seen;
@@ -98,9 +101,31 @@ public final class PlacedTrains {
         return ((LayoutOutcome.Placed) Placer.place(need(), () -> false)).layout();
     }
 
-    /** The layout with its train. */
+    /** The layout with its train, nothing before the front plate. */
     public static Seen seen() {
-        return new Seen(layout(), train());
+        return new Seen(layout(), train(), PlacedFront.NONE);
+    }
+
+    /** A train for the demonstration's drum that a great wheel of 85 drives; its counts are our own. */
+    public static Train weekly() {
+        return new Train(
+                List.of(
+                        MeshTrains.mesh(85, 10, "1.5"),
+                        MeshTrains.mesh(66, 12, "1.5"),
+                        MeshTrains.mesh(83, 12, "1"),
+                        MeshTrains.mesh(55, 12, "1")),
+                1,
+                BigFraction.of(36, 1000),
+                Reeving.DOUBLE,
+                21);
+    }
+
+    /** A train placed as a brief asks, with what stands before its front plate. */
+    public static Seen seen(Brief brief, Train train) {
+        TrainRater rater = new TrainRater(brief);
+        Layout layout =
+                new TrainPlacing(rater).place(train, () -> false).found().orElseThrow();
+        return new Seen(layout, train, PlacedFront.of(rater, rater.rate(train), layout));
     }
 
     /** A sheet on the train, placed; its desk ends with the program. */

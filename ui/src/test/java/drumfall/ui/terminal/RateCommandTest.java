@@ -15,6 +15,7 @@ import drumfall.solver.train.ToothModule;
 import drumfall.solver.train.Train;
 import drumfall.ui.terminal.TerminalBench.Run;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
@@ -108,12 +109,23 @@ class RateCommandTest {
         Run run = bench.run("rate", "@asking.json", "@sound.json");
         String builders = line(run, "share of builders the weight serves");
 
-        assertThat(builders).endsWith("at least 0.95");
+        assertThat(builders).endsWith("at least 95 %").containsPattern("[0-9]+[.][0-9] % ");
         assertThat(builders.contains("MISSED")).isEqualTo(missed);
         assertThat(run.lines()).anyMatch(line -> line.contains(" 42 demands "));
         assertThat(bench.run("rate", "@asking.json", "@sound.json", "--why", "builders-served")
                         .out())
-                .contains("builders-that-run", "recommended-weight");
+                .contains("builders-that-run", "recommended-weight")
+                .containsPattern("^builders-served: .*[0-9][.][0-9] %");
+        // What a program reads stays a plain number.
+        JsonNode json =
+                bench.run("rate", "@asking.json", "@sound.json", "--json").json();
+        assertThat(json.get("demands"))
+                .filteredOn(demand -> demand.get("pointer").asText().equals("/weight/builders"))
+                .allSatisfy(demand -> {
+                    assertThat(demand.get("from_SI").doubleValue()).isEqualTo(0.95);
+                    assertThat(demand.get("figure_SI").doubleValue()).isBetween(0.0, 1.0);
+                })
+                .hasSize(1);
     }
 
     private static String line(Run run, String part) {
@@ -266,6 +278,23 @@ class RateCommandTest {
         assertThat(json.at("/chance/thatRun").doubleValue()).isBetween(0.5, 1.0);
         assertThat(json.at("/answers/arcs")).hasSize(9);
         assertThat(json.get("figures").findValuesAsText("name")).contains("recommended-weight", "brief.fall.height");
+    }
+
+    @Test
+    void the_json_lists_every_card_of_why_once_after_its_inputs() {
+        List<String> listed = new ArrayList<>();
+        for (JsonNode card : sound("--json").json().get("figures")) {
+            card.get("inputs").forEach(input -> assertThat(listed).contains(input.asText()));
+            listed.add(card.get("name").asText());
+        }
+        List<String> told = sound("--why").lines().stream()
+                .skip(1)
+                .map(line -> line.strip().split(" ")[0])
+                .filter(name -> name.matches("[a-z].*"))
+                .toList();
+
+        assertThat(told).contains("chance", "free-spin", "recommended-weight");
+        assertThat(listed).doesNotHaveDuplicates().containsAll(told);
     }
 
     @ParameterizedTest

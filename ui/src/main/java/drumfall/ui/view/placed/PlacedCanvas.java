@@ -20,6 +20,7 @@ import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.awt.event.MouseWheelEvent;
 import java.awt.geom.Point2D;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import javax.accessibility.Accessible;
@@ -87,6 +88,16 @@ abstract class PlacedCanvas extends JComponent implements Accessible {
     /** An arbor is pulled to a point; true if it follows. */
     boolean pull(int arbor, Point2D to) {
         return false;
+    }
+
+    /** The pointer is at a point of the sheet, or has left it. */
+    void pointed(Optional<Point2D> point) {
+        sheet.point(point.flatMap(this::arborAt));
+    }
+
+    /** What a screen reader is told beside the arbors. */
+    List<String> spoken() {
+        return List.of();
     }
 
     /** What was pulled is let go. */
@@ -185,7 +196,7 @@ abstract class PlacedCanvas extends JComponent implements Accessible {
         return accessibleContext;
     }
 
-    /** The drawing as a screen reader finds it: a picture with an arbor for each child. */
+    /** The drawing as a screen reader finds it: a picture with an arbor for each child, then what else there is to tell. */
     private final class Spoken extends AccessibleJComponent {
         private static final long serialVersionUID = 1;
 
@@ -196,6 +207,10 @@ abstract class PlacedCanvas extends JComponent implements Accessible {
 
         @Override
         public int getAccessibleChildrenCount() {
+            return arbors() + spoken().size();
+        }
+
+        private int arbors() {
             return sheet.seen().map(seen -> seen.layout().places().size()).orElse(0);
         }
 
@@ -204,6 +219,9 @@ abstract class PlacedCanvas extends JComponent implements Accessible {
             Optional<Seen> seen = sheet.seen();
             if (child < 0 || child >= getAccessibleChildrenCount()) {
                 return null;
+            }
+            if (child >= arbors()) {
+                return new SpokenPart(PlacedCanvas.this, child, spoken().get(child - arbors()));
             }
             PlacedWords words = sheet.words().orElseThrow();
             String place = words.place(seen.orElseThrow().layout().place(child));
@@ -248,12 +266,12 @@ abstract class PlacedCanvas extends JComponent implements Accessible {
 
         @Override
         public void mouseMoved(MouseEvent event) {
-            sheet.point(arborAt(event.getPoint()));
+            pointed(Optional.of(event.getPoint()));
         }
 
         @Override
         public void mouseExited(MouseEvent event) {
-            sheet.point(Optional.empty());
+            pointed(Optional.empty());
         }
 
         @Override

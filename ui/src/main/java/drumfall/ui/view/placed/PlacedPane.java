@@ -15,6 +15,7 @@ import drumfall.ui.presenter.WhereCard;
 import drumfall.ui.view.look.FigureButton;
 import drumfall.ui.view.look.Ink;
 import drumfall.ui.view.look.Parts;
+import drumfall.ui.view.look.WrappedRow;
 import drumfall.ui.view.train.Role;
 import java.awt.CardLayout;
 import java.awt.Graphics;
@@ -85,9 +86,7 @@ public final class PlacedPane extends JPanel {
         body.add(canvas, SHEET);
         body.add(told(), WORDS);
         add(body, "grow, wmin 0, hmin 0");
-        reading.setName(canvas.getName() + ".reading");
-        reading.setRows(2);
-        add(reading, "growx, wmin 0");
+        add(foot(), "growx, wmin 0");
         sheet.listen(this::changed);
         addHierarchyListener(event -> {
             if ((event.getChangeFlags() & HierarchyEvent.SHOWING_CHANGED) != 0) {
@@ -122,19 +121,31 @@ public final class PlacedPane extends JPanel {
      * @param cards opens a card beside a component
      */
     public static PlacedPane section(PlacedSheet sheet, BiConsumer<JComponent, WhereCard> cards) {
-        return new PlacedPane(sheet, new SectionDrawing(sheet), cards);
+        SectionDrawing drawing = new SectionDrawing(sheet);
+        PlacedPane pane = new PlacedPane(sheet, drawing, cards);
+        drawing.addPropertyChangeListener(SectionDrawing.TOLD, change -> pane.read());
+        return pane;
     }
 
     private JPanel head() {
-        JPanel head = new JPanel(new MigLayout("insets 0, gap 6lp, hidemode 3", "", "[]"));
-        head.setOpaque(false);
+        JPanel head = new WrappedRow(6);
         head.add(least);
         sizes.values().forEach(head::add);
         if (canvas instanceof SectionDrawing) {
             head.add(bob);
         }
         state.setName(canvas.getName() + ".state");
-        head.add(state, "pushx, growx, wmin 0, aligny center");
+        head.add(state);
+        return head;
+    }
+
+    /** What is pointed at, and beside it what can be done, so that the drawing keeps its height where letters are large. */
+    private JPanel foot() {
+        JPanel foot = new JPanel(new MigLayout("insets 0, gap 6lp, hidemode 3", "[grow,fill,0:0:][]", "[]"));
+        foot.setOpaque(false);
+        reading.setName(canvas.getName() + ".reading");
+        reading.setRows(2);
+        foot.add(reading, "growx, wmin 0");
         stop.addActionListener(event -> sheet.stop());
         again.addActionListener(event -> sheet.placeAgain());
         free.addActionListener(event -> sheet.release());
@@ -142,8 +153,8 @@ public final class PlacedPane extends JPanel {
         turn.addActionListener(event -> sheet.setTurning(turn.isSelected()));
         Parts.named(turn, Texts.of("placed.turn.name"));
         turn.setVisible(canvas instanceof ElevationDrawing);
-        List.of(stop, again, free, turn).forEach(head::add);
-        return head;
+        List.of(stop, again, free, turn).forEach(button -> foot.add(button, "aligny top"));
+        return foot;
     }
 
     private JPanel told() {
@@ -195,7 +206,9 @@ public final class PlacedPane extends JPanel {
 
     private void read() {
         reading.setForeground(clashes().isEmpty() ? Ink.text() : Ink.of(Role.MISSED));
-        reading.setText(sheet.drag().map(this::onItsWay).or(this::pointedAt).orElseGet(() -> Texts.of("placed.tip")));
+        String arbor = sheet.drag().map(this::onItsWay).or(this::pointedAt).orElseGet(() -> Texts.of("placed.tip"));
+        Optional<String> told = canvas instanceof SectionDrawing section ? section.told() : Optional.empty();
+        reading.setText(told.map(words -> arbor + "\n" + words).orElse(arbor));
     }
 
     private List<Shortfall> clashes() {

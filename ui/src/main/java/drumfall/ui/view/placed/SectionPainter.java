@@ -20,6 +20,9 @@ final class SectionPainter {
     private static final double FONT = 11;
     private static final double NANOMETRES = 1e6;
 
+    /** From line to line of captions, in letter sizes. */
+    private static final double LINE = 1.25;
+
     private final Graphics2D graphics;
     private final Inks inks;
     private final SectionPlan plan;
@@ -47,9 +50,11 @@ final class SectionPainter {
 
     void paint() {
         plan.plates().forEach(this::plate);
+        plan.dial().map(SectionPlan.Dial::box).ifPresent(this::dial);
         plan.blocks().stream()
                 .filter(block -> block.part().kind() == PartKind.ROD)
                 .forEach(this::block);
+        plan.front().forEach(slab -> part(slab.piece().arbor(), slab.box(), inks.face()));
         plan.blocks().stream()
                 .filter(block -> block.part().kind() != PartKind.ROD)
                 .forEach(this::block);
@@ -85,10 +90,23 @@ final class SectionPainter {
         graphics.draw(box);
     }
 
+    /** No dial is made, so that its room alone is shown. */
+    private void dial(Rectangle2D room) {
+        Rectangle2D box = onSheet(room);
+        graphics.setColor(inks.hairline());
+        graphics.setStroke(Pens.chain(unit));
+        graphics.draw(new Line2D.Double(box.getMinX(), box.getMinY(), box.getMaxX(), box.getMinY()));
+        graphics.draw(new Line2D.Double(box.getMinX(), box.getMaxY(), box.getMaxX(), box.getMaxY()));
+    }
+
     private void block(Block block) {
-        boolean chosen = shown.isChosen(block.part().number());
-        Rectangle2D box = onSheet(block.box());
-        graphics.setColor(block.part().kind() == PartKind.PALLETS ? inks.paper() : inks.face());
+        part(block.part().number(), block.box(), block.part().kind() == PartKind.PALLETS ? inks.paper() : inks.face());
+    }
+
+    private void part(int arbor, Rectangle2D cut, Color face) {
+        boolean chosen = shown.isChosen(arbor);
+        Rectangle2D box = onSheet(cut);
+        graphics.setColor(face);
         graphics.fill(box);
         Color ink = chosen ? inks.role(Role.CHOSEN) : inks.line();
         graphics.setColor(ink);
@@ -125,21 +143,44 @@ final class SectionPainter {
         double rear = back.getMinY();
         ruler.up(scale.y(0), scale.y(plan.innerDepth()), right + 18 * unit, right, right, length(plan.innerDepth()));
         ruler.up(scale.y(rear), scale.y(rear + plan.depth()), right + 40 * unit, right, right, length(plan.depth()));
+        if (plan.frontRoom() > 0) {
+            double face = plan.plates().get(1).getMaxY();
+            ruler.up(
+                    scale.y(face),
+                    scale.y(face + plan.frontRoom()),
+                    right + 62 * unit,
+                    right,
+                    scale.x(plan.arbors().get(shown.seen().train().meshesAbove())),
+                    length(plan.frontRoom()));
+        }
         shown.measured().ifPresent(arbor -> planes(arbor, ruler));
-        caption(Texts.of("placed.backplate"), plan.plates().get(0));
-        caption(Texts.of("placed.frontplate"), plan.plates().get(1));
+        captions();
     }
 
-    private void caption(String words, Rectangle2D plate) {
-        graphics.setColor(inks.lighter());
+    private void captions() {
+        double last = caption(Texts.of("placed.backplate"), plan.plates().get(0), Double.POSITIVE_INFINITY);
+        last = caption(Texts.of("placed.frontplate"), plan.plates().get(1), last);
+        if (plan.dial().isPresent()) {
+            caption(Texts.of("placed.dialroom"), plan.dial().get().box(), last);
+        }
+    }
+
+    /** Words on the left of a plate, or of what runs along with the plates; above the words before them, if need be. */
+    private double caption(String words, Rectangle2D beside, double before) {
         double size = FONT * unit;
-        double x = scale.x(plate.getMinX()) - text.width(words, size) - 6 * unit;
-        text.draw(graphics, words, x, scale.y(plate.getCenterY()) + size * 0.36, size);
+        double width = text.width(words, size);
+        double x = scale.x(beside.getMinX()) - width - 6 * unit;
+        double y = Math.min(scale.y(beside.getCenterY()) + size * 0.36, before - LINE * size);
+        graphics.setColor(inks.paper());
+        graphics.fill(new Rectangle2D.Double(x - 2 * unit, y - size, width + 4 * unit, LINE * size));
+        graphics.setColor(inks.lighter());
+        text.draw(graphics, words, x, y, size);
+        return y;
     }
 
     /** Where the planes of an arbor's wheel and pinion lie before the back plate. */
     private void planes(int arbor, Ruler ruler) {
-        double x = scale.x(plan.plates().get(0).getMinX()) - 18 * unit;
+        double x = scale.x(plan.plates().get(0).getMinX()) - 90 * unit;
         plan.block(PartKind.WHEEL, arbor)
                 .or(() -> plan.block(PartKind.ESCAPE_WHEEL, arbor))
                 .or(() -> plan.block(PartKind.PALLETS, arbor))

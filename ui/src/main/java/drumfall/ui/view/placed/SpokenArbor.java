@@ -2,35 +2,21 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.ui.view.placed;
 
-import java.util.Locale;
-import javax.accessibility.Accessible;
+import java.util.Optional;
 import javax.accessibility.AccessibleAction;
-import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
 import javax.accessibility.AccessibleState;
 import javax.accessibility.AccessibleStateSet;
 
 /** One arbor as a screen reader finds it: named with its place, and selected by its action. */
-final class SpokenArbor extends AccessibleContext implements Accessible, AccessibleAction {
+final class SpokenArbor extends SpokenPart implements AccessibleAction {
     private final PlacedCanvas canvas;
     private final int arbor;
-    private final String name;
 
     SpokenArbor(PlacedCanvas canvas, int arbor, String name) {
+        super(canvas, arbor, name);
         this.canvas = canvas;
         this.arbor = arbor;
-        this.name = name;
-        setAccessibleParent(canvas);
-    }
-
-    @Override
-    public AccessibleContext getAccessibleContext() {
-        return this;
-    }
-
-    @Override
-    public String getAccessibleName() {
-        return name;
     }
 
     @Override
@@ -40,33 +26,11 @@ final class SpokenArbor extends AccessibleContext implements Accessible, Accessi
 
     @Override
     public AccessibleStateSet getAccessibleStateSet() {
-        AccessibleStateSet states = new AccessibleStateSet();
-        states.add(AccessibleState.ENABLED);
-        states.add(AccessibleState.VISIBLE);
+        AccessibleStateSet states = super.getAccessibleStateSet();
         if (canvas.sheet().selected().filter(found -> found == arbor).isPresent()) {
             states.add(AccessibleState.CHECKED);
         }
         return states;
-    }
-
-    @Override
-    public int getAccessibleIndexInParent() {
-        return arbor;
-    }
-
-    @Override
-    public int getAccessibleChildrenCount() {
-        return 0;
-    }
-
-    @Override
-    public Accessible getAccessibleChild(int child) {
-        return null;
-    }
-
-    @Override
-    public Locale getLocale() {
-        return canvas.getLocale();
     }
 
     @Override
@@ -81,13 +45,13 @@ final class SpokenArbor extends AccessibleContext implements Accessible, Accessi
 
     @Override
     public String getAccessibleActionDescription(int action) {
-        return action == 0 ? name : null;
+        return action == 0 ? getAccessibleName() : null;
     }
 
     @Override
     public boolean doAccessibleAction(int action) {
         if (action == 0) {
-            canvas.sheet().select(java.util.Optional.of(arbor));
+            canvas.sheet().select(Optional.of(arbor));
         }
         return action == 0;
     }

@@ -10,6 +10,7 @@ import drumfall.solver.rating.Rating;
 import drumfall.solver.train.Train;
 import drumfall.ui.presenter.StripFigure;
 import drumfall.ui.presenter.StripFigure.Kind;
+import drumfall.ui.wording.FigureWording;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -138,6 +139,9 @@ record MissedDemands(Rating rating, Figures figures) {
 
     private String shown(Demand demand, double figure) {
         Dimension dimension = demand.dimension();
+        if (FigureWording.isShare(demand)) {
+            return FigureWording.percent(figure);
+        }
         return demand == Demand.LOCK ? "" : figures.of(dimension, figure).text();
     }
 }

@@ -194,12 +194,108 @@ class PlacedDrawingTest {
         });
     }
 
-    private static String reading(PlacedPane pane) {
-        return Arrays.stream(pane.getComponents())
-                .filter(part -> "placed.elevation.reading".equals(part.getName()))
-                .map(part -> ((javax.swing.JTextArea) part).getText())
+    @Test
+    void the_section_reads_out_and_speaks_the_hands_and_the_room_for_a_dial() throws Exception {
+        onEvents(false, () -> {
+            PlacedPane pane = PlacedPane.section(sheet, (beside, card) -> {});
+            SectionDrawing drawing = (SectionDrawing) named(pane, "placed.section");
+            painted(drawing);
+            SectionPlan plan = drawing.plan().orElseThrow();
+            SheetScale scale = drawing.scale(plan);
+            SectionPlan.Before hand = plan.front().stream()
+                    .filter(slab -> slab.piece().name().equals("minute-hand"))
+                    .reduce((narrower, wider) -> wider)
+                    .orElseThrow();
+
+            move(drawing, scale.x(hand.box().getMinX() + 1), scale.y(hand.box().getCenterY()));
+            assertThat(reading(pane, "placed.section.reading"))
+                    .startsWith("3  centre arbor: stays at the dial centre\nminute hand: 100 mm long, ");
+
+            SectionPlan.Dial dial = plan.dial().orElseThrow();
+            move(drawing, scale.x(dial.box().getMinX() + 1), scale.y(dial.box().getCenterY()));
+            assertThat(reading(pane, "placed.section.reading")).contains("\nroom for a dial: ");
+
+            move(drawing, 3, 3);
+            assertThat(reading(pane, "placed.section.reading")).doesNotContain("dial: ", "hand: ");
+
+            var context = drawing.getAccessibleContext();
+            assertThat(java.util.stream.IntStream.range(0, context.getAccessibleChildrenCount())
+                            .mapToObj(child -> context.getAccessibleChild(child)
+                                    .getAccessibleContext()
+                                    .getAccessibleName()))
+                    .anyMatch(name -> name.startsWith("drum arbor: "))
+                    .anyMatch(name -> name.startsWith("hour hand: 70 mm long, "))
+                    .anyMatch(name -> name.startsWith("room for a dial: "));
+        });
+    }
+
+    /** All that is fitted keeps clear of the numbers below and of the upper edge. */
+    @ParameterizedTest
+    @ValueSource(ints = {120, 200, 520})
+    void a_fitted_section_lies_within_its_sheet(int height) throws Exception {
+        onEvents(false, () -> {
+            SectionDrawing drawing = new SectionDrawing(sheet);
+            drawing.setSize(WIDTH, height);
+            SectionPlan plan = drawing.plan().orElseThrow();
+            SheetScale scale = drawing.scale(plan);
+            double unit = drawing.unit();
+
+            assertThat(scale.y(plan.bounds().getMaxY())).isGreaterThanOrEqualTo(14 * unit - 1e-6);
+            assertThat(scale.y(plan.bounds().getMinY())).isLessThanOrEqualTo(height - 30 * unit + 1e-6);
+            assertThat(scale.x(plan.bounds().getMinX())).isGreaterThanOrEqualTo(100 * unit - 1e-6);
+        });
+    }
+
+    private static void move(JComponent to, double x, double y) {
+        to.dispatchEvent(new MouseEvent(
+                to, MouseEvent.MOUSE_MOVED, 0, 0, (int) Math.round(x), (int) Math.round(y), 0, false, 0));
+    }
+
+    private static java.awt.Component named(java.awt.Container in, String name) {
+        return Arrays.stream(in.getComponents())
+                .flatMap(part -> java.util.stream.Stream.concat(
+                        java.util.stream.Stream.of(part),
+                        part instanceof java.awt.Container inner
+                                ? java.util.stream.Stream.ofNullable(named(inner, name))
+                                : java.util.stream.Stream.empty()))
+                .filter(part -> name.equals(part.getName()))
                 .findFirst()
-                .orElseThrow();
+                .orElse(null);
+    }
+
+    private static String reading(PlacedPane pane) {
+        return reading(pane, "placed.elevation.reading");
+    }
+
+    private static String reading(PlacedPane pane, String name) {
+        return ((javax.swing.JTextArea) named(pane, name)).getText();
+    }
+
+    /** At 160 % on a screen of 1920 px the place of the drawing is some 630 px wide; letters are about 21 px there. */
+    @ParameterizedTest
+    @ValueSource(ints = {400, 630, 1200})
+    void no_figure_of_the_head_is_cut_off_in_a_narrow_place(int width) throws Exception {
+        SwingUtilities.invokeAndWait(() -> {
+            drumfall.ui.view.look.Look.apply(false, 160);
+            try {
+                PlacedPane pane = PlacedPane.elevation(sheet, (beside, card) -> {});
+                pane.setSize(width, 600);
+                pane.doLayout();
+                pane.invalidate();
+                pane.doLayout();
+                java.awt.Container head =
+                        named(pane, "figure.placed.elevation.least").getParent();
+                head.doLayout();
+                assertThat(head.getComponents())
+                        .filteredOn(java.awt.Component::isVisible)
+                        .allSatisfy(part -> assertThat(part.getX() >= 0
+                                        && part.getX() + part.getWidth() <= head.getWidth()
+                                        && part.getY() + part.getHeight() <= head.getHeight())
+                                .isTrue());
+            } finally {
+                drumfall.ui.view.look.Look.apply(false, 100);
+            }
+        });
     }
 
     @Test

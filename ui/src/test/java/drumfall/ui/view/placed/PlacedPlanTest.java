@@ -5,6 +5,7 @@ package drumfall.ui.view.placed;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import drumfall.solver.brief.BundledBriefs;
 import drumfall.solver.layout.Box;
 import drumfall.solver.layout.Disc;
 import drumfall.solver.layout.Layout;
@@ -13,6 +14,7 @@ import drumfall.solver.layout.PartKind;
 import drumfall.solver.layout.Place;
 import drumfall.solver.layout.Span;
 import drumfall.solver.train.Train;
+import drumfall.ui.presenter.PlacedFront.Piece;
 import drumfall.ui.presenter.PlacedState.Seen;
 import drumfall.ui.presenter.PlacedTrains;
 import drumfall.ui.view.placed.ElevationPlan.Line;
@@ -34,7 +36,8 @@ class PlacedPlanTest {
     private static final Seen SEEN = PlacedTrains.seen();
     private static final Layout LAYOUT = SEEN.layout();
     private static final ElevationPlan PLAN = ElevationPlan.of(SEEN);
-    private static final SectionPlan SECTION = SectionPlan.of(LAYOUT);
+    private static final Seen WEEKLY = PlacedTrains.seen(BundledBriefs.demo(), PlacedTrains.weekly());
+    private static final SectionPlan SECTION = SectionPlan.of(SEEN);
 
     @Test
     void every_arbor_stands_where_the_layout_says() {
@@ -124,6 +127,40 @@ class PlacedPlanTest {
                     .isCloseTo(LAYOUT.need().centreDistance(mesh) / 1e6, within(EXACT));
         }
         assertThat(SECTION.plates().get(1).getMinY()).isCloseTo(LAYOUT.planes().innerDepth() / 1e6, within(EXACT));
+    }
+
+    /** Hands of 100 mm and 70 mm (common practice, no source) on the centre arbor, towards the drum on the left. */
+    @ParameterizedTest
+    @CsvSource({"minute-hand, 100", "hour-hand, 70"})
+    void hands_lie_in_the_section_before_the_plate_and_are_found_under_the_pointer(String name, double length) {
+        SectionPlan plan = SectionPlan.of(WEEKLY);
+        Piece hand = WEEKLY.front().pieces().stream()
+                .filter(piece -> piece.name().equals(name))
+                .findFirst()
+                .orElseThrow();
+        double face = plan.plates().get(1).getMaxY();
+        double tip = plan.arbors().get(1) - length + 1;
+        double up = face + hand.from() + 0.5;
+
+        assertThat(plan.pieceAt(tip, up)).contains(hand);
+        assertThat(plan.arborAt(tip, up)).contains(1);
+        assertThat(plan.pieceAt(tip - 2, up)).isEmpty();
+        assertThat(plan.bounds().contains(tip, up)).isTrue();
+    }
+
+    @Test
+    void the_room_for_a_dial_runs_along_the_plates_and_is_found_where_nothing_stands_in_it() {
+        SectionPlan plan = SectionPlan.of(WEEKLY);
+        SectionPlan.Dial dial = plan.dial().orElseThrow();
+        Rectangle2D plate = plan.plates().get(1);
+
+        assertThat(dial.box().getMinX()).isEqualTo(plate.getMinX());
+        assertThat(dial.box().getWidth()).isEqualTo(plate.getWidth());
+        assertThat(dial.box().getMinY()).isCloseTo(plate.getMaxY() + dial.span().from(), within(EXACT));
+        assertThat(plan.dialAt(plate.getMinX() + 1, dial.box().getCenterY())).contains(dial.span());
+        // The hour wheel's pipe goes through it.
+        assertThat(plan.dialAt(plan.arbors().get(1), dial.box().getCenterY())).isEmpty();
+        assertThat(SECTION.dial()).isEmpty();
     }
 
     /**
