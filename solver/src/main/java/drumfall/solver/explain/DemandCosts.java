@@ -98,7 +98,9 @@ public final class DemandCosts {
                 settings.take(ExplainShortcut.NO_HEAVIER) ? noHeavier(asked, cancelled) : asked, listener, cancelled);
         Optional<Rating> best = outcome.front().stream()
                 .filter(rating -> noWorseElsewhere(rating.cell()))
-                .min(Comparator.comparingDouble(Rating::recommendedWeight));
+                .min(Comparator.comparingDouble(Rating::recommendedWeight))
+                // Held against the limit on the weight that the brief has, not the one that was searched with.
+                .map(rating -> new TrainRater(asked).rate(rating.train()));
         double gain = best.filter(rating -> weightCell(rating) < weightCell(chosen))
                 .map(rating -> chosen.recommendedWeight() - rating.recommendedWeight())
                 .orElse(0.0);
@@ -111,9 +113,9 @@ public final class DemandCosts {
      * and is no worse elsewhere: a search that need not look at heavier ones is quick.
      *
      * <p>The train that is sought is then in that cell or a lower one, as the chosen train or one that is nowhere worse is on
-     * the front. The limit leaves out whole cells, all of them heavier, and nothing else: no such cell is at least as good as
-     * one that stays, so the cells that stay are on the front as before, each with the train that stood for it. A limit
-     * within the cell could leave out just that train.
+     * the front. The limit leaves out heavier cells and nothing else, of the next one perhaps not all by rounding: none of
+     * these is at least as good as one that stays, so the cells that stay are on the front as before, each with the train that
+     * stood for it. A limit within the cell could leave out just that train.
      */
     private Brief noHeavier(Brief changed, BooleanSupplier cancelled) {
         TrainRater rater = new TrainRater(changed);
