@@ -29,10 +29,17 @@ import java.util.stream.IntStream;
 /**
  * Finds how far one figure of a brief without trains must be eased for a train to exist, everything else kept.
  *
- * <p>Where easing only ever adds trains, the nearest value is found between a value without trains and one with: by halves;
- * a train found is rated at tighter values and shortens the way. Where easing also hardens
- * other demands, these are set aside at first; that bounds the value from below, and from there on every step is searched
- * with all demands, empty spans in one go. A figure on which weights or teeth depend is searched step by step from the beginning.
+ * <p>Where easing only ever adds trains, the nearest value is found between a value without trains and one with: by halves,
+ * since every value tighter than one without trains has none either, and every looser one than one with trains has some; a
+ * train found is rated at tighter values and shortens the way. Where easing also hardens other demands, these are set aside
+ * at first; with fewer demands there are no fewer trains, which bounds the value from below, and from there on every step is
+ * searched with all demands, empty spans in one go. A figure on which weights or teeth depend is searched step by step from
+ * the beginning.
+ *
+ * <p>A clash of which easing touches no demand stands at every value: its demands ask the same of the same trains there, as
+ * easing adds none but by meeting the demands it eases. Where there is more to choose from it does add others, and no clash
+ * answers. The train that is first asked for where the weight is eased is the lightest one, so that it decides all the
+ * tighter limits; that it cannot be lighter is not taken for granted, a step less is asked about as everywhere.
  */
 public final class NearestValues {
     /** Steps searched one by one before giving up. */

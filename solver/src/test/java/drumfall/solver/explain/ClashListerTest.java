@@ -59,7 +59,7 @@ class ClashListerTest {
     }
 
     /** Small briefs with several demands made too strict at once, so that there is more than one way to clash. */
-    static Stream<Brief> tooStrict(int count) {
+    private static Stream<Brief> tooStrict(int count) {
         return IntStream.range(0, count).mapToObj(seed -> {
             Random random = new Random(seed);
             List<String> edits = new ArrayList<>(List.of(

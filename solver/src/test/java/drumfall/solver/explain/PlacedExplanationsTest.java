@@ -9,7 +9,9 @@ import drumfall.solver.explain.Nearest.Verdict;
 import drumfall.solver.rating.Demand;
 import drumfall.solver.samples.Briefs;
 import drumfall.solver.search.HeldDemand;
+import drumfall.solver.search.QuestionSettings;
 import drumfall.solver.search.SearchListener;
+import drumfall.solver.search.Shortcut;
 import drumfall.solver.search.TrainSearch;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -63,6 +65,17 @@ class PlacedExplanationsTest {
         assertThat(clashes.list().get(0).demands())
                 .extracting(HeldDemand::demand)
                 .containsExactlyInAnyOrder(Demand.TOOTH_SIZE, Demand.CLEARANCE);
+        assertThat(clashesWithoutPackedPlanes(brief)).isEqualTo(clashes);
+    }
+
+    private static Clashes clashesWithoutPackedPlanes(Brief brief) {
+        return ClashLister.of(
+                brief,
+                6,
+                known -> {},
+                SearchListener.SILENT,
+                () -> false,
+                ExplainSettings.USUAL.asking(QuestionSettings.USUAL.without(Shortcut.PACK_PLANES)));
     }
 
     private static String sixteenLeaves(String side, int number) {
