@@ -71,6 +71,12 @@ public record Easing(String pointer, Way way, Set<Demand> eases, Set<Demand> har
             limit("/beat/pendulumLength/to", Way.UP, Demand.PENDULUM_LENGTH),
             limit("/beat/beatsPerHour/from", Way.DOWN, Demand.BEATS_PER_HOUR),
             limit("/beat/beatsPerHour/to", Way.UP, Demand.BEATS_PER_HOUR),
+            // Without pillars a larger frame takes what a smaller one takes. Pillars move out with its edges, and so
+            // farther
+            // from whatever stands between them; only what stands outside of one, within its inset from the edge, could
+            // come too close. No wheel is so small where insets are as usual, a line might hang there. Of such trains
+            // alone
+            // the nearest value could be missed; the value told has a train and a step less has none in any case.
             limit("/frame/width", Way.UP, Demand.FRAME),
             limit("/frame/height", Way.UP, Demand.FRAME),
             limit("/printer/bedWidth", Way.UP, Demand.PRINT_BED),
