@@ -24,6 +24,7 @@ import drumfall.solver.search.PlainLoops;
 import drumfall.solver.search.QuestionSettings;
 import drumfall.solver.search.QuestionShortcut;
 import drumfall.solver.search.SearchListener;
+import drumfall.solver.search.TrainExistence;
 import drumfall.solver.search.TrainSearch;
 import java.util.DoubleSummaryStatistics;
 import java.util.EnumSet;
@@ -33,6 +34,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Predicate;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
@@ -53,7 +55,7 @@ class ShortcutsLeftOutTest {
 
     private static final Map<Brief, Clashes> LISTED = new ConcurrentHashMap<>();
     private static final Map<String, List<Brief>> MISSED = new ConcurrentHashMap<>();
-    private static final Map<String, Nearest> KNOWN = new ConcurrentHashMap<>();
+    private static final Map<Map.Entry<Brief, Easing>, Nearest> KNOWN = new ConcurrentHashMap<>();
 
     private static Map<String, ExplainSettings> without(Set<ExplainShortcut> shortcuts, QuestionShortcut... questions) {
         Map<String, ExplainSettings> settings = new LinkedHashMap<>();
@@ -168,16 +170,19 @@ class ShortcutsLeftOutTest {
         boolean stands = !settings.take(CLASH_STANDS);
         for (Brief brief : missed().subList(0, stands && !FULL ? 1 : missed().size())) {
             for (Easing easing : Easing.of(brief)) {
-                if (!concerns(settings, brief, easing)) {
+                if (!concerns(settings, easing)) {
                     continue;
                 }
                 Clashes clashes = stands ? listed(brief) : new Clashes(List.of(), false);
                 Nearest usual = stands
                         ? NearestValues.of(brief, easing, clashes, () -> false)
                         : KNOWN.computeIfAbsent(
-                                brief.hashCode() + " " + easing,
-                                key -> NearestValues.of(brief, easing, clashes, () -> false));
-                if (stands ? usual.standing().isEmpty() : inVain(settings, brief, usual)) {
+                                Map.entry(brief, easing), key -> NearestValues.of(brief, easing, clashes, () -> false));
+                if (stands ? usual.standing().isEmpty() : inVain(settings, usual)) {
+                    continue;
+                }
+                if (walks(settings) && !isNear(brief, usual)) {
+                    firstStepsHaveNone(brief, easing);
                     continue;
                 }
                 Nearest other = NearestValues.of(brief, easing, clashes, () -> false, settings);
@@ -198,7 +203,7 @@ class ShortcutsLeftOutTest {
     }
 
     /** Each shortcut is taken for few figures only; asking all others anew would show nothing. */
-    private static boolean concerns(ExplainSettings settings, Brief brief, Easing easing) {
+    private static boolean concerns(ExplainSettings settings, Easing easing) {
         Map<ExplainShortcut, Predicate<Easing>> taken = Map.of(
                 CLASH_STANDS, one -> one.effect() == Effect.LIMIT || one.effect() == Effect.TRADE,
                 HALVE_STEPS, one -> one.effect() == Effect.LIMIT || one.effect() == Effect.CHOICE,
@@ -215,18 +220,32 @@ class ShortcutsLeftOutTest {
                         easing.pointer().startsWith("/run") || easing.pointer().startsWith("/drum"));
     }
 
-    /** Whether the answer without a shortcut is too many steps away, or the shortcut is taken only where a train is found. */
-    private static boolean inVain(ExplainSettings settings, Brief brief, Nearest usual) {
-        boolean walks = !settings.take(HALVE_STEPS) || !settings.take(SET_ASIDE) || !settings.take(FALL_SPANS);
-        EasingSteps steps = new EasingSteps(brief, usual.easing());
-        if (!settings.take(RATE_TIGHTER) || !settings.take(LIGHTEST_AT_ONCE)) {
-            return usual.verdict() != Verdict.NEAREST;
+    /** Whether a shortcut is left out that is taken only where a train is found, and none is. */
+    private static boolean inVain(ExplainSettings settings, Nearest usual) {
+        return (!settings.take(RATE_TIGHTER) || !settings.take(LIGHTEST_AT_ONCE)) && usual.verdict() != Verdict.NEAREST;
+    }
+
+    private static boolean walks(ExplainSettings settings) {
+        return !settings.take(HALVE_STEPS) || !settings.take(SET_ASIDE) || !settings.take(FALL_SPANS);
+    }
+
+    private static boolean isNear(Brief brief, Nearest nearest) {
+        EasingSteps steps = new EasingSteps(brief, nearest.easing());
+        return nearest.verdict() == Verdict.NEAREST
+                && IntStream.rangeClosed(1, Math.min(STEPS, steps.last()))
+                        .anyMatch(count -> steps.text(count).equals(nearest.value()));
+    }
+
+    /** Where the answer is too far away for going there step by step, it is not among the first steps either. */
+    private static void firstStepsHaveNone(Brief brief, Easing easing) {
+        EasingSteps steps = new EasingSteps(brief, easing);
+        int most = Math.min(easing.effect() == Effect.TRADE ? STEPS : 1, steps.last());
+        for (int count = 1; count <= most; count++) {
+            assertThat(TrainExistence.of(steps.at(count).orElseThrow(), Set.of(), () -> false)
+                            .none())
+                    .as("%s %d", easing, count)
+                    .isTrue();
         }
-        boolean near = usual.verdict() == Verdict.NEAREST
-                && Stream.iterate(1, count -> count + 1)
-                        .limit(Math.min(STEPS, steps.last()))
-                        .anyMatch(count -> steps.text(count).equals(usual.value()));
-        return walks && !near;
     }
 
     /** Such a brief holds neither lengths nor beats, so that every question about it is asked in pieces. */
