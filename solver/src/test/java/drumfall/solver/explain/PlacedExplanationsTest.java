@@ -7,12 +7,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import drumfall.solver.brief.Brief;
 import drumfall.solver.explain.Nearest.Verdict;
 import drumfall.solver.rating.Demand;
+import drumfall.solver.rating.Rating;
 import drumfall.solver.samples.Briefs;
 import drumfall.solver.search.HeldDemand;
+import drumfall.solver.search.PlainLoops;
 import drumfall.solver.search.QuestionSettings;
 import drumfall.solver.search.SearchListener;
 import drumfall.solver.search.Shortcut;
 import drumfall.solver.search.TrainSearch;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -76,6 +79,24 @@ class PlacedExplanationsTest {
                 SearchListener.SILENT,
                 () -> false,
                 ExplainSettings.USUAL.asking(QuestionSettings.USUAL.without(Shortcut.PACK_PLANES)));
+    }
+
+    /** The lightest train has no place in this frame, so that its weight is no limit for those that have. */
+    @Test
+    void a_train_without_places_hides_no_heavier_one_that_has_some() {
+        Brief brief = Briefs.demoWith(FEW + " & /frame/width = \"140 mm\" & /frame/height = \"135 mm\""
+                + " & /objectives = [{\"figure\": \"recommended-weight\", \"resolution\": \"0.1 %\"}]");
+        Rating placed = TrainSearch.unexplained(brief, SearchListener.SILENT, () -> false)
+                .front()
+                .get(0);
+        Rating lightest = PlainLoops.front(brief).get(0);
+        List<Cost> told = new ArrayList<>();
+
+        DemandCosts.of(brief, lightest.train(), told::add, SearchListener.SILENT, () -> told.size() == 2);
+
+        assertThat(lightest.recommendedWeight()).isLessThan(placed.recommendedWeight());
+        assertThat(told.get(1).best()).map(Rating::train).contains(placed.train());
+        assertThat(told.get(1).gain()).isZero();
     }
 
     private static String sixteenLeaves(String side, int number) {
