@@ -23,22 +23,25 @@ import java.util.function.Consumer;
  * <p>An open set, as large as can be, is taken from the {@link ClashMap}. If trains meet it, everything within what they
  * meet is marked off; if none does, it is thinned to a minimal clash and everything around that is marked off. When
  * nothing is open, the list is complete (Liffiton, Previti, Malik and Marques-Silva, "Fast, flexible MUS enumeration",
- * Constraints 21, 2016).
+ * Constraints 21, 2016). What is marked off holds no clash that is not listed: within a set that some train meets nothing
+ * clashes, and around a clash nothing else is minimal.
  */
 public final class ClashLister {
     private final Brief brief;
     private final DemandOracle oracle;
     private final ClashMap map;
+    private final ExplainSettings settings;
     private final List<Found> found = new ArrayList<>();
     private boolean allAnswered = true;
 
     /** A clash as bits. */
     private record Found(long set, boolean minimal) {}
 
-    private ClashLister(Brief brief, SearchListener listener, BooleanSupplier cancelled) {
+    private ClashLister(Brief brief, SearchListener listener, BooleanSupplier cancelled, ExplainSettings settings) {
         this.brief = brief;
-        this.oracle = new DemandOracle(brief, listener, cancelled);
+        this.oracle = new DemandOracle(brief, listener, cancelled, settings.questions());
         this.map = new ClashMap(oracle.all());
+        this.settings = settings;
     }
 
     /**
@@ -66,11 +69,22 @@ public final class ClashLister {
      */
     public static Clashes of(
             Brief brief, int most, Consumer<Clashes> told, SearchListener listener, BooleanSupplier cancelled) {
+        return of(brief, most, told, listener, cancelled, ExplainSettings.USUAL);
+    }
+
+    /** The minimal clashes of a brief, found in a stated way; a complete list does not depend on it. */
+    static Clashes of(
+            Brief brief,
+            int most,
+            Consumer<Clashes> told,
+            SearchListener listener,
+            BooleanSupplier cancelled,
+            ExplainSettings settings) {
         if (most < 1 || most > 12) {
             throw new IllegalArgumentException(
                     "The number of clashes (%d) must be from 1 to 12. Maybe ask for 6.".formatted(most));
         }
-        return new ClashLister(brief, listener, cancelled).list(most, told);
+        return new ClashLister(brief, listener, cancelled, settings).list(most, told);
     }
 
     private Clashes list(int most, Consumer<Clashes> told) {
@@ -97,7 +111,7 @@ public final class ClashLister {
 
     private void explore(long set) {
         switch (oracle.meets(set)) {
-            case SOME -> map.met(oracle.widened(set));
+            case SOME -> map.met(settings.take(ExplainShortcut.MARK_WIDENED) ? oracle.widened(set) : set);
             case NONE -> {
                 Found clash = thinned(set);
                 found.add(clash);
@@ -112,8 +126,9 @@ public final class ClashLister {
     }
 
     /**
-     * A minimal clash within one. A demand without which the rest can be met is in every clash within it; as soon as
-     * those found to be so clash by themselves, they are all there is, and the others need no question each.
+     * A minimal clash within one. A demand without which the rest can be met is in every clash within the rest: one without
+     * it would be within what is met. As soon as the demands found to be so clash by themselves, they are the only minimal
+     * clash there, since each of them is in every clash; the others would all be dropped, and need no question each.
      */
     private Found thinned(long set) {
         long clash = set;
@@ -130,7 +145,9 @@ public final class ClashLister {
             clash = answer == Answer.NONE ? smaller : clash;
             minimal &= answer != Answer.UNKNOWN;
             needed |= answer == Answer.SOME ? 1L << i : 0;
-            if (answer == Answer.SOME && oracle.meets(needed) == Answer.NONE) {
+            if (answer == Answer.SOME
+                    && settings.take(ExplainShortcut.NEEDED_ALONE)
+                    && oracle.meets(needed) == Answer.NONE) {
                 return new Found(needed, true);
             }
         }

@@ -9,7 +9,11 @@ import java.util.OptionalLong;
 /**
  * The map of all sets of demands, on which what is known of them is marked off.
  *
- * <p>A set is still open if it holds no clash known so far and is not within a set known to be met.
+ * <p>A set is still open if it holds no clash known so far and is not within a set known to be met. Of the sets around a
+ * clash none but itself is minimal, and within a set that is met nothing clashes; so no minimal clash is marked off unknown,
+ * and once nothing is open all of them are known. An open set is looked for by leaving out of all demands one of each
+ * clash, in every way until one leads to an open set: every open set misses one of each, and what is within a set that is
+ * met is so whatever else is left out.
  */
 final class ClashMap {
     private final long all;

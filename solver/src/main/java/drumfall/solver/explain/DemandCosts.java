@@ -11,6 +11,7 @@ import drumfall.solver.quantity.Quantity;
 import drumfall.solver.rating.Cell;
 import drumfall.solver.rating.Rating;
 import drumfall.solver.rating.TrainRater;
+import drumfall.solver.rating.placing.TrainPlacing;
 import drumfall.solver.search.SearchListener;
 import drumfall.solver.search.SearchOutcome;
 import drumfall.solver.search.TrainSearch;
@@ -38,8 +39,10 @@ public final class DemandCosts {
     private final List<Objective> objectives;
     private final int weight;
     private final Rating chosen;
+    private final ExplainSettings settings;
 
-    private DemandCosts(Brief brief, Train chosen) {
+    private DemandCosts(Brief brief, Train chosen, ExplainSettings settings) {
+        this.settings = settings;
         List<Objective> asked = new ArrayList<>(brief.objectives());
         if (asked.stream().noneMatch(objective -> objective.figure() == ObjectiveFigure.RECOMMENDED_WEIGHT)) {
             asked.add(WEIGHT);
@@ -64,7 +67,18 @@ public final class DemandCosts {
      */
     public static List<Cost> of(
             Brief brief, Train chosen, Consumer<Cost> told, SearchListener listener, BooleanSupplier cancelled) {
-        DemandCosts costs = new DemandCosts(brief, chosen);
+        return of(brief, chosen, told, listener, cancelled, ExplainSettings.USUAL);
+    }
+
+    /** What the demands cost a train, found in a stated way; the costs do not depend on it. */
+    static List<Cost> of(
+            Brief brief,
+            Train chosen,
+            Consumer<Cost> told,
+            SearchListener listener,
+            BooleanSupplier cancelled,
+            ExplainSettings settings) {
+        DemandCosts costs = new DemandCosts(brief, chosen, settings);
         List<Cost> known = new ArrayList<>();
         for (CostStep step : CostStep.of(brief)) {
             if (cancelled.getAsBoolean()) {
@@ -79,11 +93,14 @@ public final class DemandCosts {
     }
 
     private Cost cost(CostStep step, SearchListener listener, BooleanSupplier cancelled) {
-        SearchOutcome outcome =
-                TrainSearch.unexplained(noHeavier(step.brief().withObjectives(objectives)), listener, cancelled);
+        Brief asked = step.brief().withObjectives(objectives);
+        SearchOutcome outcome = TrainSearch.unexplained(
+                settings.take(ExplainShortcut.NO_HEAVIER) ? noHeavier(asked, cancelled) : asked, listener, cancelled);
         Optional<Rating> best = outcome.front().stream()
                 .filter(rating -> noWorseElsewhere(rating.cell()))
-                .min(Comparator.comparingDouble(Rating::recommendedWeight));
+                .min(Comparator.comparingDouble(Rating::recommendedWeight))
+                // Held against the limit on the weight that the brief has, not the one that was searched with.
+                .map(rating -> new TrainRater(asked).rate(rating.train()));
         double gain = best.filter(rating -> weightCell(rating) < weightCell(chosen))
                 .map(rating -> chosen.recommendedWeight() - rating.recommendedWeight())
                 .orElse(0.0);
@@ -92,15 +109,25 @@ public final class DemandCosts {
     }
 
     /**
-     * The brief with the chosen train's weight as the limit if that train still meets it and is no worse elsewhere: the
-     * lightest train that is sought is then no heavier, and a search that need not look at heavier ones is quick.
+     * The brief with the upper edge of the chosen train's cell of weight as the limit, if that train still meets it, has places
+     * and is no worse elsewhere: a search that need not look at heavier ones is quick.
+     *
+     * <p>The train that is sought is then in that cell or a lower one, as the chosen train or one that is nowhere worse is on
+     * the front. The limit leaves out heavier cells and nothing else, of the next one perhaps not all by rounding: none of
+     * these is at least as good as one that stays, so the cells that stay are on the front as before, each with the train that
+     * stood for it. A limit within the cell could leave out just that train.
      */
-    private Brief noHeavier(Brief changed) {
-        Rating still = new TrainRater(changed).rate(chosen.train());
-        if (!still.feasible() || !noWorseElsewhere(still.cell())) {
+    private Brief noHeavier(Brief changed, BooleanSupplier cancelled) {
+        TrainRater rater = new TrainRater(changed);
+        Rating still = rater.rate(chosen.train());
+        double edge = Cell.upperEdge(objectives.get(weight), weightCell(still));
+        if (!still.feasible()
+                || !noWorseElsewhere(still.cell())
+                || edge >= changed.weight().limit().si()
+                || !new TrainPlacing(rater).placeable(chosen.train(), cancelled)) {
             return changed;
         }
-        String limit = BigDecimal.valueOf(still.recommendedWeight()).toPlainString() + " kg";
+        String limit = BigDecimal.valueOf(edge).toPlainString() + " kg";
         return BriefChange.of(changed, "/weight/limit", limit).accepted().orElse(changed);
     }
 

@@ -27,13 +27,16 @@ public record Easing(String pointer, Way way, Set<Demand> eases, Set<Demand> har
         DOWN
     }
 
-    /** How the trains that meet the brief change while a figure is eased. */
+    /**
+     * How the trains that meet the brief change while a figure is eased. A test rates trains at eased values: what a figure is
+     * said not to touch stays the same to the last bit.
+     */
     public enum Effect {
-        /** Trains are only added, a demand being less strict. */
+        /** Trains are only added, a demand being less strict; no figure of a train depends on what is eased. */
         LIMIT,
-        /** Trains are only added, there being more to choose from. */
+        /** Trains are only added, there being more to choose from; no figure of a train depends on what is eased. */
         CHOICE,
-        /** Trains are only added as long as the hardened demands are set aside. */
+        /** Trains are only added as long as the hardened demands are set aside; no figure of theirs moves but of these and the eased. */
         TRADE,
         /** Weights or teeth change too, so that every value has trains of its own. */
         OPEN
@@ -68,13 +71,20 @@ public record Easing(String pointer, Way way, Set<Demand> eases, Set<Demand> har
             limit("/beat/pendulumLength/to", Way.UP, Demand.PENDULUM_LENGTH),
             limit("/beat/beatsPerHour/from", Way.DOWN, Demand.BEATS_PER_HOUR),
             limit("/beat/beatsPerHour/to", Way.UP, Demand.BEATS_PER_HOUR),
+            // Without pillars a larger frame takes what a smaller one takes. Pillars move out with its edges, and so
+            // farther
+            // from whatever stands between them; only what stands outside of one, within its inset from the edge, could
+            // come too close. No wheel is so small where insets are as usual, a line might hang there. Of such trains
+            // alone
+            // the nearest value could be missed; the value told has a train and a step less has none in any case.
             limit("/frame/width", Way.UP, Demand.FRAME),
             limit("/frame/height", Way.UP, Demand.FRAME),
-            limit("/parts/gap", Way.DOWN, Demand.CLEARANCE),
             limit("/printer/bedWidth", Way.UP, Demand.PRINT_BED),
             limit("/printer/bedDepth", Way.UP, Demand.PRINT_BED),
             limit("/material/allowable", Way.UP, Demand.TOOTH_BENDING, Demand.RATCHET),
-            choice("/teeth/leaves/from", Way.DOWN),
+            // The motion work has the fewest leaves: its weight is on the centre arbor, and teeth of fewer may not
+            // print.
+            new Easing("/teeth/leaves/from", Way.DOWN, ALL, ALL, Effect.OPEN),
             choice("/teeth/leaves/to", Way.UP),
             choice("/teeth/wheelTeeth/from", Way.DOWN),
             choice("/teeth/wheelTeeth/to", Way.UP),
@@ -86,6 +96,8 @@ public record Easing(String pointer, Way way, Set<Demand> eases, Set<Demand> har
             choice("/train/above/to", Way.UP),
             choice("/train/below/from", Way.DOWN),
             choice("/train/below/to", Way.UP),
+            // Click and hands stand as far out as the gap wants them, and weigh on their arbors accordingly.
+            open("/parts/gap", Way.DOWN, Demand.CLEARANCE, WEIGHTS),
             open("/drum/length", Way.UP, Demand.SINGLE_LAYER, WEIGHTS),
             open("/printer/nozzle", Way.DOWN, Demand.TOOTH_SIZE, union(WEIGHTS, SIZES)),
             new Easing("/weight/reserve", Way.UP, EnumSet.of(Demand.BUILDERS), LOADS, Effect.OPEN));
@@ -107,6 +119,11 @@ public record Easing(String pointer, Way way, Set<Demand> eases, Set<Demand> har
                         || brief.weight().builders().isPresent())
                 .filter(easing -> !BriefChange.typed(brief, easing.pointer).isEmpty())
                 .toList();
+    }
+
+    /** Whether every demand may be easier to meet, so that no clash stands whatever the figure, not even one of choices alone. */
+    boolean easesAll() {
+        return eases.equals(ALL);
     }
 
     private static Easing limit(String pointer, Way way, Demand eased, Demand... more) {

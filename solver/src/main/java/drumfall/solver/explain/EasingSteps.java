@@ -36,8 +36,8 @@ final class EasingSteps {
             SheetFields.of(Brief.class).stream().collect(Collectors.toMap(SheetField::pointer, Function.identity()));
 
     /** Figures whose every step is searched on its own step by more, in their own unit. */
-    private static final Map<String, String> COARSE =
-            Map.of("/drum/length", "1 mm", "/printer/nozzle", "0.05 mm", "/weight/reserve", "5 %");
+    private static final Map<String, String> COARSE = Map.of(
+            "/parts/gap", "0.1 mm", "/drum/length", "1 mm", "/printer/nozzle", "0.05 mm", "/weight/reserve", "5 %");
 
     /** Ranges that the brief itself steps through, and the field of the step. */
     private static final Map<String, String> OWN_STEP =

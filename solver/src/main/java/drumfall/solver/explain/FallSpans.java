@@ -19,8 +19,9 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * <p>Height decides nothing but turns of the drum: {@code n} turns at {@code F} are {@code n F'/F} at {@code F'}, and so is
  * the duration. At the far end {@code F'} of a span that begins at {@code F}, demands that easing makes easier are easiest.
  * Demands that it makes harder are taken as at the near end: the limit of the duration is moved by {@code F'/F}; and
- * {@code (n + 2) s} at any height between is at least {@code (n' + 2) s F/F'}, so the spacing is moved by {@code F/F'}. If
- * the far end proves empty, so is every height of the span.
+ * {@code (n + 2) s} at any height between is at least {@code (n' + 2) s F/F'}, so the spacing is moved by {@code F/F'}. Where
+ * the fall gets lower, turns get fewer and the shortest duration is moved in the same way. What is moved is rounded to the
+ * less strict side. If the far end proves empty, so is every height of the span.
  */
 final class FallSpans {
     private static final MathContext DOWN = new MathContext(15, RoundingMode.FLOOR);

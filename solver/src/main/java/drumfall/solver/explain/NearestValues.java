@@ -12,6 +12,7 @@ import drumfall.solver.quantity.Quantity;
 import drumfall.solver.rating.Demand;
 import drumfall.solver.rating.Rating;
 import drumfall.solver.rating.TrainRater;
+import drumfall.solver.rating.placing.TrainPlacing;
 import drumfall.solver.search.Existence;
 import drumfall.solver.search.SearchListener;
 import drumfall.solver.search.SearchOutcome;
@@ -28,10 +29,17 @@ import java.util.stream.IntStream;
 /**
  * Finds how far one figure of a brief without trains must be eased for a train to exist, everything else kept.
  *
- * <p>Where easing only ever adds trains, the nearest value is found between a value without trains and one with: by halves;
- * a train found is rated at tighter values and shortens the way. Where easing also hardens
- * other demands, these are set aside at first; that bounds the value from below, and from there on every step is searched
- * with all demands, empty spans in one go. A figure on which weights or teeth depend is searched step by step from the beginning.
+ * <p>Where easing only ever adds trains, the nearest value is found between a value without trains and one with: by halves,
+ * since every value tighter than one without trains has none either, and every looser one than one with trains has some; a
+ * train found is rated at tighter values and shortens the way. Where easing also hardens other demands, these are set aside
+ * at first; with fewer demands there are no fewer trains, which bounds the value from below, and from there on every step is
+ * searched with all demands, empty spans in one go. A figure on which weights or teeth depend is searched step by step from
+ * the beginning.
+ *
+ * <p>A clash of which easing touches no demand stands at every value: its demands ask the same of the same trains there, as
+ * easing adds none but by meeting the demands it eases. Where there is more to choose from it does add others, and no clash
+ * answers. The train that is first asked for where the weight is eased is the lightest one, so that it decides all the
+ * tighter limits; that it cannot be lighter is not taken for granted, a step less is asked about as everywhere.
  */
 public final class NearestValues {
     /** Steps searched one by one before giving up. */
@@ -49,6 +57,7 @@ public final class NearestValues {
     private final NewTrains beyond;
     private final BooleanSupplier cancelled;
     private final Set<Demand> aside;
+    private final ExplainSettings settings;
 
     /** The largest number of steps proved to have no train. */
     private int without;
@@ -58,7 +67,8 @@ public final class NearestValues {
 
     private Optional<Rating> train = Optional.empty();
 
-    private NearestValues(Brief brief, Easing easing, BooleanSupplier cancelled) {
+    private NearestValues(Brief brief, Easing easing, BooleanSupplier cancelled, ExplainSettings settings) {
+        this.settings = settings;
         this.easing = easing;
         this.steps = new EasingSteps(brief, easing);
         this.beyond = new NewTrains(brief, easing, steps);
@@ -75,10 +85,19 @@ public final class NearestValues {
      * @param cancelled asked all the time; once true the answer is what is known
      */
     public static Nearest of(Brief brief, Easing easing, Clashes clashes, BooleanSupplier cancelled) {
-        NearestValues values = new NearestValues(brief, easing, cancelled);
-        OptionalInt standing = IntStream.range(0, clashes.list().size())
-                .filter(i -> !clashes.list().get(i).holdsAny(easing.eases()) && easing.effect() != Effect.CHOICE)
-                .findFirst();
+        return of(brief, easing, clashes, cancelled, ExplainSettings.USUAL);
+    }
+
+    /** What easing one figure does, found in a stated way; verdict and value do not depend on it. */
+    static Nearest of(
+            Brief brief, Easing easing, Clashes clashes, BooleanSupplier cancelled, ExplainSettings settings) {
+        NearestValues values = new NearestValues(brief, easing, cancelled, settings);
+        OptionalInt standing = settings.take(ExplainShortcut.CLASH_STANDS)
+                ? IntStream.range(0, clashes.list().size())
+                        .filter(i ->
+                                !easing.easesAll() && !clashes.list().get(i).holdsAny(easing.eases()))
+                        .findFirst()
+                : OptionalInt.empty();
         return standing.isPresent() ? values.answer(Verdict.NONE, 0, standing) : values.find();
     }
 
@@ -87,7 +106,13 @@ public final class NearestValues {
             return answer(Verdict.NONE, 0);
         }
         if (easing.effect() == Effect.OPEN) {
-            return oneByOne(1);
+            return oneByOne(Math.min(steps.last(), 1 + ONE_BY_ONE));
+        }
+        if (!settings.take(ExplainShortcut.SET_ASIDE) && !aside.isEmpty()) {
+            return inSpans(1);
+        }
+        if (!settings.take(ExplainShortcut.HALVE_STEPS) && aside.isEmpty()) {
+            return oneByOne(steps.last());
         }
         if (!ask(steps.last())) {
             return answer(Verdict.UNKNOWN, without);
@@ -112,20 +137,26 @@ public final class NearestValues {
 
     /** Whether the question was answered. */
     private boolean ask(int count) {
-        Brief brief =
-                aside.isEmpty() ? beyond.at(count, without) : steps.at(count).orElseThrow();
-        Existence existence = easesWeight() && with < 0 ? lightest(brief) : TrainExistence.of(brief, aside, cancelled);
+        Brief brief = settings.take(ExplainShortcut.NEW_TRAINS_ONLY) && aside.isEmpty()
+                ? beyond.at(count, without)
+                : steps.at(count).orElseThrow();
+        Existence existence = easesWeight() && with < 0 ? lightest(brief) : exists(brief, aside);
         if (existence.none()) {
             without = count;
         } else if (existence.some()) {
             train = existence.train();
-            with = tightened(count);
+            with = settings.take(ExplainShortcut.RATE_TIGHTER) ? tightened(count) : count;
         }
         return existence.some() || existence.none();
     }
 
     private boolean easesWeight() {
-        return easing.pointer().equals("/weight/limit");
+        return settings.take(ExplainShortcut.LIGHTEST_AT_ONCE)
+                && easing.pointer().equals("/weight/limit");
+    }
+
+    private Existence exists(Brief brief, Set<Demand> waived) {
+        return TrainExistence.of(brief, waived, cancelled, settings.questions());
     }
 
     private Existence lightest(Brief brief) {
@@ -136,14 +167,17 @@ public final class NearestValues {
                 .orElse(outcome instanceof SearchOutcome.Stopped ? Existence.UNKNOWN : Existence.NONE);
     }
 
-    /** The fewest steps, by halves, at which the train that was found still meets the brief. */
+    /**
+     * The fewest steps, by halves, at which the train that was found still meets the brief and has places for its arbors, of
+     * which a rating does not speak. A train that can be built at some steps can be built at more, since easing only adds.
+     */
     private int tightened(int count) {
         int low = without;
         int high = count;
         while (high - low > 1) {
             int middle = (high + low) >>> 1;
-            Optional<Rating> rating = rated(middle, aside);
-            if (rating.filter(Rating::feasible).isPresent()) {
+            Optional<Rating> rating = built(middle);
+            if (rating.isPresent()) {
                 high = middle;
                 train = rating;
             } else {
@@ -153,16 +187,17 @@ public final class NearestValues {
         return high;
     }
 
-    private Optional<Rating> rated(int count, Set<Demand> waived) {
-        return steps.at(count)
-                .map(brief ->
-                        new TrainRater(brief, waived).rate(train.orElseThrow().train()));
+    private Optional<Rating> built(int count) {
+        TrainRater rater = new TrainRater(steps.at(count).orElseThrow(), aside);
+        Rating rating = rater.rate(train.orElseThrow().train());
+        return rating.feasible() && new TrainPlacing(rater).placeable(rating.train(), cancelled)
+                ? Optional.of(rating)
+                : Optional.empty();
     }
 
-    private Nearest oneByOne(int from) {
-        int to = Math.min(steps.last(), from + ONE_BY_ONE);
-        for (int count = from; count <= to; count++) {
-            Existence existence = TrainExistence.of(steps.at(count).orElseThrow(), Set.of(), cancelled);
+    private Nearest oneByOne(int to) {
+        for (int count = 1; count <= to; count++) {
+            Existence existence = exists(steps.at(count).orElseThrow(), Set.of());
             if (existence.some()) {
                 train = existence.train();
                 return answer(Verdict.NEAREST, count);
@@ -178,15 +213,14 @@ public final class NearestValues {
     private Nearest inSpans(int from) {
         FallSpans spans = new FallSpans(steps);
         int near = from;
-        int size = SPAN;
+        int size = settings.take(ExplainShortcut.FALL_SPANS) ? SPAN : 1;
         while (near <= steps.last()) {
             int far = Math.min(steps.last(), near + size - 1);
             Optional<Brief> asked = far > near ? spans.over(near, far) : steps.at(near);
-            Existence existence = asked.map(brief -> TrainExistence.of(brief, Set.of(), cancelled))
-                    .orElse(Existence.UNKNOWN);
+            Existence existence = asked.map(brief -> exists(brief, Set.of())).orElse(Existence.UNKNOWN);
             if (existence.none()) {
                 near = far + 1;
-                size *= 2;
+                size *= settings.take(ExplainShortcut.FALL_SPANS) ? 2 : 1;
             } else if (far > near) {
                 size = (far - near + 1) / 2;
             } else if (existence.some()) {

@@ -70,7 +70,7 @@ public record Cell(List<Long> numbers) {
      * @param number of the cell
      * @return SI units
      */
-    static double upperEdge(Objective objective, long number) {
+    public static double upperEdge(Objective objective, long number) {
         double resolution = objective.resolution().orElseThrow().si();
         boolean share = objective.resolution().orElseThrow().dimension() == Dimension.NUMBER;
         double edge = share ? Math.exp((number + 1.0) * Math.log1p(resolution)) : (number + 1.0) * resolution;

@@ -22,7 +22,9 @@ import java.util.stream.IntStream;
  * Answers which of a brief's demands some train meets together, and learns from every answer.
  *
  * <p>Sets of demands are bits in the order of {@link #demands}. A train that was found meets more than it was asked for, so
- * each one answers for every set within what it meets; a set that no train meets answers for every set around it.
+ * each one answers for every set within what it meets: waiving a demand changes no other figure of a train whose teeth
+ * print, and a train has places for fewer demands if it has them for more. A set that no train meets answers for every set
+ * around it, since a train that met that one would meet the set, too.
  */
 public final class DemandOracle {
     /** Demands without which half trains are many, so that they are given up last. */
@@ -32,6 +34,7 @@ public final class DemandOracle {
     private final Brief brief;
     private final SearchListener listener;
     private final BooleanSupplier cancelled;
+    private final QuestionSettings settings;
     private final List<HeldDemand> demands;
     private final TrainRater strict;
     private final TrainPlacing placing;
@@ -58,9 +61,22 @@ public final class DemandOracle {
      * @param cancelled asked all the time; once true every new question is answered as unknown
      */
     public DemandOracle(Brief brief, SearchListener listener, BooleanSupplier cancelled) {
+        this(brief, listener, cancelled, QuestionSettings.USUAL);
+    }
+
+    /**
+     * An oracle that knows nothing yet and answers in a stated way; its answers do not depend on it.
+     *
+     * @param brief the brief
+     * @param listener is told that clashes are looked for
+     * @param cancelled asked all the time; once true every new question is answered as unknown
+     * @param settings which shortcuts are taken
+     */
+    public DemandOracle(Brief brief, SearchListener listener, BooleanSupplier cancelled, QuestionSettings settings) {
         this.brief = brief;
         this.listener = listener;
         this.cancelled = cancelled;
+        this.settings = settings;
         this.demands = HeldDemand.of(brief);
         this.strict = new TrainRater(brief);
         this.placing = new TrainPlacing(strict);
@@ -118,9 +134,11 @@ public final class DemandOracle {
         }
         asked++;
         listener.progressed(new SearchProgress(Stage.EXPLAINING, 0, 0, 1 - 1.0 / (1 + asked)));
-        Existence existence = TrainExistence.of(brief.withLocks(locks(kept)), waived(kept), cancelled);
-        existence.train().ifPresent(rating -> met.add(kept | metBy(rating.train())));
-        if (existence.none()) {
+        Existence existence = TrainExistence.of(brief.withLocks(locks(kept)), waived(kept), cancelled, settings);
+        if (settings.take(QuestionShortcut.LEARN_FROM_TRAINS)) {
+            existence.train().ifPresent(rating -> met.add(kept | metBy(rating.train())));
+        }
+        if (existence.none() && settings.take(QuestionShortcut.LEARN_FROM_CLASHES)) {
             clashing.add(kept);
         }
         return existence.some() ? Answer.SOME : existence.none() ? Answer.NONE : Answer.UNKNOWN;
@@ -154,13 +172,16 @@ public final class DemandOracle {
                 .sum();
     }
 
-    /** What a train that cannot be placed might meet with the others waived; none of it is claimed. */
+    /**
+     * What a train that cannot be placed might meet with the others waived; none of it is claimed. Teeth that print belong to
+     * it: the train's own may, and yet it stands only with a motion work whose teeth do not.
+     */
     private long placesAsked() {
         long directions = IntStream.range(0, demands.size())
                 .filter(i -> demands.get(i).pointer().endsWith("/direction"))
                 .mapToLong(i -> 1L << i)
                 .sum();
-        return bit(Demand.FRAME) | bit(Demand.CLEARANCE) | directions;
+        return bit(Demand.TOOTH_SIZE) | bit(Demand.FRAME) | bit(Demand.CLEARANCE) | directions;
     }
 
     private long bit(Demand demand) {

@@ -23,7 +23,9 @@ import java.util.stream.IntStream;
  *
  * <p>Where nothing holds the beat, half trains of very different beats compare badly and fill the memory. The lengths of
  * pendulum are then gone through piece by piece, the piece of the brief's own length first; together the pieces hold every
- * beat that a search without pieces allows.
+ * beat that a search without pieces allows. A range of lengths is a demand and moves no figure of a train but its own, and
+ * neighbouring pieces share their end: a train is found in a piece if it meets the rest and beats in it, and if every piece
+ * proves empty there is no train.
  */
 public final class TrainExistence {
     /**
@@ -62,7 +64,15 @@ public final class TrainExistence {
     private static final List<Objective> WEIGHT = List.of(
             new Objective(ObjectiveFigure.RECOMMENDED_WEIGHT, Optional.of(Quantity.parse(Dimension.NUMBER, "10 %"))));
 
-    private TrainExistence() {}
+    private final Set<Demand> waived;
+    private final BooleanSupplier cancelled;
+    private final QuestionSettings settings;
+
+    private TrainExistence(Set<Demand> waived, BooleanSupplier cancelled, QuestionSettings settings) {
+        this.waived = waived;
+        this.cancelled = cancelled;
+        this.settings = settings;
+    }
 
     /**
      * Whether any train meets a brief.
@@ -72,22 +82,41 @@ public final class TrainExistence {
      * @param cancelled asked all the time; once true the answer is unknown unless a train was found before
      */
     public static Existence of(Brief brief, Set<Demand> waived, BooleanSupplier cancelled) {
-        Brief asked = brief.withObjectives(WEIGHT);
-        return holdsBeat(brief, waived) ? whole(asked, waived, cancelled) : inPieces(asked, waived, cancelled);
+        return of(brief, waived, cancelled, QuestionSettings.USUAL);
     }
 
-    private static boolean holdsBeat(Brief brief, Set<Demand> waived) {
+    /**
+     * Whether any train meets a brief, asked in a stated way; the answer does not depend on it, the train found may.
+     *
+     * @param brief the brief; its objectives do not matter
+     * @param waived demands that are taken as met
+     * @param cancelled asked all the time; once true the answer is unknown unless a train was found before
+     * @param settings which shortcuts are taken
+     */
+    public static Existence of(Brief brief, Set<Demand> waived, BooleanSupplier cancelled, QuestionSettings settings) {
+        return new TrainExistence(waived, cancelled, settings).of(brief);
+    }
+
+    private Existence of(Brief brief) {
+        Brief asked = settings.take(QuestionShortcut.ONE_OBJECTIVE) ? brief.withObjectives(WEIGHT) : brief;
+        return holdsBeat(brief) || !settings.take(QuestionShortcut.LENGTHS_IN_PIECES)
+                ? whole(asked, waived, cancelled)
+                : inPieces(asked);
+    }
+
+    private boolean holdsBeat(Brief brief) {
         boolean length = brief.beat().pendulumLength().isPresent() && !waived.contains(Demand.PENDULUM_LENGTH);
         boolean beats = brief.beat().beatsPerHour().isPresent() && !waived.contains(Demand.BEATS_PER_HOUR);
         return length || beats;
     }
 
-    private static Existence whole(Brief brief, Set<Demand> waived, BooleanSupplier cancelled) {
-        return TrainSearch.existence(new TrainRater(brief, waived), cancelled);
+    private Existence whole(Brief brief, Set<Demand> waivedThen, BooleanSupplier ended) {
+        return TrainSearch.existence(new TrainRater(brief, waivedThen), ended, settings);
     }
 
-    private static Existence inPieces(Brief brief, Set<Demand> waived, BooleanSupplier cancelled) {
-        Set<Demand> waivedElse = EnumSet.copyOf(waived);
+    private Existence inPieces(Brief brief) {
+        Set<Demand> waivedElse = EnumSet.noneOf(Demand.class);
+        waivedElse.addAll(waived);
         waivedElse.remove(Demand.PENDULUM_LENGTH);
         List<Brief.LengthRange> open = pieces(brief);
         for (long nanoseconds : ROUNDS) {

@@ -146,9 +146,16 @@ public final class TrainSearch {
             SearchListener listener,
             BooleanSupplier cancelled,
             SearchSettings settings) {
-        TrainRater packing =
-                settings.take(Shortcut.PACK_PLANES) ? rater.within(PlaneLimits.of(rater, cancelled)) : rater;
-        return new TrainSearch(packing, listener, cancelled, settings, train -> placing.blame(train, cancelled));
+        return new TrainSearch(
+                packing(rater, cancelled, settings),
+                listener,
+                cancelled,
+                settings,
+                train -> placing.blame(train, cancelled));
+    }
+
+    private static TrainRater packing(TrainRater rater, BooleanSupplier cancelled, SearchSettings settings) {
+        return settings.take(Shortcut.PACK_PLANES) ? rater.within(PlaneLimits.of(rater, cancelled)) : rater;
     }
 
     /**
@@ -189,27 +196,40 @@ public final class TrainSearch {
      *
      * @param rater rates against the brief, demands waived
      * @param cancelled asked all the time
+     * @param settings which shortcuts are taken
      */
-    static Existence existence(TrainRater rater, BooleanSupplier cancelled) {
+    static Existence existence(TrainRater rater, BooleanSupplier cancelled, QuestionSettings settings) {
         TrainPlacing placing = new TrainPlacing(rater);
-        TrainRater packing = rater.within(PlaneLimits.of(rater, cancelled));
-        return existence(packing, cancelled, train -> placing.blame(train, cancelled));
+        return existence(
+                packing(rater, cancelled, settings.search()),
+                cancelled,
+                settings,
+                train -> placing.blame(train, cancelled));
     }
 
     /**
      * Whether any train that can be built meets a brief with some demands waived; unknown if cancelled.
      *
+     * <p>Only trains that meet everything asked for and can be built come onto the front, so that the first one there is the
+     * answer and the search ends; an empty front that is proved complete is the other answer.
+     *
      * @param rater rates against the brief, demands waived
      * @param cancelled asked all the time
+     * @param settings which shortcuts are taken
      * @param unplaced what is to blame if the arbors of a train have no place
      */
-    static Existence existence(TrainRater rater, BooleanSupplier cancelled, Function<Train, Optional<Blame>> unplaced) {
+    static Existence existence(
+            TrainRater rater,
+            BooleanSupplier cancelled,
+            QuestionSettings settings,
+            Function<Train, Optional<Blame>> unplaced) {
+        boolean firstWillDo = settings.take(QuestionShortcut.FIRST_TRAIN);
         TrainSearch[] search = new TrainSearch[1];
         search[0] = new TrainSearch(
                 rater,
                 SearchListener.SILENT,
-                () -> cancelled.getAsBoolean() || search[0].front.size() > 0,
-                SearchSettings.USUAL,
+                () -> cancelled.getAsBoolean() || (firstWillDo && search[0].front.size() > 0),
+                settings.search(),
                 unplaced);
         while (true) {
             boolean complete = search[0].throughAllShapes();

@@ -8,8 +8,11 @@ import drumfall.solver.brief.Brief;
 import drumfall.solver.brief.BriefChange;
 import drumfall.solver.explain.Nearest.Verdict;
 import drumfall.solver.rating.Rating;
+import drumfall.solver.samples.Briefs;
+import drumfall.solver.samples.SmallBriefs;
 import drumfall.solver.search.PlainLoops;
 import drumfall.solver.search.SearchListener;
+import drumfall.solver.search.TrainSearch;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -106,6 +109,39 @@ class NearestValuesTest {
 
         assertThat(nearest.verdict()).isEqualTo(Verdict.NONE);
         assertThat(nearest.standing()).hasValue(0);
+    }
+
+    /** Click and hands stand farther in then and weigh less on their arbors, by parts in a hundred million. */
+    @Test
+    void a_smaller_gap_can_meet_a_weight_that_is_missed_by_next_to_nothing() {
+        Brief brief = SmallBriefs.some(9, 1).stream()
+                .filter(candidate -> !front(candidate).isEmpty())
+                .map(candidate -> Briefs.with(
+                        candidate, "/objectives = [{\"figure\": \"recommended-weight\", \"resolution\": \"0.1 g\"}]"))
+                .findFirst()
+                .orElseThrow();
+        double lightest = front(brief).get(0).recommendedWeight();
+        double closer =
+                front(Briefs.with(brief, "/parts/gap = \"0.1 mm\"")).get(0).recommendedWeight();
+        assertThat(closer).isLessThan(lightest);
+        Brief missed = Briefs.with(brief, "/weight/limit = \"%.12f kg\"".formatted((lightest + closer) / 2));
+        Clashes clashes = ClashLister.of(missed, 6, SearchListener.SILENT, () -> false);
+        Easing gap = Easing.of(missed).stream()
+                .filter(easing -> easing.pointer().equals("/parts/gap"))
+                .findFirst()
+                .orElseThrow();
+
+        Nearest nearest = NearestValues.of(missed, gap, clashes, () -> false);
+
+        assertThat(clashes.list()).isNotEmpty();
+        assertThat(nearest.verdict()).isEqualTo(Verdict.NEAREST);
+        assertThat(front(Briefs.with(missed, "/parts/gap = \"" + nearest.value() + "\"")))
+                .isNotEmpty();
+    }
+
+    private static List<Rating> front(Brief brief) {
+        return TrainSearch.unexplained(brief, SearchListener.SILENT, () -> false)
+                .front();
     }
 
     @Test

@@ -49,8 +49,8 @@ class RefusedTrainsTest {
         return SmallBriefs.some(FULL ? 300 : 6, 8000).stream()
                 .map(brief -> DynamicTest.dynamicTest(brief.name(), () -> {
                     boolean exists = PlainLoops.feasible(brief).stream().anyMatch(rating -> lucky(rating.train(), 40));
-                    Existence found =
-                            TrainSearch.existence(new TrainRater(brief), () -> false, train -> blame(train, 40));
+                    Existence found = TrainSearch.existence(
+                            new TrainRater(brief), () -> false, QuestionSettings.USUAL, train -> blame(train, 40));
                     assertThat(found.some()).isEqualTo(exists);
                     assertThat(found.none()).isEqualTo(!exists);
                 }));

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.ui.app;
 
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.simpleNameEndingWith;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
@@ -63,6 +65,18 @@ class UiLayersTest {
             .mayOnlyBeAccessedByLayers("train", "look", "mesh", "power", "placed", "easing", "view", "app")
             .whereLayer("work")
             .mayOnlyBeAccessedByLayers("presenter", "app");
+
+    /** Shortcuts change no answer, so that nobody who asks has a choice to make; tests of the solver turn them off. */
+    @ArchTest
+    static final ArchRule nobody_turns_a_shortcut_of_the_solver_off = noClasses()
+            .should()
+            .dependOnClassesThat(simpleNameEndingWith("Shortcut").and(resideInAPackage("drumfall.solver..")))
+            .orShould()
+            .dependOnClassesThat()
+            .haveFullyQualifiedName("drumfall.solver.search.SearchSettings")
+            .orShould()
+            .dependOnClassesThat()
+            .haveFullyQualifiedName("drumfall.solver.search.QuestionSettings");
 
     @ArchTest
     static final ArchRule presenters_know_no_components = noClasses()
