@@ -107,14 +107,8 @@ final class TrialWords {
                         option.cell().numbers().get(i) < tried.cell().numbers().get(i))
                 .mapToObj(i -> difference(brief.objectives().get(i), tried, option, i, key));
         Stream<String> less = room.filter(wanted -> wanted.less(option, tried)).stream()
-                .map(wanted -> difference(wanted, tried, option, key));
+                .map(wanted -> Texts.of("tried.room", wanted.name(), wanted.shown(option), wanted.shown(tried)));
         return Stream.concat(objectives, less).collect(Collectors.joining(", "));
-    }
-
-    private static String difference(RoomWording room, Rating tried, Rating option, String key) {
-        double was = room.size(tried).orElseThrow();
-        double is = room.size(option).orElseThrow();
-        return Texts.of(key, room.name(), room.shown(was - is), room.shown(is), room.shown(was));
     }
 
     private String difference(Objective objective, Rating tried, Rating option, int index, String key) {

@@ -187,15 +187,7 @@ final class WhyReport {
     }
 
     private static String difference(RoomWording room, Rating own, Rating option) {
-        double was = room.size(own).orElseThrow();
-        double is = room.size(option).orElseThrow();
-        return Phrases.phrase(
-                "why.beaten.room",
-                room.name(),
-                room.shown(is),
-                room.shown(was),
-                room.shown(was - is),
-                room.resolution());
+        return Phrases.phrase("why.beaten.room", room.name(), room.shown(option), room.shown(own), room.resolution());
     }
 
     List<String> lines(int number, Rating chosen, List<Cost> costs, boolean complete) {
@@ -204,6 +196,7 @@ final class WhyReport {
         lines.add(Phrases.phrase(
                 "why.cost.option", number, FigureWording.train(chosen.train()), figures.recommendedWeight(chosen)));
         costs.forEach(cost -> lines.add("  " + easings.line(cost)));
+        room.ifPresent(wanted -> lines.add(Phrases.phrase("why.cost.room", wanted.name())));
         if (!complete) {
             lines.add(Phrases.phrase("why.cost.ended"));
         }

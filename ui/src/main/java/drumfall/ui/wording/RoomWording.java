@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
+import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
  * Words and figures for the room that movements take, where a brief wants it small: as trains are told apart by it, rounded up
@@ -65,18 +66,19 @@ public record RoomWording(LeastRoom least, int objectives, FigureWording figures
         return steps(rating).isPresent();
     }
 
+    private Optional<BigFraction> exact(Rating rating) {
+        return steps(rating).stream()
+                .mapToObj(steps -> least.resolution().exact().multiply(BigInteger.valueOf(steps)))
+                .findFirst();
+    }
+
     /**
      * The room that a train takes, rounded up to whole steps, m or m&sup2;; empty if it was not measured.
      *
      * @param rating of the brief
      */
     public OptionalDouble size(Rating rating) {
-        return steps(rating).stream()
-                .mapToDouble(steps -> least.resolution()
-                        .exact()
-                        .multiply(BigInteger.valueOf(steps))
-                        .doubleValue())
-                .findFirst();
+        return exact(rating).stream().mapToDouble(BigFraction::doubleValue).findFirst();
     }
 
     /**
@@ -92,12 +94,19 @@ public record RoomWording(LeastRoom least, int objectives, FigureWording figures
     }
 
     /**
-     * A size with as many digits as tell steps apart.
+     * The room that a train takes in words, with as many digits as tell steps apart; said to be that or less if it is small
+     * enough.
      *
-     * @param size m, for an area m&sup2;
+     * @param rating of a train whose room is known
      */
-    public String shown(double size) {
-        return figures.precise(least.figure().dimension(), size);
+    public String shown(Rating rating) {
+        BigFraction size = exact(rating).orElseThrow();
+        String words = figures.precise(least.figure().dimension(), size.doubleValue());
+        // A step less would be less than is enough, so it was not told.
+        boolean small = least.enough()
+                .filter(enough -> size.subtract(least.resolution().exact()).compareTo(enough.exact()) < 0)
+                .isPresent();
+        return small ? Words.BOOK.phrase("room.enough", words) : words;
     }
 
     /** The steps in which it is told apart, as typed. */
