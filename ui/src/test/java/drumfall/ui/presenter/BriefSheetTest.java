@@ -158,6 +158,12 @@ class BriefSheetTest {
         assertThat(edits.problems(row)).hasSize(1);
         enter("/frame/least/resolution", "");
         assertThat(edits.problems(row)).hasSize(1);
+        // Pillars stand where the frame has them, so that no plate over them could be made small.
+        assertThat(workspace.draft().at("/frame/pillars").isMissingNode()).isFalse();
+        enter("/frame/least/figure", "plate-area");
+        assertThat(edits.problems(row)).hasSize(1);
+        enter("/frame/least/figure", "");
+        assertThat(edits.problems(row)).isEmpty();
     }
 
     @Test

@@ -16,6 +16,7 @@ import drumfall.solver.train.Train;
 import drumfall.ui.design.BriefDraft;
 import drumfall.ui.presenter.TrialStanding.Better;
 import drumfall.ui.work.LatestDesk;
+import drumfall.ui.work.LongDesk;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -166,6 +167,16 @@ class LeastRoomTest {
                 .map(Better::words)
                 .findFirst()
                 .orElseThrow();
+    }
+
+    @Test
+    void what_easing_would_buy_is_said_to_leave_the_room_out() {
+        turns.solve(workspace);
+        EasingSheet sheet = new EasingSheet(workspace, new LongDesk(turns, "easing"));
+        sheet.ask();
+        assertThat(sheet.about()).endsWith("The room is left out of this: a lighter train may take more.");
+        sheet.stop();
+        turns.until(() -> !sheet.busy());
     }
 
     @Test
