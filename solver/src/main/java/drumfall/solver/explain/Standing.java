@@ -2,7 +2,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.solver.explain;
 
+import drumfall.solver.rating.Cell;
 import drumfall.solver.rating.Rating;
+import drumfall.solver.train.Train;
 import java.util.List;
 import java.util.stream.IntStream;
 
@@ -21,9 +23,9 @@ public record Standing(Rating rating, Place place, List<Integer> options) {
         MISSES,
         /** It is one of the listed options. */
         LISTED,
-        /** A listed option has the same objectives at their resolutions and stands for it. */
+        /** A listed option has the same objectives, and room where that counts, at their resolutions and stands for it. */
         STOOD_FOR,
-        /** A listed option is at least as good in every objective and better in one. */
+        /** A listed option is at least as good in every objective, and room where that counts, and better in one. */
         BEATEN,
         /** It meets the brief and nothing found so far beats it; the search was stopped before this train came up. */
         NOT_BEATEN_SO_FAR,
@@ -37,7 +39,9 @@ public record Standing(Rating rating, Place place, List<Integer> options) {
     }
 
     /**
-     * Holds a train against a front.
+     * Holds a train against a front. Where the brief wants the movement small, a train whose cell lacks the room that it takes
+     * is held by its objectives alone, as one without places is; see
+     * {@link drumfall.solver.rating.placing.LeastRooms#roomed}.
      *
      * @param rating of the train against the brief of the front
      * @param front the listed options in order
@@ -46,14 +50,20 @@ public record Standing(Rating rating, Place place, List<Integer> options) {
         if (!rating.feasible()) {
             return new Standing(rating, Place.MISSES, List.of());
         }
-        for (int i = 0; i < front.size(); i++) {
-            if (front.get(i).cell().equals(rating.cell())) {
-                boolean same = front.get(i).train().equals(rating.train());
-                return new Standing(rating, same ? Place.LISTED : Place.STOOD_FOR, List.of(i + 1));
-            }
+        List<Train> trains = front.stream().map(Rating::train).toList();
+        int listed = trains.indexOf(rating.train());
+        if (listed >= 0) {
+            return new Standing(rating, Place.LISTED, List.of(listed + 1));
+        }
+        int known = rating.cell().numbers().size();
+        List<Cell> cells =
+                front.stream().map(option -> option.cell().first(known)).toList();
+        int like = cells.indexOf(rating.cell());
+        if (like >= 0) {
+            return new Standing(rating, Place.STOOD_FOR, List.of(like + 1));
         }
         List<Integer> beating = IntStream.range(0, front.size())
-                .filter(i -> front.get(i).cell().dominates(rating.cell()))
+                .filter(i -> cells.get(i).dominates(rating.cell()))
                 .mapToObj(i -> i + 1)
                 .toList();
         return new Standing(rating, beating.isEmpty() ? Place.NOT_BEATEN_SO_FAR : Place.BEATEN, beating);

@@ -47,6 +47,15 @@ public record Cell(List<Long> numbers) {
     }
 
     /**
+     * The same cell without what stands behind its first numbers.
+     *
+     * @param count how many are kept, at most as many as there are
+     */
+    public Cell first(int count) {
+        return new Cell(numbers.subList(0, count));
+    }
+
+    /**
      * The cell number of one value: {@code floor(value / resolution)}, or for a resolution that is a share {@code r} of
      * the figure {@code floor(ln value / ln(1 + r))}. It never falls while the value rises.
      *

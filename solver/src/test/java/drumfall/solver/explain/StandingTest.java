@@ -9,10 +9,13 @@ import drumfall.solver.explain.Standing.Place;
 import drumfall.solver.rating.Rating;
 import drumfall.solver.samples.SmallBriefs;
 import drumfall.solver.search.PlainLoops;
+import drumfall.solver.train.Train;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Every train of small briefs finds its place on the front, and each place means what it says. */
 class StandingTest {
@@ -43,6 +46,54 @@ class StandingTest {
                 assertThat(named).isNotEmpty().allMatch(option -> option.cell().dominates(rating.cell()));
             default -> throw new AssertionError("The front is complete, so it beats every other train.");
         }
+    }
+
+    /** A listed train taking three steps of room, held against it another one with the same objectives. */
+    @ParameterizedTest
+    @CsvSource({"2, NOT_BEATEN_SO_FAR", "3, STOOD_FOR", "4, BEATEN", ", STOOD_FOR"})
+    void room_counts_where_it_is_known_of_the_train_held_against_the_front(Long room, Place place) {
+        List<Rating> front = fronted();
+        Rating other = like(front.get(0), front.get(1).train());
+
+        Standing standing = Standing.of(
+                room == null ? other : other.withRoom(room),
+                List.of(front.get(0).withRoom(3)));
+
+        assertThat(standing.place()).isEqualTo(place);
+        assertThat(standing.options()).hasSize(place == Place.NOT_BEATEN_SO_FAR ? 0 : 1);
+    }
+
+    /** A search that is stopped lists trains with the room that was searched, which is no less than they take. */
+    @Test
+    void a_listed_train_is_known_again_whatever_room_it_is_listed_with() {
+        Rating listed = fronted().get(0);
+        assertThat(Standing.of(listed.withRoom(3), List.of(listed.withRoom(7))).place())
+                .isEqualTo(Place.LISTED);
+        assertThat(Standing.of(listed, List.of(listed.withRoom(7))).place()).isEqualTo(Place.LISTED);
+    }
+
+    private static List<Rating> fronted() {
+        return SmallBriefs.some(20, 1).stream()
+                .map(PlainLoops::front)
+                .filter(front -> front.size() > 1)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** Another train with the figures of a rating. */
+    private static Rating like(Rating rating, Train train) {
+        return new Rating(
+                train,
+                rating.demands(),
+                rating.objectiveValues(),
+                rating.cell(),
+                rating.durationRoundedDown(),
+                rating.weight(),
+                rating.recommendedWeight(),
+                rating.leastSmoothest(),
+                rating.leastRoughest(),
+                rating.pendulumLength(),
+                rating.filamentMass());
     }
 
     @Test

@@ -94,9 +94,15 @@ public final class BriefEdits {
             return;
         }
         BriefDraft draft = workspace.draft();
-        boolean left = typed.isBlank() && line.field().optionalAt().isPresent();
-        BriefDraft changed = left ? draft.without(line.pointer()) : draft.with(line.pointer(), node(line, typed));
+        BriefDraft changed = RoomEdits.concern(line.pointer())
+                ? RoomEdits.entered(draft, line.pointer(), typed)
+                : entered(draft, line, typed);
         workspace.edit(Texts.of("step.edit", row.label(line)), changed, Optional.of(line.pointer()));
+    }
+
+    private static BriefDraft entered(BriefDraft draft, SheetLine line, String typed) {
+        boolean left = typed.isBlank() && line.mayBeLeftOut();
+        return left ? draft.without(line.pointer()) : draft.with(line.pointer(), node(line, typed));
     }
 
     private static JsonNode node(SheetLine line, String typed) {

@@ -189,7 +189,13 @@ public final class EasingSheet {
 
     /** What is being asked about: the train and its weight; empty before anything is asked. */
     public String about() {
-        return asked.map(known -> Texts.of("easing.about", known.train())).orElse("");
+        return asked.map(EasingSheet::words).orElse("");
+    }
+
+    /** Eased briefs are searched in all the room that their frames have. */
+    private static String words(Asked known) {
+        boolean roomCounts = known.brief().frame().least().isPresent();
+        return Texts.of(roomCounts ? "easing.about.room" : "easing.about", known.train());
     }
 
     /** That the answers are about another brief or train than those on the screen; empty if they are not. */

@@ -128,15 +128,21 @@ public enum FrontColumn {
         return ShownFigure.of(dimension, value, units, rounding);
     }
 
-    /** The columns shown at first: the objectives and the duration. */
+    /** The columns shown at first: the objectives, the room if it is wanted small, and the duration. */
     public static List<FrontColumn> usual(Brief brief) {
         List<FrontColumn> columns = new ArrayList<>(brief.objectives().stream()
                 .map(objective -> of(objective.figure()))
                 .toList());
+        room(brief).ifPresent(columns::add);
         if (!columns.contains(DURATION)) {
             columns.add(DURATION);
         }
         return columns;
+    }
+
+    /** The column of the room that a brief wants small; empty if it does not. */
+    public static Optional<FrontColumn> room(Brief brief) {
+        return brief.frame().least().map(least -> valueOf(least.figure().name()));
     }
 
     /** The column of an objective. */

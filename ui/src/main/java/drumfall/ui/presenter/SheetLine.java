@@ -47,6 +47,11 @@ public record SheetLine(String pointer, Kind kind, SheetField field) {
         return pointer.substring(pointer.lastIndexOf('/') + 1);
     }
 
+    /** Whether the entry, or a group around it, may be left out. */
+    public boolean mayBeLeftOut() {
+        return field.optionalAt().isPresent();
+    }
+
     /** The words to choose from. */
     public List<String> choices() {
         return field.choices();

@@ -31,6 +31,17 @@ public record SheetRow(String pointer, List<SheetLine> lines) {
         return Texts.of("entry." + line.name());
     }
 
+    /** What is worth knowing about an entry: its own remark, or its bounds; empty if there is neither. */
+    public String tip(SheetLine line) {
+        String key = "tip." + line.pointer().substring(1).replace('/', '.');
+        return Texts.has(key) ? Texts.of(key) : line.bounds();
+    }
+
+    /** Whether there is a word to choose that may be left out: its entries are not told by what stands in them. */
+    public boolean mayBeSwitchedOff() {
+        return lines.stream().anyMatch(line -> line.kind() == SheetLine.Kind.CHOICE && line.mayBeLeftOut());
+    }
+
     static String key(String pointer) {
         return "field" + pointer.replace('/', '.');
     }

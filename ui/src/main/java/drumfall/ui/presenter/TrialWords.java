@@ -10,29 +10,33 @@ import drumfall.solver.rating.DemandFigure;
 import drumfall.solver.rating.Rating;
 import drumfall.ui.presenter.TrialStanding.Better;
 import drumfall.ui.wording.FigureWording;
+import drumfall.ui.wording.RoomWording;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** Words for how a tried train stands to brief and front. */
 final class TrialWords {
     private final Brief brief;
     private final UnitSystem units;
     private final FigureWording figures;
+    private final Optional<RoomWording> room;
 
     TrialWords(Brief brief, UnitSystem units) {
         this.brief = brief;
         this.units = units;
         this.figures = FigureWording.in(units);
+        this.room = RoomWording.of(brief, figures);
     }
 
     /**
      * How a train stands.
      *
-     * @param tried the train
+     * @param tried the train, with the room that it takes where the brief wants that small and it has places
      * @param front the front of the same brief, if there is one yet
-     * @param places whether its arbors have places; asked only where nothing on a proved front beats it
+     * @param places whether its arbors have places; asked where nothing on a proved front beats it, or where room counts
      */
     TrialStanding of(Rating tried, Optional<Front> front, TriedTrain.Places places) {
         if (!tried.feasible()) {
@@ -41,6 +45,11 @@ final class TrialWords {
         if (front.isEmpty()) {
             return TrialStanding.plain(Texts.of("tried.unknown"));
         }
+        boolean placesCount = room.isPresent() && places != TriedTrain.Places.NONE;
+        if (placesCount && !room.get().known(tried)) {
+            return TrialStanding.plain(
+                    Texts.of("tried.room." + places.name(), room.get().name()));
+        }
         List<Rating> ratings = front.get().ratings();
         Standing standing = Standing.of(tried, ratings);
         List<Rating> named = standing.options().stream()
@@ -48,7 +57,7 @@ final class TrialWords {
                 .toList();
         return switch (standing.place()) {
             case LISTED -> TrialStanding.plain(Texts.of("tried.listed"));
-            case STOOD_FOR -> stoodFor(named.get(0));
+            case STOOD_FOR -> stoodFor(tried, named.get(0));
             case BEATEN -> beaten(tried, named);
             default ->
                 TrialStanding.plain(Texts.of(
@@ -70,11 +79,13 @@ final class TrialWords {
         return figure.demand().pointer();
     }
 
-    private TrialStanding stoodFor(Rating option) {
+    private TrialStanding stoodFor(Rating tried, Rating option) {
         String words = option.train().toString();
+        Optional<String> alike = room.filter(wanted -> wanted.known(tried)).map(RoomWording::name);
         return new TrialStanding(
-                Texts.of("tried.stood.by", words),
-                Texts.of("tried.stood"),
+                alike.map(name -> Texts.of("tried.stood.by.room", words, name))
+                        .orElseGet(() -> Texts.of("tried.stood.by", words)),
+                alike.map(name -> Texts.of("tried.stood.room", name)).orElseGet(() -> Texts.of("tried.stood")),
                 List.of(),
                 List.of(new Better(option.train(), "")));
     }
@@ -89,13 +100,15 @@ final class TrialWords {
         return new TrialStanding(shortly, sentence, List.of(), better);
     }
 
-    /** The objectives in which an option stands in a lower cell. */
+    /** The objectives in which an option stands in a lower cell, and the room where that counts and is less. */
     private String differences(Rating tried, Rating option, String key) {
-        return IntStream.range(0, brief.objectives().size())
+        Stream<String> objectives = IntStream.range(0, brief.objectives().size())
                 .filter(i ->
                         option.cell().numbers().get(i) < tried.cell().numbers().get(i))
-                .mapToObj(i -> difference(brief.objectives().get(i), tried, option, i, key))
-                .collect(Collectors.joining(", "));
+                .mapToObj(i -> difference(brief.objectives().get(i), tried, option, i, key));
+        Stream<String> less = room.filter(wanted -> wanted.less(option, tried)).stream()
+                .map(wanted -> Texts.of("tried.room", wanted.name(), wanted.shown(option), wanted.shown(tried)));
+        return Stream.concat(objectives, less).collect(Collectors.joining(", "));
     }
 
     private String difference(Objective objective, Rating tried, Rating option, int index, String key) {

@@ -6,6 +6,7 @@ import drumfall.solver.brief.Brief;
 import drumfall.solver.explain.Standing;
 import drumfall.solver.rating.Rating;
 import drumfall.solver.rating.TrainRater;
+import drumfall.solver.rating.placing.LeastRooms;
 import drumfall.solver.rating.placing.TrainPlacing;
 import drumfall.solver.train.Train;
 import drumfall.ui.work.LatestDesk;
@@ -18,14 +19,15 @@ import java.util.concurrent.atomic.AtomicBoolean;
  * Why the tried train is not on the front: the demands it misses, or the trains of the front that beat it and in what.
  *
  * <p>Used from the event thread. Demands and objectives are held against the front at once; only where nothing on a proved
- * front beats the train its arbors are placed, off the event thread.
+ * front beats the train its arbors are placed, off the event thread. Where the brief wants the movement small, they are placed
+ * first: what it takes counts beside the objectives.
  */
 public final class TriedTrain {
     private final Workspace workspace;
     private final LatestDesk desk;
     private final List<Runnable> listeners = new ArrayList<>();
     private Optional<Question> placing = Optional.empty();
-    private Places places = Places.SOUGHT;
+    private Placed placed = Placed.SOUGHT;
     private AtomicBoolean cancelled = new AtomicBoolean();
 
     private record Question(Brief brief, Train train) {}
@@ -36,6 +38,17 @@ public final class TriedTrain {
         FOUND,
         NONE,
         UNKNOWN
+    }
+
+    /**
+     * What came of placing.
+     *
+     * @param places whether there are places
+     * @param roomed the rating with the room that the train takes, where that counts and there are places
+     */
+    private record Placed(Places places, Optional<Rating> roomed) {
+        static final Placed SOUGHT = new Placed(Places.SOUGHT, Optional.empty());
+        static final Placed UNKNOWN = new Placed(Places.UNKNOWN, Optional.empty());
     }
 
     /**
@@ -76,7 +89,7 @@ public final class TriedTrain {
     private void follow() {
         Optional<Question> next = workspace
                 .trial()
-                .filter(this::nothingBeats)
+                .filter(rating -> roomCounts(rating) || nothingBeats(rating))
                 .map(rating -> new Question(workspace.brief(), rating.train()));
         if (next.equals(placing)) {
             return;
@@ -84,26 +97,43 @@ public final class TriedTrain {
         placing = next;
         cancelled.set(true);
         cancelled = new AtomicBoolean();
-        places = Places.SOUGHT;
+        placed = Placed.SOUGHT;
         next.ifPresentOrElse(this::place, desk::drop);
     }
 
     private void place(Question question) {
         AtomicBoolean stop = cancelled;
-        desk.ask(
-                () -> new TrainPlacing(new TrainRater(question.brief())).placeable(question.train(), stop::get),
-                found -> placed(found ? Places.FOUND : Places.NONE),
-                fault -> placed(Places.UNKNOWN));
+        desk.ask(() -> placed(question, stop), this::keep, fault -> keep(Placed.UNKNOWN));
     }
 
-    private void placed(Places answer) {
-        places = answer;
+    /** Off the event thread. */
+    private static Placed placed(Question question, AtomicBoolean stop) {
+        TrainRater rater = new TrainRater(question.brief());
+        if (question.brief().frame().least().isEmpty()) {
+            boolean found = new TrainPlacing(rater).placeable(question.train(), stop::get);
+            return new Placed(found ? Places.FOUND : Places.NONE, Optional.empty());
+        }
+        Rating plain = rater.rate(question.train());
+        Rating roomed = LeastRooms.roomed(rater, plain, stop::get);
+        return roomed.cell().equals(plain.cell())
+                ? new Placed(Places.NONE, Optional.empty())
+                : new Placed(Places.FOUND, Optional.of(roomed));
+    }
+
+    private void keep(Placed answer) {
+        placed = answer;
         tell();
     }
 
     /** The front if it answers the brief that the tried train is rated against. */
     private Optional<Front> front() {
         return workspace.front().filter(front -> !workspace.frontIsEarlier());
+    }
+
+    private boolean roomCounts(Rating rating) {
+        return rating.feasible()
+                && front().isPresent()
+                && workspace.brief().frame().least().isPresent();
     }
 
     private boolean nothingBeats(Rating rating) {
@@ -114,8 +144,16 @@ public final class TriedTrain {
 
     /** How the tried train stands; empty if none is tried. */
     public Optional<TrialStanding> standing() {
-        return workspace
-                .trial()
-                .map(rating -> new TrialWords(workspace.brief(), workspace.units()).of(rating, front(), places));
+        return workspace.trial().map(rating -> {
+            Placed known = known(rating);
+            return new TrialWords(workspace.brief(), workspace.units())
+                    .of(known.roomed().orElse(rating), front(), known.places());
+        });
+    }
+
+    /** Whoever asks may have been told of another trial before this was. */
+    private Placed known(Rating rating) {
+        Question question = new Question(workspace.brief(), rating.train());
+        return placing.filter(question::equals).map(asked -> placed).orElse(Placed.SOUGHT);
     }
 }

@@ -5,11 +5,15 @@ package drumfall.ui.terminal;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import drumfall.solver.brief.Brief;
+import drumfall.solver.quantity.Quantity;
 import drumfall.solver.quantity.UnitSystem;
+import drumfall.solver.rating.Rating;
 import drumfall.solver.search.Clash;
 import drumfall.solver.search.HeldDemand;
 import drumfall.solver.search.SearchOutcome;
 import drumfall.ui.wording.DemandWording;
+import drumfall.ui.wording.FigureWording;
+import drumfall.ui.wording.RoomWording;
 import java.util.List;
 
 /** A front as JSON. */
@@ -24,12 +28,23 @@ final class FrontJson {
         var options = document.putArray("options");
         for (int i = 0; i < outcome.front().size(); i++) {
             ObjectNode option = options.addObject().put("option", i + 1);
-            TrainFields.put(option, brief, brief.name(), outcome.front().get(i), places.get(i));
+            Rating rating = outcome.front().get(i);
+            RoomWording.of(brief, FigureWording.in(UnitSystem.METRIC))
+                    .ifPresent(room -> room(option.putObject("leastRoom"), room, rating));
+            TrainFields.put(option, brief, brief.name(), rating, places.get(i));
         }
         if (outcome instanceof SearchOutcome.NoTrain none) {
             clash(document.putObject("clash"), brief, none.clash());
         }
         return document;
+    }
+
+    private static void room(ObjectNode group, RoomWording room, Rating rating) {
+        group.put("figure", room.least().figure().word());
+        JsonOutput.put(group, "size_SI", room.size(rating).orElse(Double.POSITIVE_INFINITY));
+        JsonOutput.put(group, "resolution_SI", room.least().resolution().si());
+        JsonOutput.put(
+                group, "enough_SI", room.least().enough().map(Quantity::si).orElse(Double.POSITIVE_INFINITY));
     }
 
     private static void clash(ObjectNode group, Brief brief, Clash clash) {

@@ -6,6 +6,8 @@ import drumfall.solver.brief.Arrangement;
 import drumfall.solver.brief.Brief;
 import drumfall.solver.brief.Objective;
 import drumfall.solver.brief.ObjectiveFigure;
+import drumfall.solver.brief.RoomFigure;
+import drumfall.solver.quantity.Dimension;
 import drumfall.solver.quantity.UnitSystem;
 import drumfall.solver.rating.Demand;
 import drumfall.solver.rating.Rating;
@@ -16,10 +18,12 @@ import drumfall.ui.wording.Cautions;
 import drumfall.ui.wording.DemandWording;
 import drumfall.ui.wording.FigureWording;
 import drumfall.ui.wording.LockWording;
+import drumfall.ui.wording.RoomWording;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
 
@@ -32,11 +36,13 @@ final class FrontTable {
     private final Brief brief;
     private final UnitSystem system;
     private final FigureWording figures;
+    private final Optional<RoomWording> room;
 
     FrontTable(Brief brief, UnitSystem system) {
         this.brief = brief;
         this.system = system;
         this.figures = FigureWording.in(system);
+        this.room = RoomWording.of(brief, figures);
     }
 
     List<String> lines(SearchOutcome outcome, List<TrainPlaces> places) {
@@ -82,10 +88,26 @@ final class FrontTable {
         lines.add("");
         lines.addAll(table(front, places).lines());
         lines.add("");
-        lines.addAll(Paragraph.lines(
-                List.of(Phrases.phrase("front.notes"), Phrases.phrase(placed() ? "front.placed" : "front.unplaced"))));
+        lines.addAll(Paragraph.lines(List.of(Phrases.phrase("front.notes"), sizes())));
         lines.addAll(Paragraph.lines(Cautions.ofTheHangingWeight()));
         return lines;
+    }
+
+    private String sizes() {
+        return room.map(FrontTable::sizes)
+                .orElseGet(() -> Phrases.phrase(placed() ? "front.placed" : "front.unplaced"));
+    }
+
+    private static String sizes(RoomWording room) {
+        return room.enough()
+                .map(enough -> Phrases.phrase("front.room.enough", room.name(), room.resolution(), enough))
+                .orElseGet(() -> Phrases.phrase("front.room", room.name(), room.resolution()));
+    }
+
+    /** The plate is no part of the size in words, so it stands by itself where trains are told apart by it. */
+    private boolean plateCounts() {
+        return room.filter(wanted -> wanted.least().figure() == RoomFigure.PLATE_AREA)
+                .isPresent();
     }
 
     private TextTable table(List<Rating> front, List<TrainPlaces> places) {
@@ -95,6 +117,9 @@ final class FrontTable {
                 .forEach(i -> headings.add(">" + FigureWording.name(objective(i).figure())));
         if (placed()) {
             headings.add(Phrases.phrase("front.size"));
+        }
+        if (plateCounts()) {
+            headings.add(Phrases.phrase("front.plate"));
         }
         TextTable table = new TextTable(headings);
         for (int option = 1; option <= front.size(); option++) {
@@ -124,6 +149,11 @@ final class FrontTable {
                     .map(new PlacesWording(figures)::size)
                     .orElseGet(() ->
                             Phrases.phrase("front.size." + places.standing().name())));
+        }
+        if (plateCounts()) {
+            cells.add(places.layout()
+                    .map(layout -> figures.figure(Dimension.AREA, layout.size().plateArea()))
+                    .orElse(""));
         }
         return cells;
     }

@@ -11,9 +11,12 @@ import drumfall.solver.explain.TrainNotation;
 import drumfall.solver.explain.WhyNoTrain;
 import drumfall.solver.rating.Rating;
 import drumfall.solver.rating.TrainRater;
+import drumfall.solver.rating.placing.LeastRooms;
 import drumfall.solver.search.SearchOutcome;
 import drumfall.solver.search.TrainSearch;
 import drumfall.solver.train.Train;
+import drumfall.ui.wording.FigureWording;
+import drumfall.ui.wording.RoomWording;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -87,10 +90,15 @@ final class WhyCommand implements Callable<Integer> {
     }
 
     private ExitCode train(Brief brief, Train asked, BooleanSupplier until) {
-        Rating rating = new TrainRater(brief).rate(asked);
+        TrainRater rater = new TrainRater(brief);
+        Rating rating = rater.rate(asked);
         Optional<SearchOutcome> outcome = rating.feasible() ? Optional.of(search(brief, until)) : Optional.empty();
         List<Rating> front = outcome.map(SearchOutcome::front).orElse(List.of());
-        Standing found = Standing.of(rating, front);
+        Optional<Rating> comparable = outcome.isPresent() ? roomed(rater, rating) : Optional.of(rating);
+        if (comparable.isEmpty()) {
+            return refused("why.noRoom", ExitCode.STOPPED);
+        }
+        Standing found = Standing.of(comparable.get(), front);
         Standing standing =
                 outcome.filter(SearchOutcome.Stopped.class::isInstance).isPresent() ? found : found.proved();
         print(
@@ -101,6 +109,18 @@ final class WhyCommand implements Callable<Integer> {
             case NOT_BEATEN_SO_FAR -> ExitCode.STOPPED;
             default -> until.getAsBoolean() ? ExitCode.STOPPED : ExitCode.DONE;
         };
+    }
+
+    /**
+     * The rating with the room that the train takes, where the brief wants that small and the train has places; empty if that
+     * is not known. A limit is the search's; one train is placed in moments.
+     */
+    private Optional<Rating> roomed(TrainRater rater, Rating rating) {
+        Rating roomed = LeastRooms.roomed(rater, rating, place.interrupted());
+        boolean unknown = RoomWording.of(rater.brief(), FigureWording.in(units.system()))
+                .filter(room -> !room.known(roomed))
+                .isPresent();
+        return unknown && place.interrupted().getAsBoolean() ? Optional.empty() : Optional.of(roomed);
     }
 
     private ExitCode costs(Brief brief, BooleanSupplier until) {

@@ -15,6 +15,8 @@ import drumfall.solver.explain.WhyNoTrain;
 import drumfall.solver.quantity.UnitSystem;
 import drumfall.solver.rating.Rating;
 import drumfall.ui.wording.DemandWording;
+import drumfall.ui.wording.FigureWording;
+import drumfall.ui.wording.RoomWording;
 import java.util.List;
 
 /** Answers to why, as JSON. */
@@ -86,6 +88,14 @@ final class WhyJson {
             JsonOutput.put(difference, "own_SI", own.objectiveValues().get(i));
             JsonOutput.put(difference, "option_SI", option.objectiveValues().get(i));
         });
+        RoomWording.of(brief, FigureWording.in(UnitSystem.METRIC))
+                .filter(room -> room.less(option, own))
+                .ifPresent(room -> {
+                    ObjectNode difference = differences.addObject();
+                    difference.put("figure", room.least().figure().word());
+                    JsonOutput.put(difference, "own_SI", room.size(own).orElseThrow());
+                    JsonOutput.put(difference, "option_SI", room.size(option).orElseThrow());
+                });
     }
 
     static ObjectNode of(Brief brief, int number, Rating chosen, List<Cost> costs, boolean complete) {

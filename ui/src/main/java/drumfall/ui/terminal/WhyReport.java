@@ -18,9 +18,11 @@ import drumfall.ui.wording.EasingWording;
 import drumfall.ui.wording.FigureWording;
 import drumfall.ui.wording.LockWording;
 import drumfall.ui.wording.PlaceWording;
+import drumfall.ui.wording.RoomWording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -34,12 +36,14 @@ final class WhyReport {
     private final FigureWording figures;
     private final DemandWording demands;
     private final EasingWording easings;
+    private final Optional<RoomWording> room;
 
     WhyReport(Brief brief, UnitSystem system) {
         this.brief = brief;
         this.figures = FigureWording.in(system);
         this.demands = new DemandWording(brief, system);
         this.easings = new EasingWording(system);
+        this.room = RoomWording.of(brief, figures);
     }
 
     List<String> lines(WhyNoTrain why) {
@@ -115,18 +119,19 @@ final class WhyReport {
             case MISSES -> missed(rating, lines);
             case LISTED ->
                 lines.add(Phrases.phrase("why.listed", standing.options().get(0)));
-            case STOOD_FOR -> {
-                int number = standing.options().get(0);
-                lines.add(Phrases.phrase(
-                        "why.stoodFor",
-                        number,
-                        FigureWording.train(front.get(number - 1).train())));
-            }
+            case STOOD_FOR -> lines.add(stoodFor(rating, standing.options().get(0), front));
             case BEATEN -> beaten(standing, front, lines);
             case NOT_BEATEN_SO_FAR -> lines.add(Phrases.phrase("why.notBeaten"));
             case NO_PLACES -> lines.add(Phrases.phrase("why.noPlaces"));
         }
         return lines;
+    }
+
+    private String stoodFor(Rating own, int number, List<Rating> front) {
+        String train = FigureWording.train(front.get(number - 1).train());
+        return room.filter(wanted -> wanted.known(own))
+                .map(wanted -> Phrases.phrase("why.stoodFor.room", number, train, wanted.name()))
+                .orElseGet(() -> Phrases.phrase("why.stoodFor", number, train));
     }
 
     private void missed(Rating rating, List<String> lines) {
@@ -150,6 +155,8 @@ final class WhyReport {
             Rating option = front.get(number - 1);
             lines.add(Phrases.phrase("why.beaten.option", number, FigureWording.train(option.train())));
             better(standing.rating(), option).forEach(i -> lines.add("  " + difference(i, standing.rating(), option)));
+            room.filter(wanted -> wanted.less(option, standing.rating()))
+                    .ifPresent(wanted -> lines.add("  " + difference(wanted, standing.rating(), option)));
         }
         if (options.size() > OPTIONS_IN_FULL) {
             lines.add(Phrases.phrase(
@@ -179,12 +186,17 @@ final class WhyReport {
                 figures.figure(objective.figure().dimension(), was - is));
     }
 
+    private static String difference(RoomWording room, Rating own, Rating option) {
+        return Phrases.phrase("why.beaten.room", room.name(), room.shown(option), room.shown(own), room.resolution());
+    }
+
     List<String> lines(int number, Rating chosen, List<Cost> costs, boolean complete) {
         List<String> lines = new ArrayList<>();
         lines.add(Phrases.phrase("why.cost", brief.name(), number));
         lines.add(Phrases.phrase(
                 "why.cost.option", number, FigureWording.train(chosen.train()), figures.recommendedWeight(chosen)));
         costs.forEach(cost -> lines.add("  " + easings.line(cost)));
+        room.ifPresent(wanted -> lines.add(Phrases.phrase("why.cost.room", wanted.name())));
         if (!complete) {
             lines.add(Phrases.phrase("why.cost.ended"));
         }

@@ -15,6 +15,7 @@ import java.awt.Rectangle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javax.swing.DefaultListCellRenderer;
 import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
@@ -74,8 +75,8 @@ final class BriefRow extends JPanel {
             label.setLabelFor(entry);
         }
         entry.setName(line.pointer());
-        if (!line.bounds().isEmpty()) {
-            entry.setToolTipText(line.bounds());
+        if (!row.tip(line).isEmpty()) {
+            entry.setToolTipText(row.tip(line));
         }
         if (manyEntries()) {
             entries.add(Parts.caption(row.entry(line)), "wmin 0");
@@ -88,9 +89,9 @@ final class BriefRow extends JPanel {
         entries.add(Parts.named(entry, row.label(line)), width + (choiceInRow ? ", sizegroupx a" : ""));
     }
 
-    /** So many entries stand below one another, each with its own caption. */
+    /** So many entries, or such as may all be empty, stand below one another, each with its own caption. */
     private boolean manyEntries() {
-        return row.lines().size() > MOST_BESIDE;
+        return row.lines().size() > MOST_BESIDE || row.mayBeSwitchedOff();
     }
 
     private JComponent field(SheetLine line) {
@@ -108,12 +109,15 @@ final class BriefRow extends JPanel {
     }
 
     private JComponent choice(SheetLine line) {
-        JComboBox<String> box = new JComboBox<>(line.choices().toArray(String[]::new));
+        Stream<String> off = line.mayBeLeftOut() ? Stream.of("") : Stream.empty();
+        JComboBox<String> box =
+                new JComboBox<>(Stream.concat(off, line.choices().stream()).toArray(String[]::new));
         box.setRenderer(new DefaultListCellRenderer() {
             @Override
             public java.awt.Component getListCellRendererComponent(
                     JList<?> list, Object value, int index, boolean selected, boolean focused) {
-                String text = Texts.has("choice." + value) ? Texts.of("choice." + value) : String.valueOf(value);
+                String key = "choice." + ("".equals(value) ? "off" : value);
+                String text = Texts.has(key) ? Texts.of(key) : String.valueOf(value);
                 return super.getListCellRendererComponent(list, text, index, selected, focused);
             }
         });

@@ -4,6 +4,7 @@ package drumfall.ui.view;
 
 import drumfall.solver.rating.Rating;
 import drumfall.ui.presenter.Aspect;
+import drumfall.ui.presenter.Front;
 import drumfall.ui.presenter.FrontColumn;
 import drumfall.ui.presenter.FrontSizes;
 import drumfall.ui.presenter.FrontView;
@@ -14,6 +15,7 @@ import drumfall.ui.view.look.Parts;
 import java.awt.CardLayout;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import javax.swing.BorderFactory;
@@ -48,6 +50,7 @@ final class FrontPlace implements Place {
             new MigLayout("insets 8lp 10lp 8lp 10lp, gap 6lp, wrap 1", "[grow,fill,0:0:]", "[][grow,fill,0:0:]"));
     private final JComboBox<FrontColumn> across = axis("front.axis.across");
     private final JComboBox<FrontColumn> up = axis("front.axis.up");
+    private Optional<FrontColumn> room;
 
     /**
      * The place.
@@ -62,6 +65,7 @@ final class FrontPlace implements Place {
         this.sizes = sizes;
         this.rows = new FrontRows(sizes);
         List<FrontColumn> usual = FrontColumn.usual(workspace.brief());
+        room = FrontColumn.room(workspace.brief());
         rows.show(usual);
         table = new FrontTable(workspace, rows);
         scatter = new FrontScatter(workspace, rows, usual.get(0), usual.get(Math.min(1, usual.size() - 1)));
@@ -74,6 +78,7 @@ final class FrontPlace implements Place {
         sizes.listen(scatter::repaint);
         refresh();
         table.structure(() -> {}, workspace.chosen().map(Rating::train));
+        wantSizes();
     }
 
     private void build() {
@@ -160,6 +165,20 @@ final class FrontPlace implements Place {
         wantSizes();
     }
 
+    /** The room comes into sight as soon as trains are told apart by it, and goes when they no longer are. */
+    private void followRoom() {
+        Optional<FrontColumn> wanted = workspace.front().map(Front::brief).flatMap(FrontColumn::room);
+        if (workspace.front().isEmpty() || wanted.equals(room)) {
+            return;
+        }
+        List<FrontColumn> shown = new ArrayList<>(rows.columns());
+        room.ifPresent(shown::remove);
+        wanted.filter(column -> !shown.contains(column)).ifPresent(shown::add);
+        room = wanted;
+        table.structure(() -> rows.show(shown), workspace.chosen().map(Rating::train));
+        wantSizes();
+    }
+
     private void changed(Aspect aspect) {
         switch (aspect) {
             case FRONT, BRIEF -> refresh();
@@ -178,6 +197,7 @@ final class FrontPlace implements Place {
         FrontView view = FrontView.of(workspace);
         headings(view);
         boolean trains = view.body() == FrontView.Body.TRAINS;
+        followRoom();
         table.structure(() -> rows.show(workspace.front()), workspace.chosen().map(Rating::train));
         state.show(view);
         across.setVisible(trains);

@@ -46,6 +46,8 @@ class JsonFieldsTest {
     void fields_of_a_front() {
         Set<String> written = fields(bench.run("solve", "@every.json", "--json").json());
         written.addAll(fields(bench.run("solve", "@none.json", "--json").json()));
+        bench.writeEdited("room.json", "/frame/least", RoomCommandTest.ONE_ROUND);
+        written.addAll(fields(bench.run("solve", "@room.json", "--json").json()));
         written.remove("options[]");
         assertThat(written).containsExactlyElementsOf(FieldsCommand.fields("solve"));
     }
