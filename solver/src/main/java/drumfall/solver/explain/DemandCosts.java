@@ -6,11 +6,13 @@ import drumfall.solver.brief.Brief;
 import drumfall.solver.brief.BriefChange;
 import drumfall.solver.brief.Objective;
 import drumfall.solver.brief.ObjectiveFigure;
+import drumfall.solver.layout.SizeLimit;
 import drumfall.solver.quantity.Dimension;
 import drumfall.solver.quantity.Quantity;
 import drumfall.solver.rating.Cell;
 import drumfall.solver.rating.Rating;
 import drumfall.solver.rating.TrainRater;
+import drumfall.solver.rating.placing.LeastRooms;
 import drumfall.solver.rating.placing.TrainPlacing;
 import drumfall.solver.search.SearchListener;
 import drumfall.solver.search.SearchOutcome;
@@ -21,13 +23,15 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
 
 /**
  * What the demands of a brief cost a chosen train: each figure is eased by itself, the changed brief is searched, and the
- * lightest train that is no worse in every other objective is held beside the chosen one.
+ * lightest train that is no worse in every other objective, and takes no more of the room that the brief wants small, is
+ * held beside the chosen one.
  *
  * <p>Objectives are told apart by their resolution, as on the front: a gain is told only where the weight falls into a lower
  * cell.
@@ -40,9 +44,12 @@ public final class DemandCosts {
     private final int weight;
     private final Rating chosen;
     private final ExplainSettings settings;
+    /** The room that the chosen train takes, if the brief wants that small: lighter trains that take more do not count. */
+    private final Optional<SizeLimit> room;
 
-    private DemandCosts(Brief brief, Train chosen, ExplainSettings settings) {
+    private DemandCosts(Brief brief, Train chosen, ExplainSettings settings, BooleanSupplier cancelled) {
         this.settings = settings;
+        this.room = room(brief, chosen, cancelled);
         List<Objective> asked = new ArrayList<>(brief.objectives());
         if (asked.stream().noneMatch(objective -> objective.figure() == ObjectiveFigure.RECOMMENDED_WEIGHT)) {
             asked.add(WEIGHT);
@@ -53,6 +60,14 @@ public final class DemandCosts {
                 .findFirst()
                 .orElseThrow();
         this.chosen = new TrainRater(brief.withObjectives(objectives)).rate(chosen);
+    }
+
+    private static Optional<SizeLimit> room(Brief brief, Train chosen, BooleanSupplier cancelled) {
+        TrainRater rater = new TrainRater(brief);
+        return LeastRooms.of(rater, new TrainPlacing(rater)).flatMap(rooms -> {
+            OptionalLong steps = rooms.steps(chosen, cancelled);
+            return steps.isPresent() ? Optional.of(rooms.limit(steps.getAsLong())) : Optional.empty();
+        });
     }
 
     /**
@@ -78,7 +93,7 @@ public final class DemandCosts {
             SearchListener listener,
             BooleanSupplier cancelled,
             ExplainSettings settings) {
-        DemandCosts costs = new DemandCosts(brief, chosen, settings);
+        DemandCosts costs = new DemandCosts(brief, chosen, settings, cancelled);
         List<Cost> known = new ArrayList<>();
         for (CostStep step : CostStep.of(brief)) {
             if (cancelled.getAsBoolean()) {
@@ -95,7 +110,10 @@ public final class DemandCosts {
     private Cost cost(CostStep step, SearchListener listener, BooleanSupplier cancelled) {
         Brief asked = step.brief().withObjectives(objectives);
         SearchOutcome outcome = TrainSearch.unexplained(
-                settings.take(ExplainShortcut.NO_HEAVIER) ? noHeavier(asked, cancelled) : asked, listener, cancelled);
+                settings.take(ExplainShortcut.NO_HEAVIER) ? noHeavier(asked, cancelled) : asked,
+                room,
+                listener,
+                cancelled);
         Optional<Rating> best = outcome.front().stream()
                 .filter(rating -> noWorseElsewhere(rating.cell()))
                 .min(Comparator.comparingDouble(Rating::recommendedWeight))
@@ -124,7 +142,9 @@ public final class DemandCosts {
         if (!still.feasible()
                 || !noWorseElsewhere(still.cell())
                 || edge >= changed.weight().limit().si()
-                || !new TrainPlacing(rater).placeable(chosen.train(), cancelled)) {
+                || new TrainPlacing(rater)
+                        .blame(chosen.train(), room, cancelled)
+                        .isPresent()) {
             return changed;
         }
         String limit = BigDecimal.valueOf(edge).toPlainString() + " kg";

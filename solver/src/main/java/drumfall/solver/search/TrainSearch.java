@@ -9,6 +9,7 @@ import drumfall.solver.halves.LowerHalves;
 import drumfall.solver.halves.PairFront;
 import drumfall.solver.halves.UpperHalf;
 import drumfall.solver.halves.UpperHalves;
+import drumfall.solver.layout.SizeLimit;
 import drumfall.solver.rating.Blame;
 import drumfall.solver.rating.CellFront;
 import drumfall.solver.rating.PlaneLimits;
@@ -168,6 +169,27 @@ public final class TrainSearch {
      */
     public static SearchOutcome unexplained(Brief brief, SearchListener listener, BooleanSupplier cancelled) {
         return unexplained(brief, listener, cancelled, SearchSettings.USUAL);
+    }
+
+    /**
+     * The same for trains in a limited room.
+     *
+     * @param brief the brief
+     * @param room what layouts may measure at most, beside what the brief asks
+     * @param listener is told how it goes on
+     * @param cancelled asked all the time; once true the search ends within a tenth of a second
+     */
+    public static SearchOutcome unexplained(
+            Brief brief, Optional<SizeLimit> room, SearchListener listener, BooleanSupplier cancelled) {
+        TrainRater rater = new TrainRater(brief);
+        TrainPlacing placing = new TrainPlacing(rater);
+        return new TrainSearch(
+                        packing(rater, cancelled, SearchSettings.USUAL),
+                        listener,
+                        cancelled,
+                        SearchSettings.USUAL,
+                        train -> placing.blame(train, room, cancelled))
+                .found();
     }
 
     static SearchOutcome unexplained(

@@ -10,9 +10,14 @@ import drumfall.solver.brief.ObjectiveFigure;
 import drumfall.solver.quantity.Dimension;
 import drumfall.solver.quantity.Quantity;
 import drumfall.solver.rating.Rating;
+import drumfall.solver.rating.TrainRater;
+import drumfall.solver.rating.placing.LeastRooms;
+import drumfall.solver.rating.placing.TrainPlacing;
+import drumfall.solver.samples.Briefs;
 import drumfall.solver.samples.SmallBriefs;
 import drumfall.solver.search.PlainLoops;
 import drumfall.solver.search.SearchListener;
+import drumfall.solver.search.TrainSearch;
 import drumfall.solver.train.Train;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -72,6 +77,60 @@ class DemandCostsTest {
         assertThat(cost.proved()).isTrue();
         assertThat(cost.best()).isEqualTo(lightest);
         assertThat(cost.gain()).isEqualTo(gain);
+    }
+
+    /** The chosen train is on the front for the room it takes alone: lighter trains are there, and take more. */
+    @Test
+    void where_little_room_is_wanted_no_gain_takes_more_room_than_the_chosen_train() {
+        Brief brief = briefWithLeastHeight();
+        Rating chosen = TrainSearch.run(brief, SearchListener.SILENT, () -> false).front().stream()
+                .max(Comparator.comparingDouble(Rating::recommendedWeight))
+                .orElseThrow();
+        LeastRooms rooms = rooms(brief);
+        long limit = rooms.steps(chosen.train(), () -> false).orElseThrow();
+        Rating rated = new TrainRater(brief).rate(chosen.train());
+
+        List<Cost> frames = costs(brief, chosen.train(), () -> false).stream()
+                .filter(cost ->
+                        cost.step().easing().pointer().matches("/frame/(width|depth)|/weight/limit|/fall/height"))
+                .toList();
+
+        assertThat(frames).hasSizeGreaterThan(1);
+        for (Cost cost : frames) {
+            LeastRooms there = rooms(cost.step().brief());
+            Optional<Rating> lightest = PlainLoops.feasible(cost.step().brief()).stream()
+                    .filter(rating -> rating.recommendedWeight() <= chosen.recommendedWeight() * 1.01)
+                    .filter(rating -> there.steps(rating.train(), () -> false).orElse(Long.MAX_VALUE) <= limit)
+                    .min(Comparator.comparingDouble(Rating::recommendedWeight));
+            double gain = lightest.filter(rating -> rating.cell().numbers().get(0)
+                            < rated.cell().numbers().get(0))
+                    .map(rating -> chosen.recommendedWeight() - rating.recommendedWeight())
+                    .orElse(0.0);
+            assertThat(cost.gain()).as(cost.step().easing().pointer()).isEqualTo(gain);
+        }
+    }
+
+    private static LeastRooms rooms(Brief brief) {
+        TrainRater rater = new TrainRater(brief);
+        return LeastRooms.of(rater, new TrainPlacing(rater)).orElseThrow();
+    }
+
+    private static Brief briefWithLeastHeight() {
+        return SmallBriefs.some(30, 11_000).stream()
+                .map(brief -> Briefs.with(
+                        brief,
+                        "/frame/depth = \"100 mm\" & /frame/width = \"240 mm\" & /frame/height = \"350 mm\""
+                                + " & /frame/arrangement = \"upright\" & /parts/hubWall = \"1.2 mm\""
+                                + " & /teeth/modules = [\"1 mm\", \"1.75 mm\"] & /weight/limit = \"100 kg\""
+                                + " & /objectives = [{\"figure\": \"recommended-weight\", \"resolution\": \"0.5 %\"}]"
+                                + " & /frame/least = {\"figure\": \"movement-height\", \"resolution\": \"2 mm\"}"))
+                .filter(brief -> PlainLoops.feasible(brief).size() <= 250)
+                .filter(brief -> TrainSearch.run(brief, SearchListener.SILENT, () -> false)
+                                .front()
+                                .size()
+                        > 1)
+                .findFirst()
+                .orElseThrow();
     }
 
     @Test

@@ -298,8 +298,10 @@ class RoomCommandTest {
     }
 
     @Test
-    void what_demands_cost_is_said_to_leave_the_room_out() {
+    void what_demands_cost_counts_no_train_that_takes_more_room() {
         Run run = bench.run("why", "@several.json", "--cost", "--limit", "1 min");
-        assertThat(run.out()).contains("The movement height is left out of this: a lighter train may take more");
+        assertThat(run.out())
+                .contains(
+                        "The brief wants the movement height small: trains that take more of it than this option do not count");
     }
 }
