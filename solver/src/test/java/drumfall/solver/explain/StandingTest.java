@@ -73,7 +73,12 @@ class StandingTest {
     }
 
     private static List<Rating> fronted() {
-        return SmallBriefs.some(20, 1).stream()
+        return Fronted.FRONT;
+    }
+
+    /** Found once. */
+    private static final class Fronted {
+        static final List<Rating> FRONT = SmallBriefs.some(20, 1).stream()
                 .map(PlainLoops::front)
                 .filter(front -> front.size() > 1)
                 .findFirst()

@@ -59,7 +59,7 @@ class RefusedTrainsTest {
     /** Some halves are to blame by themselves. */
     @TestFactory
     Stream<DynamicTest> the_front_is_that_of_the_trains_that_can_be_built_where_halves_are_to_blame() {
-        return SmallBriefs.some(FULL ? 600 : 10, 8500).stream()
+        return SmallBriefs.some(FULL ? 600 : 5, 8500).stream()
                 .map(brief -> DynamicTest.dynamicTest(
                         brief.name(), () -> sameFront(brief, RefusedTrainsTest::halfToBlame, SearchSettings.USUAL)));
     }

@@ -45,7 +45,7 @@ class RoomSearchTest {
 
     /** Drawn once; apart from the tests' class, whose initialization searching threads would wait for. */
     private static final class Drawn {
-        static final List<Brief> BRIEFS = briefs(FULL ? 100 : 5, 11_000);
+        static final List<Brief> BRIEFS = briefs(FULL ? 100 : 4, 11_000);
     }
 
     private static final Map<Brief, List<Rating>> PLAIN = new ConcurrentHashMap<>();

@@ -124,8 +124,19 @@ class RoomCommandTest {
             double listed = option.at("/leastRoom/size_SI").doubleValue();
             assertThat(listed).isGreaterThanOrEqualTo(shown).isLessThan(shown + step);
         });
-        assertThat(bench.run("solve", "@" + figure + ".json").lines().get(2).endsWith("plate"))
-                .isEqualTo(figure.equals("plate-area"));
+    }
+
+    /** Width, height and depth stand in one column, which hides the area. */
+    @ParameterizedTest
+    @CsvSource({"movement-width, 10 mm, 400 mm, false", "plate-area, 10 cm2, 2000 cm2, true"})
+    void the_plate_alone_has_a_column_of_its_own(String figure, String resolution, String enough, boolean column) {
+        bench.writeEdited(
+                "column.json",
+                "/frame/least",
+                "{\"figure\": \"%s\", \"resolution\": \"%s\", \"enough\": \"%s\"}"
+                        .formatted(figure, resolution, enough));
+        assertThat(bench.run("solve", "@column.json").lines().get(2).endsWith("plate"))
+                .isEqualTo(column);
     }
 
     @Test

@@ -159,13 +159,16 @@ final class FreeCorner {
     }
 
     private void considerPoint(double x, double y) {
-        Place point = new Place((long) x, (long) y);
-        if (isInside(point.x(), point.y())) {
-            double away = point.distance(middle());
-            if (away < least && near.stream().noneMatch(obstacle -> obstacle.blocks(point.x(), point.y()))) {
-                nearest = point;
-                least = away;
-            }
+        long atX = (long) x;
+        long atY = (long) y;
+        if (!isInside(atX, atY)) {
+            return;
+        }
+        Place point = new Place(atX, atY);
+        double away = point.distance(middle());
+        if (away < least && near.stream().noneMatch(obstacle -> obstacle.blocks(atX, atY))) {
+            nearest = point;
+            least = away;
         }
     }
 }

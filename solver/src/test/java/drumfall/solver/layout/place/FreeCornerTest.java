@@ -43,6 +43,22 @@ class FreeCornerTest {
         assertThat(cornersOnly).isGreaterThan(CASES / 20);
     }
 
+    /** Both rings are over 0.9 m in radius; they cross beside the box and again 1.8 m below it, where no place can be. */
+    @Test
+    void edges_that_cross_again_further_away_than_a_place_can_be_do_not_matter() {
+        Part part = new Part(PartKind.WHEEL, 0);
+        Part pillar = new Part(PartKind.PILLAR, 0);
+        long down = -900_000_000;
+        long across = 100_000_000;
+        long radius = Math.round(Math.hypot((double) across, down - 10.0));
+        List<Obstacle> obstacles = List.of(
+                new Obstacle(part, pillar, 0, 0, down, 10 - down, false),
+                new Obstacle(part, pillar, across, 0, down, radius, false));
+        assertThat(new FreeCorner(new Box(-SIDE, -SIDE, SIDE, SIDE), obstacles).find())
+                .hasValueSatisfying(
+                        place -> assertThat(obstacles).noneMatch(obstacle -> obstacle.blocks(place.x(), place.y())));
+    }
+
     private static List<Obstacle> obstacles(Random random) {
         List<Obstacle> obstacles = new ArrayList<>();
         Part part = new Part(PartKind.WHEEL, 0);

@@ -11,6 +11,7 @@ import java.util.Arrays;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
 import net.miginfocom.swing.MigLayout;
+import org.assertj.swing.edt.GuiActionRunner;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -40,54 +41,62 @@ class WrappedRowTest {
     @ParameterizedTest
     @CsvSource({"400, 20", "320, 20", "319, 50", "210, 50", "209, 80", "100, 80"})
     void as_many_rows_as_the_width_makes_necessary(int width, int height) {
-        WrappedRow row = row(box(100, 20), box(100, 20), box(100, 20));
+        GuiActionRunner.execute(() -> {
+            WrappedRow row = row(box(100, 20), box(100, 20), box(100, 20));
 
-        laid(row, width);
+            laid(row, width);
 
-        assertThat(row.getHeight()).isEqualTo(height);
-        assertThat(row.getComponents())
-                .allSatisfy(part -> assertThat(
-                                new Rectangle(0, 0, row.getWidth(), row.getHeight()).contains(part.getBounds()))
-                        .isTrue());
+            assertThat(row.getHeight()).isEqualTo(height);
+            assertThat(row.getComponents())
+                    .allSatisfy(part -> assertThat(
+                                    new Rectangle(0, 0, row.getWidth(), row.getHeight()).contains(part.getBounds()))
+                            .isTrue());
+        });
     }
 
     @Test
     void what_is_hidden_takes_no_room() {
-        JPanel hidden = box(100, 20);
-        hidden.setVisible(false);
-        WrappedRow row = row(hidden, box(100, 20), box(100, 20));
+        GuiActionRunner.execute(() -> {
+            JPanel hidden = box(100, 20);
+            hidden.setVisible(false);
+            WrappedRow row = row(hidden, box(100, 20), box(100, 20));
 
-        laid(row, 210);
+            laid(row, 210);
 
-        assertThat(row.getHeight()).isEqualTo(20);
+            assertThat(row.getHeight()).isEqualTo(20);
+        });
     }
 
     @Test
     void text_fills_the_row_and_puts_what_follows_at_its_end() {
-        JTextArea text = new JTextArea("");
-        WrappedRow row = row(box(100, 20), text, box(100, 20));
+        GuiActionRunner.execute(() -> {
+            JTextArea text = new JTextArea("");
+            WrappedRow row = row(box(100, 20), text, box(100, 20));
 
-        laid(row, 400);
+            laid(row, 400);
 
-        assertThat(row.getComponent(2).getBounds()).isEqualTo(new Rectangle(300, 0, 100, 20));
-        assertThat(text.getWidth()).isEqualTo(180);
+            assertThat(row.getComponent(2).getBounds()).isEqualTo(new Rectangle(300, 0, 100, 20));
+            assertThat(text.getWidth()).isEqualTo(180);
+        });
     }
 
     /** It wraps within a form, which learns the height after the width. */
     @Test
     void a_form_gives_it_the_height_that_its_width_takes() {
-        WrappedRow row = row(box(100, 20), box(100, 20), box(100, 20));
-        JPanel form = new JPanel(new MigLayout("insets 0, gap 0, wrap 1", "[grow,fill,0:0:]", "[][grow,fill]"));
-        form.add(row, "growx, wmin 0");
-        form.add(new JPanel(), "grow");
+        GuiActionRunner.execute(() -> {
+            WrappedRow row = row(box(100, 20), box(100, 20), box(100, 20));
+            JPanel form = new JPanel(new MigLayout("insets 0, gap 0, wrap 1", "[grow,fill,0:0:]", "[][grow,fill]"));
+            form.add(row, "growx, wmin 0");
+            form.add(new JPanel(), "grow");
 
-        for (int width : new int[] {400, 250, 400}) {
-            form.setSize(width, 300);
-            form.doLayout();
-            // As the window does once the row has asked for it.
-            form.invalidate();
-            form.doLayout();
-            assertThat(row.getHeight()).isEqualTo(width == 250 ? 50 : 20);
-        }
+            for (int width : new int[] {400, 250, 400}) {
+                form.setSize(width, 300);
+                form.doLayout();
+                // As the window does once the row has asked for it.
+                form.invalidate();
+                form.doLayout();
+                assertThat(row.getHeight()).isEqualTo(width == 250 ? 50 : 20);
+            }
+        });
     }
 }
