@@ -5,6 +5,7 @@ package drumfall.solver.search;
 import drumfall.solver.layout.SizeLimit;
 import drumfall.solver.rating.Rating;
 import drumfall.solver.rating.placing.LeastRooms;
+import drumfall.solver.rating.placing.TrainPlacing;
 import drumfall.solver.train.Train;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -12,8 +13,10 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.BooleanSupplier;
+import java.util.function.Function;
 
 /**
  * Finds the front of a brief that asks for little room besides its objectives, by searching with less and less room (the
@@ -43,25 +46,34 @@ final class RoomSearch {
         this.cancelled = cancelled;
     }
 
-    /** How a search for trains in a limited room is made from one in larger room. */
-    interface Narrowing {
-        /**
-         * The next search.
-         *
-         * @param limit of the room
-         * @param fitting trains of the last front that go into it
-         * @param last search, in larger room
-         */
-        TrainSearch to(SizeLimit limit, List<Rating> fitting, TrainSearch last);
-    }
-
     /**
      * Searches in less and less room.
      *
-     * @param first in all the room there is
-     * @param narrowing makes the searches that follow
+     * @param search makes a search in all the room there is, of a listener
+     * @param placing places the trains
      */
-    SearchOutcome outcome(TrainSearch first, Narrowing narrowing) {
+    SearchOutcome outcome(Function<SearchListener, TrainSearch> search, TrainPlacing placing) {
+        TrainSearch first = search.apply(new Widened());
+        SearchOutcome found = inLessAndLess(first, placing);
+        return found.front().isEmpty() ? first.explained(found) : found;
+    }
+
+    /** Tells of what a search finds beside what is known of larger rooms. */
+    private final class Widened implements SearchListener {
+        @Override
+        public void frontChanged(List<Rating> found) {
+            Map<Train, Rating> both = new LinkedHashMap<>(known);
+            found.forEach(rating -> both.putIfAbsent(rating.train(), rating.withRoom(Long.MAX_VALUE)));
+            listener.frontChanged(unbeaten(both.values().stream().toList()));
+        }
+
+        @Override
+        public void progressed(SearchProgress progress) {
+            listener.progressed(progress);
+        }
+    }
+
+    private SearchOutcome inLessAndLess(TrainSearch first, TrainPlacing placing) {
         TrainSearch search = first;
         long room = Long.MAX_VALUE;
         while (true) {
@@ -80,15 +92,9 @@ final class RoomSearch {
             List<Rating> fitting = found.front().stream()
                     .filter(rating -> room(known.get(rating.train())) < most)
                     .toList();
-            search = narrowing.to(rooms.limit(room), fitting, search);
+            Optional<SizeLimit> limit = Optional.of(rooms.limit(room));
+            search = search.within(train -> placing.blame(train, limit, cancelled), fitting);
         }
-    }
-
-    /** What a search in hand has found, beside what is known of larger rooms. */
-    List<Rating> with(List<Rating> found) {
-        Map<Train, Rating> both = new LinkedHashMap<>(known);
-        found.forEach(rating -> both.putIfAbsent(rating.train(), rating.withRoom(Long.MAX_VALUE)));
-        return unbeaten(both.values().stream().toList());
     }
 
     /** A train whose room could not be measured before the work was cancelled takes that of the search at most. */

@@ -99,38 +99,12 @@ public final class TrainSearch {
         Optional<LeastRooms> rooms = LeastRooms.of(rater, placing);
         return rooms.isEmpty()
                 ? of(rater, placing, listener, cancelled, settings).outcome()
-                : inLeastRoom(rater, placing, rooms.get(), listener, cancelled, settings);
-    }
-
-    private static SearchOutcome inLeastRoom(
-            TrainRater rater,
-            TrainPlacing placing,
-            LeastRooms rooms,
-            SearchListener listener,
-            BooleanSupplier cancelled,
-            SearchSettings settings) {
-        RoomSearch roomSearch = new RoomSearch(rooms, listener, cancelled);
-        SearchListener widened = new SearchListener() {
-            @Override
-            public void frontChanged(List<Rating> front) {
-                listener.frontChanged(roomSearch.with(front));
-            }
-
-            @Override
-            public void progressed(SearchProgress progress) {
-                listener.progressed(progress);
-            }
-        };
-        TrainSearch first = of(rater, placing, widened, cancelled, settings);
-        SearchOutcome found = roomSearch.outcome(
-                first,
-                (limit, fitting, last) ->
-                        last.within(train -> placing.blame(train, Optional.of(limit), cancelled), fitting));
-        return found.front().isEmpty() ? first.explained(found) : found;
+                : new RoomSearch(rooms.get(), listener, cancelled)
+                        .outcome(widened -> of(rater, placing, widened, cancelled, settings), placing);
     }
 
     /** The same search where trains have less room: what is refused stays refused, and trains that fit stay found. */
-    private TrainSearch within(Function<Train, Optional<Blame>> unplacedThere, List<Rating> fitting) {
+    TrainSearch within(Function<Train, Optional<Blame>> unplacedThere, List<Rating> fitting) {
         TrainSearch next = new TrainSearch(all, listener, cancelled, settings, unplacedThere);
         if (settings.take(Shortcut.CARRY_OVER)) {
             next.rater = rater;
@@ -202,7 +176,8 @@ public final class TrainSearch {
         return explained(found());
     }
 
-    private SearchOutcome explained(SearchOutcome found) {
+    /** An outcome with the reason if there is no train. */
+    SearchOutcome explained(SearchOutcome found) {
         if (found instanceof SearchOutcome.Stopped || !found.front().isEmpty()) {
             return found;
         }

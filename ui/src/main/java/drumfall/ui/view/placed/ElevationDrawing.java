@@ -21,7 +21,7 @@ import java.util.Optional;
  * takes it back. With no arbor selected the arrow keys move the drawing.
  */
 final class ElevationDrawing extends PlacedCanvas {
-    private static final double MARGIN = 46;
+    private static final double MARGIN = 52;
     private static final double REACH = 5;
     private static final double KEY_ANGLE = Math.toRadians(2);
     private static final double FINE_ANGLE = Math.toRadians(0.2);
