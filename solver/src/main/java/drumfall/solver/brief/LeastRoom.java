@@ -20,7 +20,7 @@ import java.util.Optional;
 public record LeastRoom(
         RoomFigure figure,
 
-        @Measure(value = LENGTH, over = "0 mm", to = "1 m") @Measure(value = AREA, over = "0 cm2", to = "1 m2")
+        @Measure(value = LENGTH, from = "0.01 mm", to = "1 m") @Measure(value = AREA, from = "0.01 cm2", to = "1 m2")
         Quantity resolution,
 
         @Measure(value = LENGTH, over = "0 mm", to = "1 m") @Measure(value = AREA, over = "0 cm2", to = "1 m2")

@@ -145,6 +145,12 @@ class MalformedBriefTest {
             /drum/ratchet = {"teeth": 18, "toothDepth": "2 mm", "thickness": "6.1 mm"}; /drum/ratchet/thickness; "6.1 mm"; must find room ("6 mm") between great wheel and drum; make the ratchet thinner
             /drum/ratchet = {"teeth": 18, "toothDepth": "0.8 mm", "thickness": "5 mm"}; /drum/ratchet/toothDepth; "0.8 mm"; deeper than two nozzle widths ("0.4 mm" each), where the click bears; make the teeth deeper
             /pendulum/bob = {"diameter": "80 mm", "thickness": "20 mm", "behindPlate": "10 mm"}; /pendulum/bob/behindPlate; "10 mm"; a bob ("20 mm" thick) must swing clear of the back plate; hang it further back
+            /frame/least = {"figure": "movement-height", "resolution": "10 cm2"}; /frame/least/resolution; "10 cm2"; "movement-height" is told apart in steps of a length; write it in mm
+            /frame/pillars = remove & /frame/least = {"figure": "plate-area", "resolution": "10 mm"}; /frame/least/resolution; "10 mm"; "plate-area" is told apart in steps of an area; write it in cm²
+            /frame/least = {"figure": "movement-width", "resolution": "5 mm", "enough": "2 in2"}; /frame/least/enough; "2 in2"; "movement-width" is told apart in steps of a length; write it in mm
+            /frame/least = {"figure": "movement-depth", "resolution": "0 mm"}; /frame/least/resolution; "0 mm"; at least 0.01 mm; 1 m
+            /frame/arrangement = "unplaced" & /frame/least = {"figure": "movement-depth", "resolution": "1 mm"}; /frame/least/figure; "movement-depth"; left unplaced take no room; write another /frame/arrangement
+            /frame/pillars = {"diameter": "12 mm", "sideInset": "8 mm", "endInset": "8 mm"} & /frame/least = {"figure": "plate-area", "resolution": "10 cm2"}; /frame/least/figure; "plate-area"; a plate covers the pillars; make the height or the width small instead
             /frame/dialFromLeft = "221 mm";             /frame/dialFromLeft;        "221 mm";      the dial centre must lie in the frame, which measures "220 mm"; move it in
             /frame/dialFromBottom = "321 mm";           /frame/dialFromBottom;      "321 mm";      which measures "320 mm";                        make the frame larger
             /frame/width = "1001 mm";                   /frame/width;               "1001 mm";     at most 1 m;                                    more than 0 mm
@@ -238,6 +244,9 @@ class MalformedBriefTest {
             `/locks/meshes/0 = {"place": {"side": "above", "number": 2}, "wheel": 24, "leaves": 12, "module": "0.00125 m"}`
             `/locks/meshes/0 = {"place": {"side": "above", "number": 1}, "wheel": 90} & /locks/meshes/1 = {"place": {"side": "below", "number": 1}, "wheel": 90}`
             `/locks/meshesAbove = 2 & /locks/meshesBelow = 3 & /locks/falls = 2`
+            `/frame/least = {"figure": "movement-height", "resolution": "0.01 mm", "enough": "3 in"}`
+            `/frame/pillars = remove & /frame/least = {"figure": "plate-area", "resolution": "0.01 cm2", "enough": "1 m2"}`
+            `/frame/arrangement = "shallow" & /frame/least = {"figure": "movement-depth", "resolution": "1 mm"}`
             `/locks/drumDiameter = "48 mm" & /locks/escapeTeeth = 30`
             `/locks/drumDiameter = "2.6 cm" & /locks/escapeTeeth = 18`
             """)
