@@ -4,7 +4,9 @@ package drumfall.solver.halves;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Points kept in a tree of boxes, to tell quickly whether one of them is nowhere larger than a given point.
@@ -23,26 +25,19 @@ final class DominanceTree<T> {
         boolean mayReplace(double[] point, T entry, double[] asked);
     }
 
-    private static final class Entry<T> {
-        final double[] point;
-        final T content;
-
-        Entry(double[] point, T content) {
-            this.point = point;
-            this.content = content;
-        }
-    }
-
+    /** A leaf holds its points row by row in one array, so that going through them stays in the processor's cache. */
     private static final class Box<T> {
         final double[] smallest;
         final double[] largest;
-        List<Entry<T>> entries = new ArrayList<>();
+        double[] points;
+        List<T> contents = new ArrayList<>();
         Box<T> left;
         Box<T> right;
 
         Box(int dimensions) {
             smallest = new double[dimensions];
             largest = new double[dimensions];
+            points = new double[dimensions * (LEAF + 1)];
             Arrays.fill(smallest, Double.POSITIVE_INFINITY);
             Arrays.fill(largest, Double.NEGATIVE_INFINITY);
         }
@@ -53,12 +48,23 @@ final class DominanceTree<T> {
                 largest[i] = Math.max(largest[i], point[i]);
             }
         }
+
+        void put(double[] point, T content) {
+            System.arraycopy(point, 0, points, contents.size() * point.length, point.length);
+            contents.add(content);
+        }
+
+        double[] point(int index) {
+            return Arrays.copyOfRange(points, index * smallest.length, (index + 1) * smallest.length);
+        }
     }
 
     private final Box<T> root;
     private int size;
     /** Neighbours tend to be covered by the same entry, so the last that did is asked first. */
-    private Entry<T> recent;
+    private double[] recentPoint;
+
+    private T recent;
 
     DominanceTree(int dimensions) {
         this.root = new Box<>(dimensions);
@@ -76,52 +82,62 @@ final class DominanceTree<T> {
             box = growth(box.left, point) <= growth(box.right, point) ? box.left : box.right;
             box.stretch(point);
         }
-        box.entries.add(new Entry<>(point, content));
+        box.put(point, content);
         size++;
-        if (box.entries.size() > LEAF) {
+        if (box.contents.size() > LEAF) {
             split(box);
         }
     }
 
     /** Whether some entry is nowhere larger than the point asked about and may replace it. */
     boolean covers(double[] asked, Precedence<T> precedence) {
-        return size > 0 && ((recent != null && covers(recent, asked, precedence)) || covers(root, asked, precedence));
+        return size > 0
+                && ((recent != null
+                                && nowhereLarger(recentPoint, 0, asked)
+                                && precedence.mayReplace(recentPoint, recent, asked))
+                        || covers(root, asked, precedence));
     }
 
     private boolean covers(Box<T> box, double[] asked, Precedence<T> precedence) {
-        if (!nowhereLarger(box.smallest, asked)) {
+        if (!nowhereLarger(box.smallest, 0, asked)) {
             return false;
         }
         if (box.left != null) {
             return covers(box.left, asked, precedence) || covers(box.right, asked, precedence);
         }
-        for (Entry<T> entry : box.entries) {
-            if (covers(entry, asked, precedence)) {
-                recent = entry;
-                return true;
+        for (int i = 0; i < box.contents.size(); i++) {
+            if (nowhereLarger(box.points, i * asked.length, asked)) {
+                double[] point = box.point(i);
+                if (precedence.mayReplace(point, box.contents.get(i), asked)) {
+                    recentPoint = point;
+                    recent = box.contents.get(i);
+                    return true;
+                }
             }
         }
         return false;
     }
 
-    private boolean covers(Entry<T> entry, double[] asked, Precedence<T> precedence) {
-        return nowhereLarger(entry.point, asked) && precedence.mayReplace(entry.point, entry.content, asked);
-    }
-
     private void split(Box<T> box) {
         int axis = widestAxis(box);
-        box.entries.sort((a, b) -> Double.compare(a.point[axis], b.point[axis]));
-        int half = box.entries.size() / 2;
-        box.left = part(box, 0, half);
-        box.right = part(box, half, box.entries.size());
-        box.entries = null;
+        int dimensions = box.smallest.length;
+        List<Integer> order = IntStream.range(0, box.contents.size())
+                .boxed()
+                .sorted(Comparator.comparingDouble(i -> box.points[i * dimensions + axis]))
+                .toList();
+        int half = order.size() / 2;
+        box.left = part(box, order.subList(0, half));
+        box.right = part(box, order.subList(half, order.size()));
+        box.points = null;
+        box.contents = null;
     }
 
-    private static <T> Box<T> part(Box<T> box, int from, int to) {
+    private static <T> Box<T> part(Box<T> box, List<Integer> indices) {
         Box<T> part = new Box<>(box.smallest.length);
-        for (Entry<T> entry : box.entries.subList(from, to)) {
-            part.entries.add(entry);
-            part.stretch(entry.point);
+        for (int index : indices) {
+            double[] point = box.point(index);
+            part.put(point, box.contents.get(index));
+            part.stretch(point);
         }
         return part;
     }
@@ -154,9 +170,10 @@ final class DominanceTree<T> {
         return extent > 0 ? length / extent : 0;
     }
 
-    private static boolean nowhereLarger(double[] point, double[] asked) {
-        for (int i = 0; i < point.length; i++) {
-            if (point[i] > asked[i]) {
+    /** From the last axis on, where points tend to differ most. */
+    private static boolean nowhereLarger(double[] points, int from, double[] asked) {
+        for (int i = asked.length - 1; i >= 0; i--) {
+            if (points[from + i] > asked[i]) {
                 return false;
             }
         }

@@ -51,7 +51,7 @@ final class EscapeSide {
         this.outlooks = new TailOutlook[tails.numbers];
         tails.kinds.forEach(this::look);
         TailKind some = tails.kinds.get(0);
-        this.anyOutlook = new TailOutlook(tails.longest(), this, some.lowestBefore(), some.highestBefore());
+        this.anyOutlook = new TailOutlook(tails.longest, this, some.lowestBefore(), some.highestBefore(), 0);
     }
 
     /**
@@ -75,7 +75,8 @@ final class EscapeSide {
 
     private void look(TailKind kind) {
         if (outlooks[kind.number()] == null) {
-            outlooks[kind.number()] = new TailOutlook(kind.bounds(), this, kind.lowestBefore(), kind.highestBefore());
+            outlooks[kind.number()] =
+                    new TailOutlook(kind.bounds(), this, kind.lowestBefore(), kind.highestBefore(), kind.modules());
             if (kind.rest() != null) {
                 look(kind.rest());
             }
@@ -106,20 +107,20 @@ final class EscapeSide {
     /**
      * The least that any tail behind a first mesh needs.
      *
-     * @param ratio of the first mesh
+     * @param band of the first mesh's ratio, see {@link TailOutlook#band}
      */
-    TailBounds.Least anyTail(double ratio) {
-        return anyOutlook.behind(ratio);
+    TailBounds.Least anyTail(int band) {
+        return anyOutlook.behind(band);
     }
 
     /**
      * The least that any tail of a kind needs behind meshes that multiply the speed so far.
      *
      * @param kind of the tail
-     * @param ratio of the meshes before it
+     * @param band of the ratio of the meshes before it, see {@link TailOutlook#band}
      */
-    TailBounds.Least tail(TailKind kind, double ratio) {
-        return outlooks[kind.number()].behind(ratio);
+    TailBounds.Least tail(TailKind kind, int band) {
+        return outlooks[kind.number()].behind(band);
     }
 
     /**
@@ -130,8 +131,8 @@ final class EscapeSide {
     double leastLoad(List<MeshChoice> first) {
         double lowest = first.get(0).ratio;
         double highest = first.get(first.size() - 1).ratio;
-        return tails.longest()
-                .between(fewestTurns / highest, mostTurns / lowest, this, highest)
+        return tails.longest
+                .between(fewestTurns / highest, mostTurns / lowest, this, highest, 0)
                 .running();
     }
 }

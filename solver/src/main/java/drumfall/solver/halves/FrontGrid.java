@@ -10,7 +10,6 @@ import drumfall.solver.rating.Rating;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicReferenceArray;
-import java.util.function.ToDoubleFunction;
 
 /**
  * Sorts half trains by what their parts add to the objectives, into fields that each stand for the least in them, and tells
@@ -31,7 +30,7 @@ final class FrontGrid {
 
     private final CellFront front;
     private final Objective[] asked;
-    private final List<Axis> axes = new ArrayList<>();
+    private final Axis[] axes;
     private final int fields;
     private final double reserve;
     private final double limit;
@@ -41,6 +40,10 @@ final class FrontGrid {
 
     /** A figure cut into equal steps from 0 to the most on the front; everything beyond is in the last one. */
     private record Axis(ObjectiveFigure figure, double most, int steps) {
+        int step(PartSums sums) {
+            return step(value(figure, sums));
+        }
+
         int step(double value) {
             return (int) Math.max(0, Math.min(steps, Math.floor(value / most * steps)));
         }
@@ -64,33 +67,42 @@ final class FrontGrid {
         List<Rating> ratings = front.ratings();
         List<Integer> told = new ArrayList<>();
         for (int i = 0; i < asked.length; i++) {
-            if (partsOf(asked[i].figure()) != null) {
+            if (isOfParts(asked[i].figure())) {
                 told.add(i);
             }
         }
         double most = Math.min(MOST_FIELDS, FIELDS_PER_TRAIN * (double) ratings.size());
         int steps = (int) Math.pow(most, 1.0 / Math.max(1, told.size())) - 1;
         int count = 1;
+        List<Axis> cut = new ArrayList<>();
         for (int index : told) {
             double largest = ratings.stream()
                     .mapToDouble(rating -> rating.objectiveValues().get(index))
                     .max()
                     .orElse(0);
             if (largest > 0) {
-                axes.add(new Axis(asked[index].figure(), largest, steps));
+                cut.add(new Axis(asked[index].figure(), largest, steps));
                 count *= steps + 1;
             }
         }
+        this.axes = cut.toArray(Axis[]::new);
         this.fields = count;
     }
 
-    /** The figures that halves are told apart by, SI units; nothing for others. */
-    private static ToDoubleFunction<PartSums> partsOf(ObjectiveFigure figure) {
+    /** Whether halves are told apart by a figure. */
+    private static boolean isOfParts(ObjectiveFigure figure) {
         return switch (figure) {
-            case FILAMENT_MASS -> sums -> Objectives.kilograms(sums.filament());
-            case LARGEST_WHEEL -> sums -> 2 * sums.largestTip();
-            case CENTRE_DISTANCES -> sums -> Objectives.metres(sums.centreDistances());
-            case RECOMMENDED_WEIGHT, MESHES, MODULES, DURATION_ERROR -> null;
+            case FILAMENT_MASS, LARGEST_WHEEL, CENTRE_DISTANCES -> true;
+            case RECOMMENDED_WEIGHT, MESHES, MODULES, DURATION_ERROR -> false;
+        };
+    }
+
+    /** A figure that halves are told apart by, SI units. */
+    private static double value(ObjectiveFigure figure, PartSums sums) {
+        return switch (figure) {
+            case FILAMENT_MASS -> Objectives.kilograms(sums.filament());
+            case LARGEST_WHEEL -> 2 * sums.largestTip();
+            default -> Objectives.metres(sums.centreDistances());
         };
     }
 
@@ -103,7 +115,7 @@ final class FrontGrid {
     int field(PartSums sums) {
         int field = 0;
         for (Axis axis : axes) {
-            field = field * (axis.steps + 1) + axis.step(partsOf(axis.figure).applyAsDouble(sums));
+            field = field * (axis.steps + 1) + axis.step(sums);
         }
         return field;
     }
@@ -114,8 +126,8 @@ final class FrontGrid {
         double tip = 0;
         double centres = 0;
         int left = field;
-        for (int i = axes.size() - 1; i >= 0; i--) {
-            Axis axis = axes.get(i);
+        for (int i = axes.length - 1; i >= 0; i--) {
+            Axis axis = axes[i];
             double from = axis.from(left % (axis.steps + 1));
             left /= axis.steps + 1;
             switch (axis.figure) {
@@ -141,6 +153,11 @@ final class FrontGrid {
             heaviest.set(meshes, ofMeshes);
         }
         return ofMeshes[field(sums)];
+    }
+
+    /** The heaviest least running weight that any train may have, whatever its parts add; kg, a little too much. */
+    double mostLeast() {
+        return limit / reserve * (1 + 1e-9);
     }
 
     private double[] heaviestOf(int meshes) {

@@ -2,6 +2,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.solver.halves;
 
+import static drumfall.solver.halves.UpperLines.BINDING;
+import static drumfall.solver.halves.UpperLines.RUNNING;
+
 import drumfall.solver.brief.Objective;
 import drumfall.solver.power.ArborRole;
 import drumfall.solver.power.Criterion;
@@ -87,9 +90,8 @@ public final class HalfJoin {
      * @param lower from the centre to the escape wheel
      */
     public double leastRecommendedWeight(UpperHalf upper, LowerHalf lower) {
-        int longest = 2 * UpperLines.BANDS;
-        double running = upper.lines[longest] + upper.lines[longest + 1] * lower.runningLoad;
-        double binding = upper.lines[longest + 2] + upper.lines[longest + 3] * lower.bindingLoad;
+        double running = upper.lines[RUNNING] + upper.lines[RUNNING + 1] * lower.runningLoad;
+        double binding = upper.lines[BINDING] + upper.lines[BINDING + 1] * lower.bindingLoad;
         return rules.rater.objectives().recommended(Math.max(running, binding)) * (1 - ROUNDING);
     }
 

@@ -53,6 +53,11 @@ public final class HalfTables {
         return new HalfTables(new HalfRules(rater), this);
     }
 
+    /** Number of choices for the first mesh below the centre, by the demands on one mesh alone. */
+    public int choicesBelow() {
+        return choicesAt(MeshPlace.Side.BELOW, 1).size();
+    }
+
     /** An empty front, against which every half has prospects. */
     CellFront nothing() {
         return new CellFront(rules.rater.objectives().asked());

@@ -40,23 +40,37 @@ final class LowerFront {
     }
 
     /**
-     * Whether a half that needs at least so much and remembers at most so long is surely not wanted: too much for any
-     * weight, without prospects, or replaced. The reach, which few entries ask for, must serve for that of the half.
+     * Whether a half that needs at least so much surely brings nothing: too much for any weight, or without prospects.
+     *
+     * @param sums what its parts add, or less
      */
-    boolean unwanted(
+    boolean hopeless(double runningLoad, double bindingLoad, PartSums sums) {
+        return runningLoad > outlook.mostTorque() || prospects.hopeless(runningLoad, bindingLoad, sums);
+    }
+
+    /**
+     * Whether a half that needs at least so much and remembers at most so long is surely replaced. The reach, which few
+     * entries ask for, must serve for that of the half.
+     *
+     * @param credit of the memory, see {@link #credit}
+     */
+    boolean replaced(
             double runningLoad,
             double bindingLoad,
-            double memory,
+            double credit,
             double tip,
             double borne,
             PartSums sums,
             Supplier<LowerReach> reach) {
-        return runningLoad > outlook.mostTorque()
-                || prospects.hopeless(runningLoad, bindingLoad, sums)
-                || tree.covers(
-                        asked(runningLoad, bindingLoad, memory, tip, borne, sums),
-                        (at, entry, asked) -> surelyLess(at, asked)
-                                && (entry.reach.servesForAll() || entry.reach.servesFor(reach.get())));
+        return tree.covers(
+                asked(runningLoad, bindingLoad, credit, tip, borne, sums),
+                (at, entry, asked) ->
+                        surelyLess(at, asked) && (entry.reach.servesForAll() || entry.reach.servesFor(reach.get())));
+    }
+
+    /** Share of a running torque that a memory makes of it for a half that may be replaced. */
+    double credit(double memory) {
+        return outlook.asked(1, memory);
     }
 
     /** Takes a half in unless another one replaces it or it is in already; a distrusted half replaces none. */
@@ -71,9 +85,18 @@ final class LowerFront {
         }
     }
 
-    /** The halves taken in, in order. */
-    List<LowerHalf> kept() {
-        return List.copyOf(kept);
+    /** Number of halves taken in. */
+    int size() {
+        return kept.size();
+    }
+
+    /**
+     * The halves taken in, in order, less so many first ones.
+     *
+     * @param first from 0 to {@link #size}
+     */
+    List<LowerHalf> keptSince(int first) {
+        return List.copyOf(kept.subList(first, kept.size()));
     }
 
     /**
@@ -98,14 +121,19 @@ final class LowerFront {
 
     private double[] asked(LowerHalf half) {
         return asked(
-                half.runningLoad, half.bindingLoad, half.need.memory(), half.centreWheelTip(), half.borne, half.sums);
+                half.runningLoad,
+                half.bindingLoad,
+                credit(half.need.memory()),
+                half.centreWheelTip(),
+                half.borne,
+                half.sums);
     }
 
     private double[] asked(
-            double runningLoad, double bindingLoad, double memory, double tip, double borne, PartSums sums) {
+            double runningLoad, double bindingLoad, double credit, double tip, double borne, PartSums sums) {
         double[] point = new double[FIXED_ATTRIBUTES + rules.objectiveAttributes()];
         point[0] = runningLoad;
-        point[1] = outlook.asked(runningLoad, memory);
+        point[1] = runningLoad * credit;
         point[2] = outlook.deciding(runningLoad, bindingLoad);
         point[3] = tip;
         point[4] = -Math.min(borne, rules.mostCentreTorque);

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.BooleanSupplier;
+import java.util.function.Supplier;
 import java.util.stream.IntStream;
 
 /** Lists the lower halves with a number of meshes that some front may need, least running torque first. */
@@ -100,24 +101,25 @@ public final class LowerHalves {
     }
 
     private List<LowerHalf> listed(List<EscapeSide> sides, CentreOutlook outlook, LowerProspects prospects) {
-        List<LowerHalf> halves = new ArrayList<>();
+        List<LowerHalf> halves = new ArrayList<>(thin ? known : List.of());
         LowerReaches reaches = new LowerReaches(tables, choices);
         // Each piece of work has a front of its own, whichever thread takes it: the pieces and the order in which they
         // are put together are always the same.
         sides.stream()
                 .flatMap(side -> IntStream.range(0, LowerListing.PARTS)
-                        .mapToObj(part -> new LowerListing(
-                                rules,
-                                choices,
-                                side,
-                                reaches,
-                                part,
-                                thin,
-                                frontOf(known, outlook, prospects),
-                                cancelled)))
+                        .mapToObj(part -> (Supplier<List<LowerHalf>>) () -> new LowerListing(
+                                        rules,
+                                        choices,
+                                        side,
+                                        reaches,
+                                        part,
+                                        thin,
+                                        frontOf(known, outlook, prospects),
+                                        cancelled)
+                                .list()))
                 .toList()
                 .parallelStream()
-                .map(LowerListing::list)
+                .map(Supplier::get)
                 .toList()
                 .forEach(halves::addAll);
         return thin ? frontOf(halves, outlook, prospects).culled(cancelled) : halves;

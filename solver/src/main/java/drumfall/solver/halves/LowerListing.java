@@ -35,6 +35,9 @@ final class LowerListing {
     /** What each mesh put so far lets through at most when running. */
     private final double[] mostFelt;
 
+    /** What the longest memory of this escape wheel is worth. */
+    private final double mostCredit;
+
     /**
      * Prepares the listing.
      *
@@ -67,10 +70,12 @@ final class LowerListing {
         this.front = front;
         this.cancelled = cancelled;
         this.mostFelt = new double[count];
+        this.mostCredit = front.credit(escape.longestMemory);
     }
 
-    /** The halves; with thinning those known before are among them. */
+    /** The halves; with thinning those that were not known before. */
     List<LowerHalf> list() {
+        int known = front.size();
         List<MeshChoice> meshes = new ArrayList<>();
         if (count > 1) {
             List<MeshChoice> first = choices.get(0);
@@ -80,7 +85,7 @@ final class LowerListing {
         } else if (part == 0) {
             extend(escape.kinds(), meshes, 1, PartSums.NONE);
         }
-        return thin ? front.kept() : all;
+        return thin ? front.keptSince(known) : all;
     }
 
     /** Goes through the halves that begin with some meshes and another one, and end with a tail of some kind. */
@@ -98,9 +103,10 @@ final class LowerListing {
 
     /** Goes through the halves that begin with some meshes and end with a tail of some kind. */
     private void extend(List<TailKind> kinds, List<MeshChoice> meshes, double ratio, PartSums sums) {
+        int band = TailOutlook.band(ratio);
         if (meshes.size() == 1) {
-            TailBounds.Least any = escape.anyTail(ratio);
-            if (!mayMatter(meshes, any, sums.with(any.sums(0)))) {
+            TailBounds.Least any = escape.anyTail(band);
+            if (!mayMatter(meshes, any, sums)) {
                 return;
             }
         }
@@ -112,8 +118,7 @@ final class LowerListing {
                 next = kind.first();
                 left.clear();
             }
-            TailBounds.Least least = escape.tail(kind, ratio);
-            if (mayMatter(meshes, least, sums.with(kind.sums(least)))) {
+            if (mayMatter(meshes, escape.tail(kind, band), sums)) {
                 left.add(kind);
             }
         }
@@ -184,7 +189,7 @@ final class LowerListing {
     /**
      * Whether meshes and the best tail behind them might be a half that none so far replaces.
      *
-     * @param sums of the meshes and the tail
+     * @param sums of the meshes
      */
     private boolean mayMatter(List<MeshChoice> meshes, TailBounds.Least tail, PartSums sums) {
         if (Double.isInfinite(tail.running())) {
@@ -193,14 +198,8 @@ final class LowerListing {
         if (!thin || meshes.isEmpty()) {
             return true;
         }
-        return !front.unwanted(
-                atBest(meshes, Criterion.RUNNING, ArborRole.INTERMEDIATE, tail.running()),
-                atBest(meshes, Criterion.BINDING, ArborRole.INTERMEDIATE, tail.binding()),
-                escape.longestMemory,
-                meshes.get(0).tipRadius,
-                borne(meshes),
-                sums,
-                () -> reaches.of(meshes));
+        return !unwanted(
+                meshes, ArborRole.INTERMEDIATE, tail.running(), tail.binding(), mostCredit, sums.with(tail.sums()));
     }
 
     /** Torque at the centre if every mesh passed on the most it can, a bound from below. */
@@ -237,14 +236,34 @@ final class LowerListing {
     }
 
     private boolean unwantedAtBest(List<MeshChoice> meshes, EscapeNeed need, PartSums sums) {
-        return front.unwanted(
-                atBest(meshes, Criterion.RUNNING, ArborRole.ESCAPE, escape.load(Criterion.RUNNING, need.torque())),
-                atBest(meshes, Criterion.BINDING, ArborRole.ESCAPE, escape.load(Criterion.BINDING, need.torque())),
-                need.memory(),
-                meshes.get(0).tipRadius,
-                borne(meshes),
-                sums,
-                () -> reaches.of(meshes));
+        return unwanted(
+                meshes,
+                ArborRole.ESCAPE,
+                escape.load(Criterion.RUNNING, need.torque()),
+                escape.load(Criterion.BINDING, need.torque()),
+                front.credit(need.memory()),
+                sums);
+    }
+
+    /** Whether meshes with such loads behind them surely need not be listed. */
+    private boolean unwanted(
+            List<MeshChoice> meshes,
+            ArborRole below,
+            double runningBehind,
+            double bindingBehind,
+            double credit,
+            PartSums sums) {
+        double running = atBest(meshes, Criterion.RUNNING, below, runningBehind);
+        double binding = atBest(meshes, Criterion.BINDING, below, bindingBehind);
+        return front.hopeless(running, binding, sums)
+                || front.replaced(
+                        running,
+                        binding,
+                        credit,
+                        meshes.get(0).tipRadius,
+                        borne(meshes),
+                        sums,
+                        () -> reaches.of(meshes));
     }
 
     private void add(List<MeshChoice> meshes, EscapeNeed need, PartSums sums, long leaves, long teeth) {

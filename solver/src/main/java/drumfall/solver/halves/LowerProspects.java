@@ -3,6 +3,7 @@
 package drumfall.solver.halves;
 
 import drumfall.solver.rating.CellFront;
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -11,12 +12,21 @@ import java.util.List;
  */
 final class LowerProspects {
     private final FrontGrid grid;
-    private final List<UpperBest> uppers;
+    private final Upper[] uppers;
     private final int count;
     private final Limit[] limits;
 
     /** Torques on the centre arbor that are not too much beside some group, N m. */
     private record Limit(double running, double binding) {}
+
+    /**
+     * A group of upper halves.
+     *
+     * @param best of the group
+     * @param mostRunning torque on the centre arbor when running that is surely too much if exceeded, N m
+     * @param mostBinding the same when binding; of this group and of all behind it
+     */
+    private record Upper(UpperBest best, double mostRunning, double mostBinding) {}
 
     /**
      * The prospects beside a front.
@@ -28,9 +38,34 @@ final class LowerProspects {
      */
     LowerProspects(HalfRules rules, CellFront front, List<UpperBest> uppers, int count) {
         this.grid = new FrontGrid(rules, front);
-        this.uppers = uppers;
+        this.uppers = inOrder(uppers);
         this.count = count;
         this.limits = new Limit[grid.fields()];
+    }
+
+    /** Those that could bear most first, so that few must be looked at. */
+    private Upper[] inOrder(List<UpperBest> groups) {
+        Upper[] ordered = groups.stream()
+                .map(best -> {
+                    double heaviest = Math.min(best.carried(), grid.mostLeast());
+                    return new Upper(best, running(best, heaviest), binding(best, heaviest));
+                })
+                .sorted(Comparator.comparingDouble(Upper::mostRunning).reversed())
+                .toArray(Upper[]::new);
+        for (int i = ordered.length - 2; i >= 0; i--) {
+            Upper upper = ordered[i];
+            ordered[i] =
+                    new Upper(upper.best, upper.mostRunning, Math.max(upper.mostBinding, ordered[i + 1].mostBinding));
+        }
+        return ordered;
+    }
+
+    private static double running(UpperBest upper, double weight) {
+        return (weight - upper.line().running()) / upper.line().runningSlope();
+    }
+
+    private static double binding(UpperBest upper, double weight) {
+        return (weight - upper.line().binding()) / upper.line().bindingSlope();
     }
 
     /**
@@ -57,13 +92,15 @@ final class LowerProspects {
     private Limit limit(PartSums sums) {
         double running = Double.NEGATIVE_INFINITY;
         double binding = Double.NEGATIVE_INFINITY;
-        for (UpperBest upper : uppers) {
+        for (Upper upper : uppers) {
+            if (upper.mostRunning <= running && upper.mostBinding <= binding) {
+                break;
+            }
+            UpperBest best = upper.best;
             double heaviest =
-                    Math.min(upper.carried(), grid.heaviestLeast(sums.with(upper.sums()), upper.meshes() + count));
-            running = Math.max(
-                    running, (heaviest - upper.line().running()) / upper.line().runningSlope());
-            binding = Math.max(
-                    binding, (heaviest - upper.line().binding()) / upper.line().bindingSlope());
+                    Math.min(best.carried(), grid.heaviestLeast(sums.with(best.sums()), best.meshes() + count));
+            running = Math.max(running, running(best, heaviest));
+            binding = Math.max(binding, binding(best, heaviest));
         }
         return new Limit(running, binding);
     }

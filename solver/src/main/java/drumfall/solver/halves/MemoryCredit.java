@@ -102,20 +102,28 @@ final class MemoryCredit {
                 .max()
                 .orElse(1);
         double slowest = Math.pow(largestRatio, places.size() - 1.0);
+        double stride = Math.exp(Math.max(step, LEAST_STRIDE));
+        return countsOf(places.get(0)).parallelStream()
+                .mapToDouble(choice -> slowGain(
+                        choice,
+                        shortest * choice.leaves / SECONDS_PER_HOUR / slowest,
+                        longest * choice.leaves / SECONDS_PER_HOUR * stride,
+                        stride))
+                .max()
+                .orElse(0);
+    }
+
+    private double slowGain(MeshChoice choice, double slowest, double quickest, double stride) {
         double gain = 0;
-        for (MeshChoice choice : countsOf(places.get(0))) {
-            double quickest = longest * choice.leaves / SECONDS_PER_HOUR;
-            double from = shortest * choice.leaves / SECONDS_PER_HOUR / slowest;
-            double stride = Math.exp(Math.max(step, LEAST_STRIDE));
-            double before = 0;
-            double middle = choice.passed(Criterion.RUNNING, from);
-            while (from < quickest * stride && !cancelled.getAsBoolean()) {
-                from *= stride;
-                double passed = choice.passed(Criterion.RUNNING, from);
-                gain = Math.max(gain, gain(before, passed));
-                before = middle;
-                middle = passed;
-            }
+        double from = slowest;
+        double before = 0;
+        double middle = choice.passed(Criterion.RUNNING, from);
+        while (from < quickest && !cancelled.getAsBoolean()) {
+            from *= stride;
+            double passed = choice.passed(Criterion.RUNNING, from);
+            gain = Math.max(gain, gain(before, passed));
+            before = middle;
+            middle = passed;
         }
         return gain;
     }

@@ -111,6 +111,24 @@ final class TailBounds {
     }
 
     /**
+     * The least of the tails of several bounds.
+     *
+     * @param all at least one
+     */
+    static TailBounds least(List<TailBounds> all) {
+        TailBounds least = new TailBounds(
+                all.stream().mapToInt(bounds -> bounds.least.length).max().orElseThrow());
+        for (TailBounds bounds : all) {
+            for (int band = 0; band < bounds.least.length; band++) {
+                for (int figure = 0; figure < FIGURES; figure++) {
+                    least.least[band][figure] = Math.min(least.least[band][figure], bounds.least[band][figure]);
+                }
+            }
+        }
+        return least;
+    }
+
+    /**
      * The least of every tail whose ratio lies in a range, with a torque behind it that is the same for all.
      *
      * @param from smallest ratio
@@ -145,14 +163,15 @@ final class TailBounds {
      * @param to largest ratio
      * @param escape gives the torque the escape wheel needs at a beat
      * @param turnsBefore turns an hour of the tail's first arbor
+     * @param modules one bit for each module that every tail uses
      * @return the bound; infinite if no tail reaches the range
      */
-    Least between(double from, double to, EscapeSide escape, double turnsBefore) {
+    Least between(double from, double to, EscapeSide escape, double turnsBefore, long modules) {
         int low = Math.max(0, band(from) - 1);
         int high = Math.min(least.length - 1, band(to) + 1);
         return high - low > 2 * BLOCK
-                ? leastOf(blocks(), low / BLOCK, high / BLOCK, WIDTH * BLOCK, escape, turnsBefore)
-                : leastOf(least, low, high, WIDTH, escape, turnsBefore);
+                ? leastOf(blocks(), low / BLOCK, high / BLOCK, WIDTH * BLOCK, escape, turnsBefore, modules)
+                : leastOf(least, low, high, WIDTH, escape, turnsBefore, modules);
     }
 
     /** Bands put together by the dozen, for ranges too wide to go through band by band. */
@@ -170,7 +189,7 @@ final class TailBounds {
     }
 
     private static Least leastOf(
-            double[][] bands, int low, int high, double width, EscapeSide escape, double turnsBefore) {
+            double[][] bands, int low, int high, double width, EscapeSide escape, double turnsBefore, long modules) {
         double growth = Math.exp(width);
         double fastest = turnsBefore * Math.exp(WIDTH * FIRST_BAND + width * (low + 1));
         double running = Double.POSITIVE_INFINITY;
@@ -188,7 +207,7 @@ final class TailBounds {
             centres = Math.min(centres, band[CENTRES]);
             fastest *= growth;
         }
-        return new Least(running, binding, filament, tip, centres);
+        return new Least(running, binding, new PartSums((long) filament, tip, (long) centres, modules));
     }
 
     private static int band(double ratio) {
@@ -233,20 +252,9 @@ final class TailBounds {
      *
      * @param running torque at the tail's first arbor, N m
      * @param binding the same with every mesh at its worst
-     * @param filament µg
-     * @param tip tip radius of the largest wheel, m
-     * @param centres sum of centre distances, half nanometres
+     * @param sums what the parts of such a tail add
      */
-    record Least(double running, double binding, double filament, double tip, double centres) {
-        /**
-         * What the parts of such a tail add at least.
-         *
-         * @param modules one bit for each module that every such tail uses
-         */
-        PartSums sums(long modules) {
-            return new PartSums((long) filament, tip, (long) centres, modules);
-        }
-    }
+    record Least(double running, double binding, PartSums sums) {}
 
     /**
      * The least of a group of tails, each figure on its own, for any torque behind them.

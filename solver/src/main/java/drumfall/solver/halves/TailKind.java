@@ -79,11 +79,6 @@ record TailKind(
                 .reduce(1, (a, b) -> a * b);
     }
 
-    /** What the parts of a least tail add. */
-    PartSums sums(TailBounds.Least least) {
-        return least.sums(modules);
-    }
-
     /**
      * The first choice that, with the rest of the tail, can multiply the speed enough.
      *

@@ -13,6 +13,7 @@ final class TailOutlook {
     private static final double WIDTH = 0.0005;
 
     private final TailBounds tails;
+    private final long modules;
     private final EscapeSide escape;
     private final int firstBand;
     private final TailBounds.Least[] known;
@@ -24,31 +25,33 @@ final class TailOutlook {
      * @param escape the escape wheel
      * @param lowest smallest ratio of the meshes before them, more than 0
      * @param highest largest ratio of the meshes before them
+     * @param modules one bit for each module that every tail uses
      */
-    TailOutlook(TailBounds tails, EscapeSide escape, double lowest, double highest) {
+    TailOutlook(TailBounds tails, EscapeSide escape, double lowest, double highest, long modules) {
         this.tails = tails;
+        this.modules = modules;
         this.escape = escape;
         this.firstBand = band(lowest) - 1;
         this.known = new TailBounds.Least[band(highest) + 2 - firstBand];
     }
 
-    private static int band(double ratio) {
+    /** The band of a ratio, the same for all outlooks. */
+    static int band(double ratio) {
         return (int) Math.floor(Math.log(ratio) / WIDTH);
     }
 
     /**
      * The least that any tail needs.
      *
-     * @param ratio of the meshes before it, in the range stated
+     * @param band of the ratio of the meshes before it, which lies in the range stated
      */
-    TailBounds.Least behind(double ratio) {
-        int band = band(ratio);
+    TailBounds.Least behind(int band) {
         TailBounds.Least least = known[band - firstBand];
         if (least == null) {
             // A hundredth of a band more on either side takes in the rounding of logarithms.
             double slowest = Math.exp(WIDTH * (band - 0.01));
             double fastest = Math.exp(WIDTH * (band + 1.01));
-            least = tails.between(escape.fewestTurns / fastest, escape.mostTurns / slowest, escape, fastest);
+            least = tails.between(escape.fewestTurns / fastest, escape.mostTurns / slowest, escape, fastest, modules);
             known[band - firstBand] = least;
         }
         return least;

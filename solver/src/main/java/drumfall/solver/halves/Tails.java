@@ -7,6 +7,7 @@ import drumfall.solver.power.Criterion;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BooleanSupplier;
+import java.util.stream.IntStream;
 
 /** The tails of lower halves with a number of meshes: bounds on all of them, and kinds of tails. The same for all escape wheels. */
 final class Tails {
@@ -16,8 +17,8 @@ final class Tails {
     private final HalfRules rules;
     private final BooleanSupplier cancelled;
 
-    /** Bounds on all tails, by their number of meshes less one. */
-    private final List<TailBounds> bounds = new ArrayList<>();
+    /** Bounds on all tails behind a first mesh. */
+    final TailBounds longest;
 
     /** The kinds of tails behind a first mesh; of halves with one mesh, the kinds of that mesh. */
     final List<TailKind> kinds;
@@ -44,12 +45,11 @@ final class Tails {
                 atEscape(rules, Criterion.RUNNING, 1) - running,
                 binding,
                 atEscape(rules, Criterion.BINDING, 1) - binding);
-        bounds.add(none);
-        for (int length = 1; length < choices.size(); length++) {
-            bounds.add(inFront(bounds.get(length - 1), choices.get(choices.size() - length), length));
-        }
         this.kinds = kinds(none, choices);
         this.numbers = next;
+        this.longest = choices.size() == 1
+                ? none
+                : TailBounds.least(kinds.stream().map(TailKind::bounds).toList());
     }
 
     /** Torque on the escape arbor if the escape wheel needs a torque, N m. */
@@ -63,19 +63,8 @@ final class Tails {
                         rules.movement.parts().escapeWheelMass());
     }
 
-    /** Bounds on all tails behind a first mesh. */
-    TailBounds longest() {
-        return bounds.get(bounds.size() - 1);
-    }
-
-    private TailBounds inFront(TailBounds tail, List<MeshChoice> choices, int length) {
-        return tail.withInFront(
-                rules,
-                choices,
-                length == 1 ? ArborRole.ESCAPE : ArborRole.INTERMEDIATE,
-                ArborRole.INTERMEDIATE,
-                choice -> choice.bestFelt,
-                cancelled);
+    private TailBounds inFront(TailBounds tail, List<MeshChoice> choices, ArborRole below) {
+        return tail.withInFront(rules, choices, below, ArborRole.INTERMEDIATE, choice -> choice.bestFelt, cancelled);
     }
 
     private List<TailKind> kinds(TailBounds none, List<List<MeshChoice>> choices) {
@@ -83,21 +72,31 @@ final class Tails {
         List<TailKind> shorter = List.of();
         for (int length = 1; length <= longest; length++) {
             List<List<MeshChoice>> before = choices.subList(0, choices.size() - length);
-            List<TailKind> longer = new ArrayList<>();
+            List<Put> puts = new ArrayList<>();
             for (List<MeshChoice> group :
                     MeshGroups.of(choices.get(before.size()), 1, Math.pow(MOST_KINDS, 1.0 / longest))) {
                 if (length == 1) {
-                    longer.add(TailKind.last(next++, group, inFront(none, group, length), before));
+                    puts.add(new Put(group, null));
                 }
-                for (TailKind rest : shorter) {
-                    longer.add(rest.behind(next++, group, inFront(rest.bounds(), group, length), before));
-                }
-                if (cancelled.getAsBoolean()) {
-                    return longer;
-                }
+                shorter.forEach(rest -> puts.add(new Put(group, rest)));
             }
-            shorter = longer;
+            int first = next;
+            shorter = IntStream.range(0, puts.size())
+                    .parallel()
+                    .mapToObj(i -> kind(puts.get(i), first + i, none, before))
+                    .toList();
+            next += puts.size();
         }
         return shorter;
+    }
+
+    /** A group of meshes put in front of a kind of tails, or by itself. */
+    private record Put(List<MeshChoice> group, TailKind rest) {}
+
+    private TailKind kind(Put put, int number, TailBounds none, List<List<MeshChoice>> before) {
+        return put.rest == null
+                ? TailKind.last(number, put.group, inFront(none, put.group, ArborRole.ESCAPE), before)
+                : put.rest.behind(
+                        number, put.group, inFront(put.rest.bounds(), put.group, ArborRole.INTERMEDIATE), before);
     }
 }

@@ -41,8 +41,7 @@ final class UpperFront {
         this.lowerMayBreak = lowerMayBreak;
         this.heaviest = rules.limits.heaviestRecommendedWeight();
         this.heaviestLeast = rules.limits.heaviestLeastWeight() * (1 + 1e-9);
-        this.tree = new DominanceTree<>(
-                UpperLines.attributes() + 3 + (durationAsked ? 1 : 0) + rules.objectiveAttributes());
+        this.tree = new DominanceTree<>(lines.attributes() + 3 + (durationAsked ? 1 : 0) + rules.objectiveAttributes());
     }
 
     /**
@@ -57,8 +56,7 @@ final class UpperFront {
         }
         double[] point = point(figures, false);
         return UpperLines.leastOf(point) > heaviestLeast
-                || tree.covers(
-                        point, (at, entry, asked) -> UpperLines.surelyLess(at, asked) && serves.test(entry.reach));
+                || tree.covers(point, (at, entry, asked) -> lines.surelyLess(at, asked) && serves.test(entry.reach));
     }
 
     /** Whether a half is too heavy beside every lower half. */
@@ -68,7 +66,7 @@ final class UpperFront {
 
     /** Takes a half in unless another one replaces it or it is in already; a distrusted half replaces none. */
     void offer(UpperHalf half) {
-        if (replaced(half, true) || (half.distrusted && !distrusted.add(half))) {
+        if (prospects.hopeless(figures(half)) || replaced(half, true) || (half.distrusted && !distrusted.add(half))) {
             return;
         }
         if (!half.distrusted) {
@@ -77,9 +75,18 @@ final class UpperFront {
         kept.add(half);
     }
 
-    /** The halves taken in, in order. */
-    List<UpperHalf> kept() {
-        return List.copyOf(kept);
+    /** Number of halves taken in. */
+    int size() {
+        return kept.size();
+    }
+
+    /**
+     * The halves taken in, in order, less so many first ones.
+     *
+     * @param first from 0 to {@link #size}
+     */
+    List<UpperHalf> keptSince(int first) {
+        return List.copyOf(kept.subList(first, kept.size()));
     }
 
     /**
@@ -98,7 +105,7 @@ final class UpperFront {
         return tree.covers(
                 point(figures(half), false),
                 (point, entry, asked) -> entry.reach.servesFor(half.reach)
-                        && (UpperLines.surelyLess(point, asked)
+                        && (lines.surelyLess(point, asked)
                                 || entry.compareTo(half) < 0
                                 || (byItself && entry.compareTo(half) == 0)));
     }
@@ -128,7 +135,7 @@ final class UpperFront {
      * A half that makes no more weight, carries no less weight and, if teeth below may break, pulls no harder at the centre for each newton, stands wherever the other one does.
      */
     private double[] point(UpperFigures figures, boolean offered) {
-        int next = UpperLines.attributes();
+        int next = lines.attributes();
         double[] point = new double[next + 3 + (durationAsked ? 1 : 0) + rules.objectiveAttributes()];
         lines.write(figures.lines, offered, point);
         point[next++] = -figures.clearance;

@@ -90,25 +90,22 @@ public final class UpperHalves {
 
     private List<UpperHalf> list(int stride, List<UpperHalf> known) {
         List<UpperHalf> halves = listed(new UpperPlaces(tables, count, stride, lower), known);
-        int slope = 2 * UpperLines.BANDS + 1;
+        int slope = UpperLines.RUNNING + 1;
         halves.sort(Comparator.<UpperHalf>comparingDouble(half -> half.lines[slope])
                 .thenComparing((a, b) -> a.compareTo(b)));
         return halves;
     }
 
     private List<UpperHalf> listed(UpperPlaces places, List<UpperHalf> known) {
-        List<UpperHalf> halves = new ArrayList<>();
+        List<UpperHalf> halves = new ArrayList<>(known);
         if (places.isEmpty() || cancelled.getAsBoolean()) {
-            return halves;
+            return new ArrayList<>();
         }
         // Each piece of work has a front of its own, whichever thread takes it: the pieces and the order in which they
         // are put together are always the same.
         UpperProspects prospects = new UpperProspects(places.rules, found, count, lower);
-        IntStream.range(0, UpperListing.PARTS)
-                .mapToObj(part -> new UpperListing(places, part, thin, frontOf(places, known, prospects), cancelled))
-                .toList()
-                .parallelStream()
-                .map(UpperListing::list)
+        IntStream.range(0, UpperListing.PARTS).boxed().toList().parallelStream()
+                .map(part -> new UpperListing(places, part, thin, frontOf(places, known, prospects), cancelled).list())
                 .toList()
                 .forEach(halves::addAll);
         return thin ? frontOf(places, halves, prospects).culled(cancelled) : halves;

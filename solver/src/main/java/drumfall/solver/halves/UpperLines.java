@@ -14,14 +14,26 @@ import java.util.List;
  * memories the true line lies between their two lines.
  */
 final class UpperLines {
+    /** Place of the binding line's constant in an array of lines; its slope follows. */
+    static final int BINDING = 0;
+
+    /** Place of the constant of the running line for the longest memory, which no other undercuts; its slope follows. */
+    static final int RUNNING = 2;
+
     /** Few enough to be quick, enough to keep neighbouring lines within a thousandth of each other. */
-    static final int BANDS = 4;
+    private static final int MOST_BANDS = 4;
+
+    /** A twentieth more memory lets hardly more through; bands need not be narrower. */
+    private static final double BAND_WIDTH = 0.05;
 
     /** Bounds are computed by other operations than figures; this is far above their rounding and far below any cell. */
     private static final double ROUNDING = 1e-12;
 
     private final HalfRules rules;
-    private final double[] memories = new double[BANDS + 1];
+    private final int bands;
+    /** Edges of the bands, s, longest first. */
+    private final double[] memories;
+
     private final double leastLoad;
     private final double mostLoad;
     private final double mostBinding;
@@ -39,11 +51,13 @@ final class UpperLines {
                 lower.stream().mapToDouble(half -> half.need.memory()).min().orElseThrow();
         double longest =
                 lower.stream().mapToDouble(half -> half.need.memory()).max().orElseThrow();
-        for (int i = 0; i <= BANDS; i++) {
-            memories[i] = shortest * Math.pow(longest / shortest, (double) i / BANDS);
+        double width = Math.log(longest / shortest);
+        this.bands = (int) Math.max(1, Math.min(MOST_BANDS, Math.ceil(width / BAND_WIDTH)));
+        this.memories = new double[bands + 1];
+        for (int i = 0; i < bands; i++) {
+            memories[i] = longest * Math.exp(-width * i / bands);
         }
-        memories[0] = shortest;
-        memories[BANDS] = longest;
+        memories[bands] = shortest;
         this.leastLoad =
                 lower.stream().mapToDouble(half -> half.runningLoad).min().orElseThrow();
         this.mostLoad =
@@ -60,19 +74,20 @@ final class UpperLines {
      * Lines of the torque on the drum arbor.
      *
      * @param meshes the meshes from the drum
-     * @return constant and slope for each memory, shortest first, then for binding
+     * @return constant and slope for binding, then for each memory, longest first
      */
     double[] atDrumArbor(List<MeshChoice> meshes) {
-        double[] lines = new double[2 * (BANDS + 2)];
-        for (int i = 0; i <= BANDS + 1; i++) {
-            Criterion criterion = i <= BANDS ? Criterion.RUNNING : Criterion.BINDING;
+        double[] lines = new double[2 * (memories.length + 1)];
+        for (int line = 0; line < lines.length; line += 2) {
+            boolean running = line != BINDING;
+            Criterion criterion = running ? Criterion.RUNNING : Criterion.BINDING;
+            double memory = running ? memories[(line - RUNNING) / 2] : 0;
             double constant = 0;
             double slope = 1;
             double hours = 1;
             for (int index = meshes.size() - 1; index >= 0; index--) {
                 MeshChoice choice = meshes.get(index);
                 hours *= choice.ratio;
-                double memory = i <= BANDS ? memories[i] : 0;
                 double passed = choice.passed(criterion, memory * choice.teeth / (3600 * hours));
                 ArborRole below = HalfJoin.role(index + 1, meshes.size());
                 ArborRole above = HalfJoin.role(index, meshes.size());
@@ -81,8 +96,8 @@ final class UpperLines {
                 constant = empty + gain * constant;
                 slope *= gain;
             }
-            lines[2 * i] = constant;
-            lines[2 * i + 1] = slope;
+            lines[line] = constant;
+            lines[line + 1] = slope;
         }
         return lines;
     }
@@ -90,7 +105,7 @@ final class UpperLines {
     /** The most that a mesh lets through when running, wherever above the centre it stands. */
     double mostFelt(MeshChoice choice) {
         // No arbor above the centre turns quicker than its own mesh makes it, with the centre pinion an hour a turn.
-        return choice.felt.felt(memories[BANDS] * choice.leaves / 3600);
+        return choice.felt.felt(memories[0] * choice.leaves / 3600);
     }
 
     /**
@@ -118,7 +133,7 @@ final class UpperLines {
     }
 
     private double[] least(List<MeshChoice> meshes, double[] mostFelt, int count, double constant0, double slope0) {
-        double[] lines = new double[2 * (BANDS + 2)];
+        double[] lines = new double[2 * (memories.length + 1)];
         double constant = constant0;
         double slope = slope0;
         for (int index = meshes.size() - 1; index >= 0; index--) {
@@ -130,9 +145,9 @@ final class UpperLines {
             constant = empty + (one - empty) * constant;
             slope *= one - empty;
         }
-        for (int i = 0; i <= BANDS; i++) {
-            lines[2 * i] = constant;
-            lines[2 * i + 1] = slope;
+        for (int line = RUNNING; line < lines.length; line += 2) {
+            lines[line] = constant;
+            lines[line + 1] = slope;
         }
         return lines;
     }
@@ -142,15 +157,15 @@ final class UpperLines {
      *
      * @param atDrumArbor lines of the torque on the drum arbor
      * @param drum the drum's line
-     * @return constant and slope for each memory, then for binding, kg and kg/(N m)
+     * @return constant and slope for binding, then for each memory, kg and kg/(N m)
      */
     static double[] atLine(double[] atDrumArbor, DrumLine drum) {
         double[] lines = new double[atDrumArbor.length];
-        for (int i = 0; i <= BANDS + 1; i++) {
-            boolean running = i <= BANDS;
+        for (int line = 0; line < lines.length; line += 2) {
+            boolean running = line != BINDING;
             double slope = running ? drum.runningSlope() : drum.bindingSlope();
-            lines[2 * i] = (running ? drum.running() : drum.binding()) + slope * atDrumArbor[2 * i];
-            lines[2 * i + 1] = slope * atDrumArbor[2 * i + 1];
+            lines[line] = (running ? drum.running() : drum.binding()) + slope * atDrumArbor[line];
+            lines[line + 1] = slope * atDrumArbor[line + 1];
         }
         return lines;
     }
@@ -167,17 +182,17 @@ final class UpperLines {
 
     /** A weight that these lines make with no lower half less than, kg. */
     double leastWeight(double[] lines) {
-        return at(lines, BANDS, leastLoad) * (1 - ROUNDING);
+        return at(lines, RUNNING, leastLoad) * (1 - ROUNDING);
     }
 
     /** The least weight of a point that asks, kg: the band of the longest memory, at the least torque. */
     static double leastOf(double[] asked) {
-        return asked[2 * (BANDS - 1)];
+        return asked[0];
     }
 
     /** Number of attributes that {@link #write} writes. */
-    static int attributes() {
-        return 2 * BANDS + 1;
+    int attributes() {
+        return 2 * bands + 1;
     }
 
     /**
@@ -186,26 +201,26 @@ final class UpperLines {
      * nothing if binding never decides.
      */
     void write(double[] lines, boolean offered, double[] point) {
-        for (int band = 0; band < BANDS; band++) {
-            int memory = offered ? band : band + 1;
-            double rounding = offered ? 1 : 1 - ROUNDING;
-            point[2 * band] = at(lines, memory, leastLoad) * rounding;
-            point[2 * band + 1] = at(lines, memory, mostLoad) * rounding;
+        double rounding = offered ? 1 : 1 - ROUNDING;
+        for (int band = 0; band < bands; band++) {
+            int line = RUNNING + 2 * (offered ? band + 1 : band);
+            point[2 * band] = at(lines, line, leastLoad) * rounding;
+            point[2 * band + 1] = at(lines, line, mostLoad) * rounding;
         }
         if (offered) {
-            point[2 * BANDS] = bindingDecides(lines) ? at(lines, BANDS + 1, mostBinding) : 0;
+            point[2 * bands] = bindingDecides(lines) ? at(lines, BINDING, mostBinding) : 0;
         } else {
-            point[2 * BANDS] = leastWeight(lines);
+            point[2 * bands] = leastWeight(lines);
         }
     }
 
     private boolean bindingDecides(double[] lines) {
-        return at(lines, BANDS + 1, bindingOverRunning * leastLoad) > at(lines, BANDS, leastLoad)
-                || at(lines, BANDS + 1, bindingOverRunning * mostLoad) > at(lines, BANDS, mostLoad);
+        return at(lines, BINDING, bindingOverRunning * leastLoad) > at(lines, RUNNING, leastLoad)
+                || at(lines, BINDING, bindingOverRunning * mostLoad) > at(lines, RUNNING, mostLoad);
     }
 
     /** Whether a half surely makes a smaller weight, so that ties need not be settled by counts. */
-    static boolean surelyLess(double[] point, double[] asked) {
+    boolean surelyLess(double[] point, double[] asked) {
         for (int i = 0; i < attributes(); i++) {
             if (point[i] > 0 && !HalfRules.surelyLess(point[i], asked[i])) {
                 return false;
@@ -214,7 +229,7 @@ final class UpperLines {
         return true;
     }
 
-    private static double at(double[] lines, int memory, double load) {
-        return lines[2 * memory] + lines[2 * memory + 1] * load;
+    private static double at(double[] lines, int line, double load) {
+        return lines[line] + lines[line + 1] * load;
     }
 }

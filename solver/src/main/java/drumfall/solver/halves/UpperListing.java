@@ -49,13 +49,14 @@ final class UpperListing {
         this.mostFelt = new double[count];
     }
 
-    /** The halves; with thinning those known before are among them. */
+    /** The halves; with thinning those that were not known before. */
     List<UpperHalf> list() {
+        int known = front.size();
         extend(
                 new ArrayList<>(),
                 1,
                 PartSums.NONE.withMass(rules.movement.parts().escapeWheelMass()));
-        return thin ? front.kept() : all;
+        return thin ? front.keptSince(known) : all;
     }
 
     private void extend(List<MeshChoice> meshes, double ratio, PartSums sums) {

@@ -53,12 +53,15 @@ final class UpperOutlook {
         UpperOutlook outlook = new UpperOutlook(tables, longestMemory, cancelled);
         List<UpperBest> all = new ArrayList<>();
         tables.rules.choices.meshesAboveLeft().forEach(count -> outlook.add(count, all));
-        return leastOf(all, cancelled);
+        return leastOf(all, tables.rules.moduleCount, cancelled);
     }
 
-    private static List<UpperBest> leastOf(List<UpperBest> all, BooleanSupplier cancelled) {
+    /** Those that no other one covers; of equals the first. */
+    private static List<UpperBest> leastOf(List<UpperBest> all, int modules, BooleanSupplier cancelled) {
         List<UpperBest> kept = new ArrayList<>();
+        DominanceTree<UpperBest> tree = new DominanceTree<>(UpperBest.attributes(modules));
         List<UpperBest> sorted = all.stream()
+                // No one covers another that stands before it, unless their products are equal.
                 .sorted(Comparator.comparingDouble(best -> best.line().runningSlope()
                         * (1.0 + best.sums().filament())
                         * best.sums().largestTip()))
@@ -67,8 +70,9 @@ final class UpperOutlook {
             if (cancelled.getAsBoolean()) {
                 break;
             }
-            if (kept.stream().noneMatch(other -> other.covers(best))) {
-                kept.removeIf(best::covers);
+            double[] point = best.point(modules);
+            if (!tree.covers(point, (at, other, asked) -> true)) {
+                tree.add(point, best);
                 kept.add(best);
             }
         }

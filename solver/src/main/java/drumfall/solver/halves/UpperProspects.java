@@ -2,6 +2,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.solver.halves;
 
+import static drumfall.solver.halves.UpperLines.BINDING;
+import static drumfall.solver.halves.UpperLines.RUNNING;
+
 import drumfall.solver.rating.CellFront;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -74,11 +77,10 @@ final class UpperProspects {
      * @param figures of the half, or better
      */
     boolean hopeless(UpperFigures figures) {
-        int longest = 2 * UpperLines.BANDS;
         double[] lines = figures.lines;
         for (Partner partner : partners(grid.field(figures.sums))) {
-            if (lines[longest] + lines[longest + 1] * partner.running <= partner.heaviest
-                    && lines[longest + 2] + lines[longest + 3] * partner.binding <= partner.heaviest) {
+            if (lines[RUNNING] + lines[RUNNING + 1] * partner.running <= partner.heaviest
+                    && lines[BINDING] + lines[BINDING + 1] * partner.binding <= partner.heaviest) {
                 return false;
             }
         }

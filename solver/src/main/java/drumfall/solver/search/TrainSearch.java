@@ -9,6 +9,7 @@ import drumfall.solver.halves.LowerHalves;
 import drumfall.solver.halves.PairFront;
 import drumfall.solver.halves.UpperHalf;
 import drumfall.solver.halves.UpperHalves;
+import drumfall.solver.halves.WantedPairs;
 import drumfall.solver.layout.SizeLimit;
 import drumfall.solver.rating.Blame;
 import drumfall.solver.rating.CellFront;
@@ -37,8 +38,14 @@ import java.util.function.IntPredicate;
  * to go with them, and the constraint model joins both. The same brief gives the same front.
  */
 public final class TrainSearch {
-    /** One mesh choice in so many at each place is tried first, for early options and quick comparisons. */
-    private static final int[] SAMPLES = {7, 3};
+    /**
+     * One mesh choice in so many at each place is tried first, at most, for early options and quick comparisons; fewer
+     * would leave too little of what a sample of three meshes finds.
+     */
+    private static final int WIDEST_STRIDE = 5;
+
+    /** A place with fewer choices is sampled more closely: it is quickly gone through, and few of few choices find nothing. */
+    private static final int SAMPLED = 200;
 
     private final TrainRater all;
     private final SearchListener listener;
@@ -298,15 +305,14 @@ public final class TrainSearch {
         return true;
     }
 
-    /** The lower halves that the front may need; what earlier rounds listed, or samples joined at once, makes that quick. */
+    /** The lower halves that the front may need; what earlier rounds listed, or a sample joined at once, makes that quick. */
     private List<LowerHalf> thinned(int below) {
         List<LowerHalf> known = listed.getOrDefault(below, List.of());
         if (known.isEmpty()) {
-            for (int stride : SAMPLES) {
-                List<LowerHalf> sample = LowerHalves.sample(tables, below, stride, prospects(), cancelled);
-                throughShapes(above -> joinSample(above, stride, sample));
-                known = sample;
-            }
+            int stride = Math.max(2, Math.min(WIDEST_STRIDE, tables.choicesBelow() / SAMPLED));
+            List<LowerHalf> sample = LowerHalves.sample(tables, below, stride, prospects(), cancelled);
+            throughShapes(above -> joinSample(above, stride, sample));
+            known = sample;
         }
         return LowerHalves.thinned(tables, below, known, prospects(), cancelled);
     }
@@ -371,6 +377,10 @@ public final class TrainSearch {
             if (!decide(best.uppers(), best.lowers())) {
                 return false;
             }
+        }
+        if (settings.take(Shortcut.KEEP_TO_FRONT)) {
+            WantedPairs wanted = WantedPairs.of(rater, uppers, lowers, front, cancelled);
+            return decide(wanted.uppers(), wanted.lowers());
         }
         return decide(uppers, lowers);
     }

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.solver.halves;
 
+import static drumfall.solver.halves.UpperLines.BINDING;
+import static drumfall.solver.halves.UpperLines.RUNNING;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import drumfall.solver.rating.CellFront;
@@ -9,12 +11,14 @@ import drumfall.solver.rating.Rating;
 import java.util.List;
 import java.util.Random;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** What is left out because no train with it can change the front, against the trains themselves. */
 class ProspectsTest {
     private static final int JOINS = "full".equals(System.getProperty("drumfall.samples")) ? 1_000 : 100;
     private static final int PARTNERS = 5;
+    private static final int PAIRED = 25;
 
     @Test
     void no_upper_half_is_better_than_the_best_of_every_group() {
@@ -33,13 +37,12 @@ class ProspectsTest {
 
     /** Weight lines at the longest memory; sums of parts in other orders differ by rounding. */
     private static boolean covers(UpperBest group, UpperHalf half) {
-        int longest = 2 * UpperLines.BANDS;
         double slack = 1 - 1e-9;
         return group.meshes() == half.meshes.size()
-                && group.line().running() * slack <= half.lines[longest]
-                && group.line().runningSlope() * slack <= half.lines[longest + 1]
-                && group.line().binding() * slack <= half.lines[longest + 2]
-                && group.line().bindingSlope() * slack <= half.lines[longest + 3]
+                && group.line().running() * slack <= half.lines[RUNNING]
+                && group.line().runningSlope() * slack <= half.lines[RUNNING + 1]
+                && group.line().binding() * slack <= half.lines[BINDING]
+                && group.line().bindingSlope() * slack <= half.lines[BINDING + 1]
                 && group.sums().filament() <= half.sums.filament()
                 && group.sums().largestTip() <= half.sums.largestTip()
                 && group.sums().centreDistances() <= half.sums.centreDistances()
@@ -114,6 +117,49 @@ class ProspectsTest {
                 }
             }
         }
+    }
+
+    @Test
+    void halves_of_every_pair_that_changes_the_front_are_wanted_and_others_are_not() {
+        int wanted = 0;
+        int dropped = 0;
+        for (Halves halves : Halves.all()) {
+            Random random = new Random(5);
+            CellFront found = someFront(halves, random);
+            List<UpperHalf> uppers = Stream.generate(() -> halves.anyUpper(random))
+                    .limit(PAIRED)
+                    .distinct()
+                    .toList();
+            List<LowerHalf> lowers = Stream.generate(() -> halves.anyLower(random))
+                    .limit(PAIRED)
+                    .distinct()
+                    .toList();
+            WantedPairs pairs = WantedPairs.of(halves.rater(), uppers, lowers, found, () -> false);
+            for (UpperHalf upper : uppers) {
+                for (LowerHalf lower : lowers) {
+                    if (changes(halves, upper, lower, found)) {
+                        assertThat(pairs.uppers()).contains(upper);
+                        assertThat(pairs.lowers()).contains(lower);
+                        wanted++;
+                    }
+                }
+            }
+            assertThat(uppers).containsSubsequence(pairs.uppers());
+            assertThat(lowers).containsSubsequence(pairs.lowers());
+            dropped += uppers.size() - pairs.uppers().size();
+        }
+        assertThat(wanted).isGreaterThan(20);
+        assertThat(dropped).isGreaterThan(20);
+    }
+
+    private static boolean changes(Halves halves, UpperHalf upper, LowerHalf lower, CellFront found) {
+        Rating rating = halves.rater().rate(new HalfJoin(halves.rater()).train(upper, lower));
+        if (!rating.feasible()) {
+            return false;
+        }
+        CellFront with = new CellFront(halves.rater().objectives().asked());
+        found.ratings().forEach(with::add);
+        return with.add(rating);
     }
 
     private static void assertNothingNew(Halves halves, UpperHalf upper, LowerHalf lower, CellFront found) {
