@@ -194,6 +194,19 @@ public record Brief(
     }
 
     /**
+     * The same brief with its objectives told apart in larger steps.
+     *
+     * @param times how many times as large, at least 1
+     */
+    public Brief inSteps(int times) {
+        return times == 1
+                ? this
+                : withObjectives(objectives.stream()
+                        .map(objective -> objective.inSteps(times))
+                        .toList());
+    }
+
+    /**
      * The same brief with other objectives.
      *
      * @param asked what makes one train better than another instead

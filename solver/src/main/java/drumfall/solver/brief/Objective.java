@@ -24,4 +24,16 @@ public record Objective(
         @Measure(value = MASS, over = "0 g")
         @Measure(value = LENGTH, over = "0 mm")
         @Measure(value = TIME, over = "0 h")
-        Optional<Quantity> resolution) {}
+        Optional<Quantity> resolution) {
+    /**
+     * The same figure told apart in larger steps; whole counts stay as they are.
+     *
+     * @param times how many times as large, at least 1
+     */
+    public Objective inSteps(int times) {
+        return new Objective(
+                figure,
+                resolution.map(
+                        step -> Quantity.of(step.dimension(), step.exact().multiply(times))));
+    }
+}

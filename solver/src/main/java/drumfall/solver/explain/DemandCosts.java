@@ -85,6 +85,29 @@ public final class DemandCosts {
         return of(brief, chosen, told, listener, cancelled, ExplainSettings.USUAL);
     }
 
+    /**
+     * What the demands cost a train of a front that was thinned.
+     *
+     * @param brief the brief
+     * @param stepsTimes how many times as large as the brief's the steps are in which gains are told, see
+     *     {@link SearchOutcome#stepsTimes}
+     * @param chosen a train that meets the brief
+     * @param told is told of each cost as it becomes known
+     * @param listener is told how each search goes on
+     * @param cancelled asked all the time; once true the costs known are given
+     * @return the costs, the largest gain first
+     */
+    public static List<Cost> of(
+            Brief brief,
+            int stepsTimes,
+            Train chosen,
+            Consumer<Cost> told,
+            SearchListener listener,
+            BooleanSupplier cancelled) {
+        DemandCosts costs = new DemandCosts(brief.inSteps(stepsTimes), chosen, ExplainSettings.USUAL, cancelled);
+        return costs.all(brief, told, listener, cancelled);
+    }
+
     /** What the demands cost a train, found in a stated way; the costs do not depend on it. */
     static List<Cost> of(
             Brief brief,
@@ -93,13 +116,16 @@ public final class DemandCosts {
             SearchListener listener,
             BooleanSupplier cancelled,
             ExplainSettings settings) {
-        DemandCosts costs = new DemandCosts(brief, chosen, settings, cancelled);
+        return new DemandCosts(brief, chosen, settings, cancelled).all(brief, told, listener, cancelled);
+    }
+
+    private List<Cost> all(Brief brief, Consumer<Cost> told, SearchListener listener, BooleanSupplier cancelled) {
         List<Cost> known = new ArrayList<>();
         for (CostStep step : CostStep.of(brief)) {
             if (cancelled.getAsBoolean()) {
                 break;
             }
-            Cost cost = costs.cost(step, listener, cancelled);
+            Cost cost = cost(step, listener, cancelled);
             known.add(cost);
             told.accept(cost);
         }

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.solver.explain;
 
+import drumfall.solver.brief.Brief;
+import drumfall.solver.brief.Objective;
 import drumfall.solver.rating.Cell;
 import drumfall.solver.rating.Rating;
 import drumfall.solver.train.Train;
@@ -42,6 +44,22 @@ public record Standing(Rating rating, Place place, List<Integer> options) {
      * Holds a train against a front. Where the brief wants the movement small, a train whose cell lacks the room that it takes
      * is held by its objectives alone, as one without places is; see
      * {@link drumfall.solver.rating.placing.LeastRooms#roomed}.
+     *
+     * @param rating of the train against the brief of the front
+     * @param front the listed options in order
+     * @param searched the brief as it was searched, whose steps tell trains apart, see
+     *     {@link drumfall.solver.search.SearchOutcome#searched}
+     */
+    public static Standing of(Rating rating, List<Rating> front, Brief searched) {
+        List<Objective> steps = searched.objectives();
+        Standing standing = of(
+                rating.toldApart(steps),
+                front.stream().map(option -> option.toldApart(steps)).toList());
+        return new Standing(rating, standing.place, standing.options);
+    }
+
+    /**
+     * The same in the brief's own steps.
      *
      * @param rating of the train against the brief of the front
      * @param front the listed options in order

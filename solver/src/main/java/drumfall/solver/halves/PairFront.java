@@ -26,6 +26,9 @@ public record PairFront(List<UpperHalf> uppers, List<LowerHalf> lowers) {
     /** Parts that go through the upper halves in turn, on any number of threads with the same result. */
     private static final int PARTS = 4;
 
+    /** So many are enough to begin with, and few enough to hold each pair against. */
+    private static final int MOST = 2000;
+
     /** A train of two halves that is put together only to decide between equals. */
     private record Pair(UpperHalf upper, LowerHalf lower, HalfJoin join) implements Supplier<Train> {
         @Override
@@ -92,7 +95,7 @@ public record PairFront(List<UpperHalf> uppers, List<LowerHalf> lowers) {
         for (int i = part; i < uppers.size(); i += PARTS) {
             UpperHalf upper = uppers.get(i);
             for (LowerHalf lower : lowers) {
-                if (cancelled.getAsBoolean()) {
+                if (cancelled.getAsBoolean() || front.size() > MOST) {
                     return pairs(front);
                 }
                 double least = join.leastRecommendedWeight(upper, lower);

@@ -2,8 +2,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.solver.rating;
 
+import drumfall.solver.brief.Objective;
 import drumfall.solver.power.WeightFigure;
 import drumfall.solver.train.Train;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -52,16 +54,34 @@ public record Rating(
     }
 
     /**
+     * The same rating with its objectives told apart in other steps; room behind them stays.
+     *
+     * @param objectives the same figures in the same order
+     */
+    public Rating toldApart(List<Objective> objectives) {
+        List<Long> numbers = new ArrayList<>(Cell.of(
+                        objectives,
+                        objectiveValues.stream().mapToDouble(value -> value).toArray())
+                .numbers());
+        numbers.addAll(cell.numbers().subList(numbers.size(), cell.numbers().size()));
+        return withCell(new Cell(numbers));
+    }
+
+    /**
      * The same rating with the room that the train takes behind the objectives in its cell.
      *
      * @param steps the room, in whole steps
      */
     public Rating withRoom(long steps) {
+        return withCell(cell.and(steps));
+    }
+
+    private Rating withCell(Cell other) {
         return new Rating(
                 train,
                 demands,
                 objectiveValues,
-                cell.and(steps),
+                other,
                 durationRoundedDown,
                 weight,
                 recommendedWeight,

@@ -38,12 +38,14 @@ final class RoomSearch {
     private final LeastRooms rooms;
     private final SearchListener listener;
     private final BooleanSupplier cancelled;
+    private final FrontBound bound;
     private final Map<Train, Rating> known = new LinkedHashMap<>();
 
-    RoomSearch(LeastRooms rooms, SearchListener listener, BooleanSupplier cancelled) {
+    RoomSearch(LeastRooms rooms, SearchListener listener, BooleanSupplier cancelled, FrontBound bound) {
         this.rooms = rooms;
         this.listener = listener;
         this.cancelled = cancelled;
+        this.bound = bound;
     }
 
     /**
@@ -80,9 +82,10 @@ final class RoomSearch {
             SearchOutcome found = search.found();
             List<Rating> sized = sized(found.front(), room);
             sized.forEach(rating -> known.put(rating.train(), rating));
-            listener.frontChanged(front());
-            if (found instanceof SearchOutcome.Stopped || cancelled.getAsBoolean()) {
-                return new SearchOutcome.Stopped(front());
+            List<Rating> front = front();
+            listener.frontChanged(front);
+            if (found instanceof SearchOutcome.Stopped || cancelled.getAsBoolean() || bound.exceededBy(front.size())) {
+                return new SearchOutcome.Stopped(front);
             }
             long most = sized.stream().mapToLong(RoomSearch::room).max().orElse(rooms.enough());
             if (most <= rooms.enough()) {

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.solver.search;
 
+import drumfall.solver.brief.Brief;
 import drumfall.solver.rating.Rating;
 import java.util.List;
 import java.util.function.Function;
@@ -10,6 +11,21 @@ import java.util.function.Function;
 public sealed interface SearchOutcome {
     /** The front, first objective first; empty if there is none. */
     List<Rating> front();
+
+    /**
+     * How many times as large the steps are by which objectives were told apart, because with the brief's own the front held
+     * too many trains (see {@link SearchSettings#mostTrains}); 1 if they are the brief's.
+     */
+    int stepsTimes();
+
+    /**
+     * The brief as it was searched: its objectives in steps {@link #stepsTimes} times as large.
+     *
+     * @param asked the brief that was to be searched
+     */
+    default Brief searched(Brief asked) {
+        return asked.inSteps(stepsTimes());
+    }
 
     /** What the heading over the front says. */
     String heading();
@@ -28,8 +44,18 @@ public sealed interface SearchOutcome {
      * Every non-dominated cell has its train.
      *
      * @param front the trains
+     * @param stepsTimes how many times as large as the brief's the steps are
      */
-    record Proved(List<Rating> front) implements SearchOutcome {
+    record Proved(List<Rating> front, int stepsTimes) implements SearchOutcome {
+        /**
+         * In the brief's own steps.
+         *
+         * @param front the trains
+         */
+        public Proved(List<Rating> front) {
+            this(front, 1);
+        }
+
         /** Copies the list. */
         public Proved {
             front = List.copyOf(front);
@@ -50,8 +76,18 @@ public sealed interface SearchOutcome {
      * The search was stopped; trains may be missing and better ones may exist.
      *
      * @param front what was found until then
+     * @param stepsTimes how many times as large as the brief's the steps are
      */
-    record Stopped(List<Rating> front) implements SearchOutcome {
+    record Stopped(List<Rating> front, int stepsTimes) implements SearchOutcome {
+        /**
+         * In the brief's own steps.
+         *
+         * @param front what was found until then
+         */
+        public Stopped(List<Rating> front) {
+            this(front, 1);
+        }
+
         /** Copies the list. */
         public Stopped {
             front = List.copyOf(front);
@@ -77,6 +113,11 @@ public sealed interface SearchOutcome {
         @Override
         public List<Rating> front() {
             return List.of();
+        }
+
+        @Override
+        public int stepsTimes() {
+            return 1;
         }
 
         @Override

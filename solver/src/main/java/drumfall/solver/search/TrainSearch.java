@@ -52,6 +52,7 @@ public final class TrainSearch {
     private final BooleanSupplier cancelled;
     private final SearchSettings settings;
     private final Function<Train, Optional<Blame>> unplaced;
+    private final FrontBound bound;
     private Refused.Fresh newlyRefused = new Refused.Fresh();
     private TrainRater rater;
     private HalfTables tables;
@@ -64,20 +65,32 @@ public final class TrainSearch {
     /** Halves that have been joined, each with each: what their trains can bring, the front has. */
     private record Joined(Set<UpperHalf> uppers, Set<LowerHalf> lowers) {}
 
+    /** A search whose front may be as large as it will. */
     TrainSearch(
             TrainRater rater,
             SearchListener listener,
             BooleanSupplier cancelled,
             SearchSettings settings,
             Function<Train, Optional<Blame>> unplaced) {
+        this(rater, listener, cancelled, settings, unplaced, FrontBound.NONE);
+    }
+
+    private TrainSearch(
+            TrainRater rater,
+            SearchListener listener,
+            BooleanSupplier cancelled,
+            SearchSettings settings,
+            Function<Train, Optional<Blame>> unplaced,
+            FrontBound bound) {
+        this.front = new CellFront(rater.objectives().asked());
+        this.bound = bound;
         this.all = rater;
         this.rater = rater;
         this.tables = new HalfTables(rater);
         this.listener = listener;
-        this.cancelled = cancelled;
+        this.cancelled = () -> cancelled.getAsBoolean() || bound.exceededBy(front.size());
         this.settings = settings;
         this.unplaced = unplaced;
-        this.front = new CellFront(rater.objectives().asked());
     }
 
     /**
@@ -97,22 +110,32 @@ public final class TrainSearch {
      * @param brief the brief
      * @param listener is told how it goes on
      * @param cancelled asked all the time; once true the search ends within a tenth of a second
-     * @param settings which shortcuts are taken
+     * @param settings which shortcuts are taken, and from what size on the front is thinned
      */
     public static SearchOutcome run(
             Brief brief, SearchListener listener, BooleanSupplier cancelled, SearchSettings settings) {
+        return new FrontThinning(brief, listener, cancelled, settings).outcome();
+    }
+
+    /** Searches in the brief's own steps; stopped as soon as the front exceeds a bound. */
+    static SearchOutcome once(
+            Brief brief,
+            SearchListener listener,
+            BooleanSupplier cancelled,
+            SearchSettings settings,
+            FrontBound bound) {
         TrainRater rater = new TrainRater(brief);
         TrainPlacing placing = new TrainPlacing(rater);
         Optional<LeastRooms> rooms = LeastRooms.of(rater, placing);
         return rooms.isEmpty()
-                ? of(rater, placing, listener, cancelled, settings).outcome()
-                : new RoomSearch(rooms.get(), listener, cancelled)
-                        .outcome(widened -> of(rater, placing, widened, cancelled, settings), placing);
+                ? of(rater, placing, listener, cancelled, settings, bound).outcome()
+                : new RoomSearch(rooms.get(), listener, cancelled, bound)
+                        .outcome(widened -> of(rater, placing, widened, cancelled, settings, bound), placing);
     }
 
     /** The same search where trains have less room: what is refused stays refused, and trains that fit stay found. */
     TrainSearch within(Function<Train, Optional<Blame>> unplacedThere, List<Rating> fitting) {
-        TrainSearch next = new TrainSearch(all, listener, cancelled, settings, unplacedThere);
+        TrainSearch next = new TrainSearch(all, listener, cancelled, settings, unplacedThere, bound);
         if (settings.take(Shortcut.CARRY_OVER)) {
             next.rater = rater;
             next.tables = tables;
@@ -127,13 +150,15 @@ public final class TrainSearch {
             TrainPlacing placing,
             SearchListener listener,
             BooleanSupplier cancelled,
-            SearchSettings settings) {
+            SearchSettings settings,
+            FrontBound bound) {
         return new TrainSearch(
                 packing(rater, cancelled, settings),
                 listener,
                 cancelled,
                 settings,
-                train -> placing.blame(train, cancelled));
+                train -> placing.blame(train, cancelled),
+                bound);
     }
 
     private static TrainRater packing(TrainRater rater, BooleanSupplier cancelled, SearchSettings settings) {
@@ -176,7 +201,8 @@ public final class TrainSearch {
     static SearchOutcome unexplained(
             Brief brief, SearchListener listener, BooleanSupplier cancelled, SearchSettings settings) {
         TrainRater rater = new TrainRater(brief);
-        return of(rater, new TrainPlacing(rater), listener, cancelled, settings).found();
+        return of(rater, new TrainPlacing(rater), listener, cancelled, settings, FrontBound.NONE)
+                .found();
     }
 
     SearchOutcome outcome() {

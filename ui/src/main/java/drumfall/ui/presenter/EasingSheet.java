@@ -129,18 +129,20 @@ public final class EasingSheet {
             Asked now = present().orElseThrow();
             asked = Optional.of(now);
             state = EasingState.STARTED;
-            desk.start(turn -> answer(now, turn), fault -> become(state.at(Inquiry.FAILED)));
+            int stepsTimes = workspace.front().map(Front::stepsTimes).orElse(1);
+            desk.start(turn -> answer(now, stepsTimes, turn), fault -> become(state.at(Inquiry.FAILED)));
             tell();
         }
     }
 
     /** Off the event thread. */
-    private void answer(Asked about, LongDesk.Turn turn) {
+    private void answer(Asked about, int stepsTimes, LongDesk.Turn turn) {
         int all = CostStep.of(about.brief()).size();
         turn.tell(() -> become(state.outOf(all)));
         Consumer<SearchProgress> nobody = progress -> {};
         List<Cost> costs = DemandCosts.of(
                 about.brief(),
+                stepsTimes,
                 about.train(),
                 cost -> turn.tell(() -> become(state.with(cost))),
                 new ToldProgress(turn, nobody),

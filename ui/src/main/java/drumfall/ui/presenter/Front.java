@@ -16,8 +16,10 @@ import java.util.Optional;
  * @param ratings the trains, first objective first
  * @param standing what is known of them
  * @param clash why there is no train; present exactly for {@link Standing#NO_TRAIN}
+ * @param stepsTimes how many times as large as the brief's the steps are that tell trains apart, see
+ *     {@link drumfall.solver.search.SearchOutcome#stepsTimes}
  */
-public record Front(Brief brief, List<Rating> ratings, Standing standing, Optional<Clash> clash) {
+public record Front(Brief brief, List<Rating> ratings, Standing standing, Optional<Clash> clash, int stepsTimes) {
     /** How much is proved. */
     public enum Standing {
         /** The search still runs. */
@@ -38,7 +40,16 @@ public record Front(Brief brief, List<Rating> ratings, Standing standing, Option
     }
 
     static Front of(Brief brief, List<Rating> ratings, Standing standing) {
-        return new Front(brief, ratings, standing, Optional.empty());
+        return of(brief, ratings, standing, 1);
+    }
+
+    static Front of(Brief brief, List<Rating> ratings, Standing standing, int stepsTimes) {
+        return new Front(brief, ratings, standing, Optional.empty(), stepsTimes);
+    }
+
+    /** The brief as it was searched, see {@link drumfall.solver.search.SearchOutcome#searched}. */
+    public Brief searched() {
+        return brief.inSteps(stepsTimes);
     }
 
     /** Place of a train in the front; -1 if it is not in it. */

@@ -94,9 +94,9 @@ final class FrontBoard implements SearchWatcher {
     public void ended(SearchOutcome outcome) {
         Brief brief = asked.orElseThrow();
         finish(outcome.fold(
-                proved -> Front.of(brief, proved.front(), Standing.PROVED),
-                stopped -> Front.of(brief, stopped.front(), Standing.STOPPED),
-                none -> new Front(brief, List.of(), Standing.NO_TRAIN, Optional.of(none.clash()))));
+                proved -> Front.of(brief, proved.front(), Standing.PROVED, proved.stepsTimes()),
+                stopped -> Front.of(brief, stopped.front(), Standing.STOPPED, stopped.stepsTimes()),
+                none -> new Front(brief, List.of(), Standing.NO_TRAIN, Optional.of(none.clash()), 1)));
     }
 
     @Override

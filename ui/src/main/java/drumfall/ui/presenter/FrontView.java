@@ -3,6 +3,7 @@
 package drumfall.ui.presenter;
 
 import drumfall.solver.search.Clash;
+import drumfall.solver.search.SearchSettings;
 import java.util.List;
 import java.util.Optional;
 
@@ -77,7 +78,9 @@ public record FrontView(
                     earlier,
                     found);
         }
-        return new FrontView(Body.TRAINS, heading, "", "", List.of(), earlier, found);
+        String steps =
+                front.stepsTimes() == 1 ? "" : Texts.of("front.steps", SearchSettings.MOST_TRAINS, front.stepsTimes());
+        return new FrontView(Body.TRAINS, heading, steps, "", List.of(), earlier, found);
     }
 
     private static String counted(String key, int count) {

@@ -51,7 +51,7 @@ final class TrialWords {
                     Texts.of("tried.room." + places.name(), room.get().name()));
         }
         List<Rating> ratings = front.get().ratings();
-        Standing standing = Standing.of(tried, ratings);
+        Standing standing = Standing.of(tried, ratings, front.get().searched());
         List<Rating> named = standing.options().stream()
                 .map(number -> ratings.get(number - 1))
                 .toList();

@@ -138,7 +138,9 @@ public final class TriedTrain {
 
     private boolean nothingBeats(Rating rating) {
         return front().filter(front -> front.standing() == Front.Standing.PROVED)
-                .filter(front -> Standing.of(rating, front.ratings()).place() == Standing.Place.NOT_BEATEN_SO_FAR)
+                .filter(front ->
+                        Standing.of(rating, front.ratings(), front.searched()).place()
+                                == Standing.Place.NOT_BEATEN_SO_FAR)
                 .isPresent();
     }
 

@@ -25,6 +25,7 @@ final class FrontJson {
         document.put("brief", brief.name());
         document.put(
                 "outcome", outcome.<String>fold(proved -> "proved-complete", stopped -> "stopped", none -> "no-train"));
+        document.put("stepsTimes", outcome.stepsTimes());
         var options = document.putArray("options");
         for (int i = 0; i < outcome.front().size(); i++) {
             ObjectNode option = options.addObject().put("option", i + 1);

@@ -14,6 +14,7 @@ import drumfall.solver.rating.Rating;
 import drumfall.solver.rating.placing.TrainPlacing;
 import drumfall.solver.search.Clash;
 import drumfall.solver.search.SearchOutcome;
+import drumfall.solver.search.SearchSettings;
 import drumfall.ui.wording.Cautions;
 import drumfall.ui.wording.DemandWording;
 import drumfall.ui.wording.FigureWording;
@@ -51,6 +52,9 @@ final class FrontTable {
                 proved -> heading("proved", proved.front()),
                 stopped -> heading("stopped", stopped.front()),
                 noTrain -> Phrases.phrase("front.none", brief.name()) + grid(noTrain.clash())));
+        if (outcome.stepsTimes() > 1) {
+            lines.add(Phrases.phrase("front.steps", SearchSettings.MOST_TRAINS, outcome.stepsTimes()));
+        }
         LockWording.clauses(brief.locks()).forEach(clause -> lines.add(Phrases.phrase("front.held", clause)));
         lines.addAll(outcome.fold(
                 proved -> body(proved.front(), places),

@@ -98,7 +98,8 @@ final class WhyCommand implements Callable<Integer> {
         if (comparable.isEmpty()) {
             return refused("why.noRoom", ExitCode.STOPPED);
         }
-        Standing found = Standing.of(comparable.get(), front);
+        Brief searched = outcome.map(ended -> ended.searched(brief)).orElse(brief);
+        Standing found = Standing.of(comparable.get(), front, searched);
         Standing standing =
                 outcome.filter(SearchOutcome.Stopped.class::isInstance).isPresent() ? found : found.proved();
         print(
@@ -126,18 +127,20 @@ final class WhyCommand implements Callable<Integer> {
     private ExitCode costs(Brief brief, BooleanSupplier until) {
         return search(brief, until)
                 .fold(
-                        proved -> costs(brief, proved.front(), until),
+                        proved -> costs(brief, proved, until),
                         stopped -> refused("why.cost.stopped", ExitCode.STOPPED),
                         none -> refused("why.none", ExitCode.NO_TRAIN, brief.name()));
     }
 
-    private ExitCode costs(Brief brief, List<Rating> front, BooleanSupplier until) {
+    private ExitCode costs(Brief brief, SearchOutcome.Proved proved, BooleanSupplier until) {
+        List<Rating> front = proved.front();
         int number = option == null ? 1 : option;
         if (number > front.size()) {
             throw RefusedInput.of("option", number, front.size());
         }
         Rating chosen = front.get(number - 1);
-        List<Cost> costs = watched(progress -> DemandCosts.of(brief, chosen.train(), told -> {}, progress, until));
+        List<Cost> costs = watched(
+                progress -> DemandCosts.of(brief, proved.stepsTimes(), chosen.train(), told -> {}, progress, until));
         boolean complete = !until.getAsBoolean() && costs.stream().allMatch(Cost::proved);
         print(
                 () -> WhyJson.of(brief, number, chosen, costs, complete),

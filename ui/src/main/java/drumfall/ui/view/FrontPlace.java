@@ -43,11 +43,12 @@ final class FrontPlace implements Place {
     private final StatePane state;
     private final JLabel heading = Parts.heading("");
     private final JLabel earlier = Parts.remark(Texts.of("front.earlier"));
+    private final JLabel steps = Parts.remark("");
     private final JButton growing;
     private final CardLayout cards = new CardLayout();
     private final JPanel body = new JPanel(cards);
-    private final JPanel place = new JPanel(
-            new MigLayout("insets 8lp 10lp 8lp 10lp, gap 6lp, wrap 1", "[grow,fill,0:0:]", "[][grow,fill,0:0:]"));
+    private final JPanel place = new JPanel(new MigLayout(
+            "insets 8lp 10lp 8lp 10lp, gap 6lp, wrap 1, hidemode 3", "[grow,fill,0:0:]", "[][][grow,fill,0:0:]"));
     private final JComboBox<FrontColumn> across = axis("front.axis.across");
     private final JComboBox<FrontColumn> up = axis("front.axis.up");
     private Optional<FrontColumn> room;
@@ -92,6 +93,8 @@ final class FrontPlace implements Place {
         top.add(up, "w 120lp, wmin 0");
         top.add(columnsButton());
         place.add(top, "growx, wmin 0");
+        steps.setName("front.steps");
+        place.add(steps, "growx, wmin 0");
         JScrollPane scroll = new JScrollPane(table);
         scroll.setBorder(BorderFactory.createEmptyBorder());
         JSplitPane split = new JSplitPane(JSplitPane.VERTICAL_SPLIT, scatter, scroll);
@@ -208,6 +211,11 @@ final class FrontPlace implements Place {
 
     private void headings(FrontView view) {
         heading.setText(view.heading());
+        boolean thinned =
+                view.body() == FrontView.Body.TRAINS && !view.sentence().isEmpty();
+        steps.setVisible(thinned);
+        steps.setText(view.sentence());
+        steps.setToolTipText(view.sentence());
         earlier.setVisible(view.earlier());
         growing.setVisible(view.earlier() && view.found() > 0);
         growing.setText(Texts.of("front.found", view.found()));

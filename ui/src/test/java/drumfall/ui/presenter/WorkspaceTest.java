@@ -252,6 +252,21 @@ class WorkspaceTest {
     }
 
     @Test
+    void a_front_told_apart_in_larger_steps_says_so_and_another_says_nothing() {
+        Rating only = front().ratings().get(0);
+        Workspace thinned = turns.workspace(
+                SmallBriefs.small(), (brief, listener, cancelled) -> new SearchOutcome.Proved(List.of(only), 4));
+        thinned.solve();
+        turns.finish(thinned);
+
+        assertThat(FrontView.of(thinned).sentence())
+                .isEqualTo("The brief's steps tell more than 1000 trains apart: searched in steps 4 times as large.");
+        assertThat(thinned.front().orElseThrow().searched())
+                .isEqualTo(SmallBriefs.small().inSteps(4));
+        assertThat(FrontView.of(workspace).sentence()).isEmpty();
+    }
+
+    @Test
     void another_design_begins_a_history_of_its_own() {
         workspace.toggleLock(FIRST_WHEEL);
         Brief other = SmallBriefs.small();

@@ -8,10 +8,12 @@ import com.fasterxml.jackson.databind.JsonNode;
 import drumfall.solver.brief.TrainReader;
 import drumfall.solver.layout.Layout;
 import drumfall.solver.layout.check.LayoutCheck;
+import drumfall.solver.quantity.UnitSystem;
 import drumfall.solver.rating.Rating;
 import drumfall.solver.rating.TrainRater;
 import drumfall.solver.rating.placing.TrainPlacing;
 import drumfall.solver.search.SearchListener;
+import drumfall.solver.search.SearchOutcome;
 import drumfall.solver.search.TrainSearch;
 import drumfall.ui.terminal.TerminalBench.Run;
 import java.nio.file.Path;
@@ -163,6 +165,21 @@ class SolveCommandTest {
                         .get("outcome")
                         .textValue())
                 .isEqualTo("stopped");
+    }
+
+    // Searching for more than a thousand trains would take a minute; what a search gives then is the search's own test.
+    @Test
+    void a_front_told_apart_in_larger_steps_says_so_and_another_says_nothing() {
+        FrontTable table = new FrontTable(TerminalBench.small(), UnitSystem.METRIC);
+        SearchOutcome thinned = new SearchOutcome.Proved(List.of(), 4);
+        assertThat(table.lines(thinned, List.of()))
+                .contains("The brief's steps tell more than 1000 trains apart: searched in steps 4 times as large.");
+        assertThat(FrontJson.of(TerminalBench.small(), thinned, List.of())
+                        .get("stepsTimes")
+                        .intValue())
+                .isEqualTo(4);
+        assertThat(String.join("\n", table.lines(new SearchOutcome.Proved(List.of()), List.of())))
+                .doesNotContain("larger", "times");
     }
 
     @Test
