@@ -25,7 +25,10 @@ final class FrontBound {
      * @param size trains on a front
      */
     boolean exceededBy(int size) {
-        exceeded |= size > most;
+        // Asked millions of times by all threads: only a front that is too large may cost them a write.
+        if (size > most) {
+            exceeded = true;
+        }
         return exceeded;
     }
 
