@@ -27,7 +27,7 @@ import org.junit.jupiter.api.Test;
 
 /** Costs against plain loops over every train of each changed brief. */
 class DemandCostsTest {
-    private static final int BRIEFS = "full".equals(System.getProperty("drumfall.samples")) ? 20 : 2;
+    private static final int BRIEFS = "full".equals(System.getProperty("drumfall.samples")) ? 20 : 1;
 
     private static final List<Objective> WEIGHT_AND_FILAMENT = List.of(
             new Objective(ObjectiveFigure.RECOMMENDED_WEIGHT, share("1 %")),

@@ -120,7 +120,7 @@ class ShortcutsLeftOutTest {
                         .filter(brief -> brief.train().below().to() == 1)
                         .flatMap(brief -> edits(brief).map(edit -> Briefs.with(brief, edit)))
                         .filter(brief -> !hasTrains(brief))
-                        .limit(FULL ? 80 : 3)
+                        .limit(FULL ? 80 : 2)
                         .toList());
     }
 

@@ -33,7 +33,7 @@ class SearchAgainstPlainLoopsTest {
 
     @TestFactory
     Stream<DynamicTest> the_front_is_that_of_plain_loops_where_each_of_three_meshes_has_a_choice_of_modules() {
-        return SmallBriefs.large(FULL ? 20 : 2, 1).stream()
+        return SmallBriefs.large(FULL ? 20 : 1, 1).stream()
                 .map(brief -> DynamicTest.dynamicTest(describe(brief), () -> sameFront(brief, SearchSettings.USUAL)));
     }
 
