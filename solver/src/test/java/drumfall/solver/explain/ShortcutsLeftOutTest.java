@@ -70,7 +70,7 @@ class ShortcutsLeftOutTest {
     private static List<Brief> missedSeveral() {
         return MISSED.computeIfAbsent(
                 "several",
-                key -> SmallBriefs.some(FULL ? 300 : 60, 7).stream()
+                key -> SmallBriefs.fewer(FULL ? 300 : 60, 7).stream()
                         .filter(brief -> brief.train().below().to() == 1)
                         .flatMap(brief -> edits(brief).limit(3).reduce((one, more) -> one + " & " + more).stream()
                                 .map(edit -> Briefs.with(brief, edit)))
@@ -116,11 +116,11 @@ class ShortcutsLeftOutTest {
     private static List<Brief> missed() {
         return MISSED.computeIfAbsent(
                 "one",
-                key -> SmallBriefs.some(FULL ? 300 : 60, 7).stream()
+                key -> SmallBriefs.fewer(FULL ? 300 : 60, 7).stream()
                         .filter(brief -> brief.train().below().to() == 1)
                         .flatMap(brief -> edits(brief).map(edit -> Briefs.with(brief, edit)))
                         .filter(brief -> !hasTrains(brief))
-                        .limit(FULL ? 80 : 3)
+                        .limit(FULL ? 80 : 2)
                         .toList());
     }
 
@@ -278,7 +278,7 @@ class ShortcutsLeftOutTest {
 
     private static void sameCosts(ExplainSettings settings) {
         int gains = 0;
-        for (Brief small : SmallBriefs.some(FULL ? 100 : 3, 1)) {
+        for (Brief small : SmallBriefs.fewer(FULL ? 100 : 3, 1)) {
             // Wide cells hold several trains each; which of them stands for its cell must not change.
             Brief brief = Briefs.with(
                     small,

@@ -22,7 +22,7 @@ class StandingTest {
     @Test
     void every_train_misses_a_demand_or_is_listed_or_stood_for_or_beaten() {
         Set<Place> seen = EnumSet.noneOf(Place.class);
-        for (Brief brief : SmallBriefs.some(5, 1)) {
+        for (Brief brief : SmallBriefs.fewer(5, 1)) {
             List<Rating> front = PlainLoops.front(brief);
             for (Rating rating : PlainLoops.all(brief)) {
                 Standing standing = Standing.of(rating, front);
@@ -78,7 +78,7 @@ class StandingTest {
 
     /** Found once. */
     private static final class Fronted {
-        static final List<Rating> FRONT = SmallBriefs.some(20, 1).stream()
+        static final List<Rating> FRONT = SmallBriefs.fewer(20, 1).stream()
                 .map(PlainLoops::front)
                 .filter(front -> front.size() > 1)
                 .findFirst()
@@ -103,7 +103,7 @@ class StandingTest {
 
     @Test
     void a_train_that_an_unfinished_front_does_not_beat_is_said_to_be_so_far() {
-        Brief brief = SmallBriefs.some(20, 1).stream()
+        Brief brief = SmallBriefs.fewer(20, 1).stream()
                 .filter(candidate -> !PlainLoops.none(candidate))
                 .findFirst()
                 .orElseThrow();

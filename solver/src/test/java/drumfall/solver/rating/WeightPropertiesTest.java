@@ -18,7 +18,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** How the weight answers to the brief, over random trains of the demonstration brief's choices. */
 class WeightPropertiesTest {
-    private static final int SAMPLES = "full".equals(System.getProperty("drumfall.samples")) ? 2_000 : 100;
+    private static final int SAMPLES = "full".equals(System.getProperty("drumfall.samples")) ? 2_000 : 60;
 
     // More friction, a lower quality, a larger reserve arc or heavier parts: by the formulas, each can only add. 1e-12
     // allows

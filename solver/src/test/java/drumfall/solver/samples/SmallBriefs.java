@@ -15,10 +15,20 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import java.util.stream.LongStream;
+import java.util.stream.Stream;
 
-/** Seeded small briefs: few counts, wide or narrow demands around a random train, any objectives, sometimes locks. */
+/**
+ * Seeded small briefs: few counts, wide or narrow demands around a random train, any objectives, sometimes locks.
+ *
+ * <p>More than one in three has two modules to choose from at each of three meshes and so more than ten thousand trains, for
+ * which plain loops take nine tenths of their time. Where every train is rated, the ordinary run takes such a brief with one
+ * count of leaves instead of two, which leaves an eighth of the trains; the thorough run takes it as it is.
+ */
 public final class SmallBriefs {
+    private static final boolean FULL = "full".equals(System.getProperty("drumfall.samples"));
     private static final ObjectMapper JSON = new ObjectMapper();
+    private static final int MANY = 10_000;
 
     private final Random random;
     private final Random material;
@@ -40,11 +50,59 @@ public final class SmallBriefs {
 
     /** So many briefs from consecutive seeds. */
     public static List<Brief> some(int count, long firstSeed) {
-        List<Brief> briefs = new ArrayList<>();
-        for (long seed = firstSeed; briefs.size() < count; seed++) {
-            of(seed).ifPresent(briefs::add);
+        return each(firstSeed).limit(count).toList();
+    }
+
+    /** So many briefs from consecutive seeds; in the ordinary run those of many trains with fewer of them. */
+    public static List<Brief> fewer(int count, long firstSeed) {
+        return fewer(firstSeed).limit(count).toList();
+    }
+
+    /** Briefs from consecutive seeds without end; in the ordinary run those of many trains with fewer of them. */
+    public static Stream<Brief> fewer(long firstSeed) {
+        return each(firstSeed).map(SmallBriefs::fewer);
+    }
+
+    /** A brief of many trains with one count of leaves; in the thorough run, and if its trains are few, as it is. */
+    public static Brief fewer(Brief brief) {
+        int leaves = brief.teeth().leaves().from();
+        return FULL || trains(brief) < MANY
+                ? brief
+                : Briefs.with(brief, "/teeth/leaves = {\"from\": %d, \"to\": %d}".formatted(leaves, leaves));
+    }
+
+    /** So many of the briefs of many trains, as they are, from consecutive seeds. */
+    public static List<Brief> large(int count, long firstSeed) {
+        return each(firstSeed)
+                .filter(brief -> trains(brief) >= MANY)
+                .limit(count)
+                .toList();
+    }
+
+    private static Stream<Brief> each(long firstSeed) {
+        return LongStream.iterate(firstSeed, seed -> seed + 1)
+                .mapToObj(SmallBriefs::of)
+                .flatMap(Optional::stream);
+    }
+
+    /** Of how many trains a brief leaves the choice, locks aside. */
+    private static long trains(Brief brief) {
+        int wheels =
+                brief.teeth().wheelTeeth().to() - brief.teeth().wheelTeeth().from() + 1;
+        int pinions = brief.teeth().leaves().to() - brief.teeth().leaves().from() + 1;
+        long each = (long) wheels * pinions * brief.teeth().modules().size();
+        long trains = 0;
+        for (int above = brief.train().above().from();
+                above <= brief.train().above().to();
+                above++) {
+            for (int below = brief.train().below().from();
+                    below <= brief.train().below().to();
+                    below++) {
+                trains += Math.round(Math.pow(each, above + below));
+            }
         }
-        return briefs;
+        // Two drums, two escape wheels.
+        return trains * brief.line().falls().size() * 4;
     }
 
     private Optional<Brief> brief() {

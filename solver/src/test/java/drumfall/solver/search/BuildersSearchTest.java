@@ -165,8 +165,7 @@ class BuildersSearchTest {
     }
 
     private static Stream<Counted> counted(int count, long seed) {
-        return Stream.iterate(seed, next -> next + 1)
-                .flatMap(next -> SmallBriefs.of(next).stream())
+        return SmallBriefs.fewer(seed)
                 // A reserve that serves about half of all.
                 .map(brief -> Briefs.with(brief, "/weight/reserve = \"5 %\""))
                 .map(brief -> Map.entry(brief, PlainLoops.feasible(brief)))

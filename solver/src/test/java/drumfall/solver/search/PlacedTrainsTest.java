@@ -23,7 +23,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class PlacedTrainsTest {
     private static final String FEW =
             "/train = {\"above\": {\"from\": 1, \"to\": 1}, \"below\": {\"from\": 2, \"to\": 2}}"
-                    + " & /teeth/wheelTeeth = {\"from\": 74, \"to\": 77} & /teeth/leaves = {\"from\": 8, \"to\": 8}"
+                    + " & /teeth/wheelTeeth = {\"from\": 75, \"to\": 76} & /teeth/leaves = {\"from\": 8, \"to\": 8}"
                     + " & /teeth/modules = [\"1 mm\", \"1.25 mm\"] & /escapement/teeth = {\"from\": 30, \"to\": 30, \"step\": 3}"
                     + " & /run = {\"atLeast\": \"1 d\", \"wanted\": \"8 d\", \"atMost\": \"20 d\"} & /weight/limit = \"60 kg\""
                     + " & /beat = {\"beatsPerHour\": {\"from\": \"4000\", \"to\": \"6000\"}, \"secondsHand\": false}"
@@ -36,15 +36,40 @@ class PlacedTrainsTest {
         return " & /frame/width = \"" + width + "\" & /frame/height = \"" + height + "\"";
     }
 
-    /** Frames in which all trains have places, most, two in three and none. */
+    /** Frames in which all trains have places, about half, one in eight and none. */
     @ParameterizedTest
-    @CsvSource({"220 mm, 320 mm", "100 mm, 180 mm", "120 mm, 130 mm", "140 mm, 110 mm"})
+    @CsvSource({"220 mm, 320 mm", "120 mm, 220 mm", "140 mm, 160 mm", "140 mm, 110 mm"})
     void the_front_is_that_of_the_trains_with_places(String width, String height) {
         Brief brief = Briefs.demoWith(FEW + frame(width, height));
 
         SearchOutcome outcome = TrainSearch.unexplained(brief, SearchListener.SILENT, () -> false);
 
         assertThat(outcome.front().stream().map(Rating::train).toList()).isEqualTo(placed(brief));
+    }
+
+    /** Otherwise the test above could not tell a search that places trains from one that does not. */
+    @ParameterizedTest
+    @CsvSource({
+        "220 mm, 320 mm, 1, 1, false",
+        "120 mm, 220 mm, 0.3, 0.7, false",
+        "140 mm, 160 mm, 0.05, 0.3, true",
+        "140 mm, 110 mm, 0, 0, true"
+    })
+    void these_frames_hold_so_large_a_share_of_trains_and_some_not_all_that_would_be_on_the_front(
+            String width, String height, double least, double most, boolean frontChanges) {
+        Brief brief = Briefs.demoWith(FEW + frame(width, height));
+        TrainPlacing placing = new TrainPlacing(new TrainRater(brief));
+        List<Rating> feasible = PlainLoops.feasible(brief);
+
+        assertThat(share(feasible, placing)).isBetween(least, most);
+        assertThat(share(PlainLoops.front(feasible), placing) < 1).isEqualTo(frontChanges);
+    }
+
+    private static double share(List<Rating> ratings, TrainPlacing placing) {
+        return ratings.stream()
+                .mapToInt(rating -> placing.place(rating.train(), () -> false) instanceof Placement.Placed ? 1 : 0)
+                .average()
+                .orElseThrow();
     }
 
     /** In plain loops: trains without places leave the front one round after another. */

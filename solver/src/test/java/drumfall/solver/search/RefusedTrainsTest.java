@@ -27,10 +27,10 @@ class RefusedTrainsTest {
 
     @TestFactory
     Stream<DynamicTest> the_front_is_that_of_the_trains_that_can_be_built() {
-        List<Brief> briefs = SmallBriefs.some(FULL ? 300 : 4, 7000);
-        return Stream.of(2, 3, 10)
-                .flatMap(one -> briefs.stream()
-                        .map(brief -> DynamicTest.dynamicTest(
+        List<Brief> briefs = SmallBriefs.fewer(FULL ? 300 : 4, 7000);
+        return briefs.stream()
+                .flatMap(brief -> Stream.of(2, 3, 10)
+                        .map(one -> DynamicTest.dynamicTest(
                                 "one in " + one + " can be built",
                                 () -> sameFront(brief, train -> blame(train, one), SearchSettings.USUAL))));
     }
@@ -39,14 +39,14 @@ class RefusedTrainsTest {
     @TestFactory
     Stream<DynamicTest> the_front_is_the_same_if_each_round_joins_all_halves_again() {
         SearchSettings again = SearchSettings.USUAL.without(Shortcut.JOIN_ONCE);
-        return SmallBriefs.some(FULL ? 300 : 4, 7500).stream()
+        return SmallBriefs.fewer(FULL ? 300 : 4, 7500).stream()
                 .map(brief ->
                         DynamicTest.dynamicTest(brief.name(), () -> sameFront(brief, train -> blame(train, 3), again)));
     }
 
     @TestFactory
     Stream<DynamicTest> a_train_exists_if_one_can_be_built() {
-        return SmallBriefs.some(FULL ? 300 : 6, 8000).stream()
+        return SmallBriefs.fewer(FULL ? 300 : 6, 8000).stream()
                 .map(brief -> DynamicTest.dynamicTest(brief.name(), () -> {
                     boolean exists = PlainLoops.feasible(brief).stream().anyMatch(rating -> lucky(rating.train(), 40));
                     Existence found = TrainSearch.existence(
@@ -59,7 +59,7 @@ class RefusedTrainsTest {
     /** Some halves are to blame by themselves. */
     @TestFactory
     Stream<DynamicTest> the_front_is_that_of_the_trains_that_can_be_built_where_halves_are_to_blame() {
-        return SmallBriefs.some(FULL ? 600 : 5, 8500).stream()
+        return SmallBriefs.fewer(FULL ? 600 : 5, 8500).stream()
                 .map(brief -> DynamicTest.dynamicTest(
                         brief.name(), () -> sameFront(brief, RefusedTrainsTest::halfToBlame, SearchSettings.USUAL)));
     }

@@ -180,8 +180,8 @@ class RoomSearchTest {
     private static List<Brief> briefs(int count, long seed) {
         Random random = new Random(seed);
         List<Brief> briefs = new ArrayList<>();
-        for (Brief brief : SmallBriefs.some(3 * count, seed)) {
-            Brief drawn = Briefs.with(
+        for (Brief brief : SmallBriefs.fewer(3 * count, seed)) {
+            Brief drawn = SmallBriefs.fewer(Briefs.with(
                     brief,
                     "/frame/depth = \"" + (85 + random.nextInt(26)) + " mm\""
                             + " & /frame/width = \"" + (180 + random.nextInt(120)) + " mm\""
@@ -189,7 +189,7 @@ class RoomSearchTest {
                             + " & /frame/arrangement = \"upright\" & /parts/hubWall = \"1.2 mm\""
                             + " & /teeth/modules = [\"1 mm\", \"1.75 mm\"] & /weight/limit = \"100 kg\""
                             + " & /objectives = " + WEIGHT
-                            + " & /frame/least = " + WISHES.get(briefs.size() % WISHES.size()));
+                            + " & /frame/least = " + WISHES.get(briefs.size() % WISHES.size())));
             if (briefs.size() < count && mayBePlacedOneByOne(drawn)) {
                 briefs.add(drawn);
             }

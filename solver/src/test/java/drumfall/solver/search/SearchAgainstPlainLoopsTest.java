@@ -27,13 +27,19 @@ class SearchAgainstPlainLoopsTest {
 
     @TestFactory
     Stream<DynamicTest> the_front_is_that_of_plain_loops() {
-        return SmallBriefs.some(FULL ? 1000 : 30, 1).stream()
+        return SmallBriefs.fewer(FULL ? 1000 : 30, 1).stream()
+                .map(brief -> DynamicTest.dynamicTest(describe(brief), () -> sameFront(brief, SearchSettings.USUAL)));
+    }
+
+    @TestFactory
+    Stream<DynamicTest> the_front_is_that_of_plain_loops_where_each_of_three_meshes_has_a_choice_of_modules() {
+        return SmallBriefs.large(FULL ? 20 : 1, 1).stream()
                 .map(brief -> DynamicTest.dynamicTest(describe(brief), () -> sameFront(brief, SearchSettings.USUAL)));
     }
 
     @TestFactory
     Stream<DynamicTest> the_front_is_the_same_without_each_of_the_shortcuts() {
-        List<Brief> briefs = SmallBriefs.some(FULL ? 100 : 2, 2000);
+        List<Brief> briefs = SmallBriefs.fewer(FULL ? 100 : 2, 2000);
         return Stream.of(Shortcut.values())
                 .flatMap(shortcut -> briefs.stream()
                         .map(brief -> DynamicTest.dynamicTest(
@@ -43,14 +49,14 @@ class SearchAgainstPlainLoopsTest {
 
     @TestFactory
     Stream<DynamicTest> the_front_is_the_same_without_any_shortcut() {
-        return SmallBriefs.some(FULL ? 50 : 4, 3000).stream()
+        return SmallBriefs.fewer(FULL ? 50 : 4, 3000).stream()
                 .map(brief -> DynamicTest.dynamicTest(
                         describe(brief), () -> sameFront(brief, SearchSettings.USUAL.without(Shortcut.values()))));
     }
 
     @Test
     void the_sample_holds_briefs_with_many_trains_with_few_and_with_none() {
-        List<Integer> sizes = SmallBriefs.some(30, 1).stream()
+        List<Integer> sizes = SmallBriefs.fewer(30, 1).stream()
                 .map(brief -> TrainSearch.run(brief, SearchListener.SILENT, () -> false)
                         .front()
                         .size())

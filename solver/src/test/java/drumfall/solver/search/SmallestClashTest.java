@@ -32,7 +32,7 @@ class SmallestClashTest {
 
     @TestFactory
     Stream<DynamicTest> no_smaller_set_of_demands_clashes() {
-        return SmallBriefs.some(12 * BRIEFS, 1).stream()
+        return SmallBriefs.fewer(12 * BRIEFS, 1).stream()
                 .map(brief ->
                         TrainSearch.run(brief, SearchListener.SILENT, () -> false) instanceof SearchOutcome.NoTrain none
                                 ? DynamicTest.dynamicTest(

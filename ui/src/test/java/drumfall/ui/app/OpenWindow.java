@@ -117,9 +117,15 @@ final class OpenWindow implements AutoCloseable, FileChoice {
 
     /** Does a menu's command as its menu item does. */
     void command(String name) {
-        JMenuItem item = on(() -> menuItem(name));
+        command(name, 1);
+    }
+
+    /** Does a menu's command so many times, and waits for the window only then. */
+    void command(String name, int times) {
         on(() -> {
-            item.doClick();
+            for (int i = 0; i < times; i++) {
+                menuItem(name).doClick();
+            }
             return null;
         });
         robot.waitForIdle();

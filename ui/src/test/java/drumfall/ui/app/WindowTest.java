@@ -323,9 +323,7 @@ class WindowTest {
     @Test
     void at_a_larger_size_no_place_covers_another_and_the_strip_has_the_height_it_needs() {
         try (OpenWindow window = opened()) {
-            for (int step = 0; step < 6; step++) {
-                window.command("command.larger");
-            }
+            window.command("command.larger", 6);
             for (String place : List.of("brief", "front", "drawing.place", "strip.place")) {
                 JComponent shown = window.named(place, JComponent.class);
                 Dimension least = OpenWindow.on(shown::getMinimumSize);
@@ -335,9 +333,8 @@ class WindowTest {
             JComponent brief = window.named("brief", JComponent.class);
             assertThat(OpenWindow.<Boolean>on(() -> brief.getWidth() >= brief.getMinimumSize().width))
                     .isTrue();
-            for (int step = 0; step < 6; step++) {
-                window.command("command.smaller");
-            }
+            window.command("command.smaller");
+            window.command("command.usual");
         }
     }
 

@@ -16,7 +16,7 @@ public final class SmallBriefs {
     public static Brief small() {
         return BriefDraft.of(BundledBriefs.demo())
                 .with("/name", TextNode.valueOf("Small wall clock"))
-                .with("/teeth/wheelTeeth/from", IntNode.valueOf(56))
+                .with("/teeth/wheelTeeth/from", IntNode.valueOf(62))
                 .with("/teeth/wheelTeeth/to", IntNode.valueOf(72))
                 .with("/teeth/leaves/from", IntNode.valueOf(8))
                 .with("/teeth/leaves/to", IntNode.valueOf(8))

@@ -268,6 +268,7 @@ class RoomCommandTest {
         ObjectNode tree = (ObjectNode) TerminalBench.json(TerminalBench.smallText());
         ObjectNode frame = (ObjectNode) tree.get("frame");
         frame.put("width", "79 mm").put("height", "190 mm").set("least", TerminalBench.json(SEVERAL_ROUNDS));
+        ((ObjectNode) tree.at("/teeth/wheelTeeth")).put("from", 75).put("to", 77);
         bench.write("tight.json", tree.toPrettyString());
         Train train =
                 TrainReader.read(RateCommandTest.SOUND).accepted().orElseThrow().train();

@@ -25,7 +25,7 @@ import org.junit.jupiter.api.TestFactory;
  * nanometres on both sides, so no tolerance is needed.
  */
 class PlacerAgainstPlainLoopsTest {
-    private static final int CASES = "full".equals(System.getProperty("drumfall.samples")) ? 500 : 50;
+    private static final int CASES = "full".equals(System.getProperty("drumfall.samples")) ? 500 : 25;
 
     @TestFactory
     Stream<DynamicTest> a_layout_is_found_if_there_is_one_and_none_is_better() {

@@ -32,7 +32,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class WhereFromBookTest {
-    private static final int SAMPLES = "full".equals(System.getProperty("drumfall.samples")) ? 500 : 25;
+    private static final int SAMPLES = "full".equals(System.getProperty("drumfall.samples")) ? 500 : 8;
 
     // 1e-10 of the value: a card is a dozen operations, a chain some hundred; the felt average runs over some dozen
     // samples.

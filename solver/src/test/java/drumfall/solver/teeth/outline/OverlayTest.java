@@ -36,7 +36,7 @@ class OverlayTest {
     private static final double THINNING = 0.15;
 
     static Stream<SeededMeshes.Case> seededPairs() {
-        return SeededMeshes.of(20, 200);
+        return SeededMeshes.of(10, 200);
     }
 
     @ParameterizedTest
