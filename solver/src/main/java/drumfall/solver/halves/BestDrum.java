@@ -14,21 +14,30 @@ import java.util.List;
  */
 record BestDrum(DrumLine line, double lineArm, long mass, double carried) {
     /**
-     * The best of drums.
+     * The best of drums that may run with some hours for a turn.
      *
-     * @param drums at least one
+     * @param drums with one reeving
+     * @param fewest hours for a turn, roughly
+     * @param most hours for a turn, roughly
+     * @return the best; null if none may run
      */
-    static BestDrum of(List<DrumChoice> drums) {
-        DrumLine line = drums.get(0).line();
-        double arm = drums.get(0).lineArm();
-        long mass = drums.get(0).mass();
-        double carried = drums.get(0).carried();
-        for (DrumChoice drum : drums) {
-            line = line.least(drum.line());
-            arm = Math.min(arm, drum.lineArm());
-            mass = Math.min(mass, drum.mass());
-            carried = Math.max(carried, drum.carried());
+    static BestDrum of(List<DrumChoice> drums, double fewest, double most) {
+        BestDrum best = null;
+        for (int i = 0; i < drums.size(); i++) {
+            DrumChoice drum = drums.get(i);
+            if (drum.mayRun(fewest, most)) {
+                BestDrum alone = drum.best();
+                best = best == null ? alone : best.and(alone);
+            }
         }
-        return new BestDrum(line, arm, mass, carried);
+        return best;
+    }
+
+    private BestDrum and(BestDrum other) {
+        return new BestDrum(
+                line.least(other.line),
+                Math.min(lineArm, other.lineArm),
+                Math.min(mass, other.mass),
+                Math.max(carried, other.carried));
     }
 }

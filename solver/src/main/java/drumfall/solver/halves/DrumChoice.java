@@ -75,6 +75,11 @@ record DrumChoice(
                 rules.limits.heaviestCarried(lineArm, run.reeving()));
     }
 
+    /** This drum as the best of itself. */
+    BestDrum best() {
+        return new BestDrum(line, lineArm, mass, carried);
+    }
+
     /** Whether some number of hours within bounds may do. */
     boolean mayRun(double least, double most) {
         return most >= fewestHours * (1 - DOUBTFUL) && least <= mostHours * (1 + DOUBTFUL);

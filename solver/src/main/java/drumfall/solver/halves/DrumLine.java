@@ -40,6 +40,16 @@ record DrumLine(double running, double runningSlope, double binding, double bind
         return rules.movement.weightFor(friction.tension(load, lineArm, mass), reeving);
     }
 
+    /**
+     * The line behind meshes that pass a torque on without binding.
+     *
+     * @param constant torque on the drum arbor if the centre needed none, or less, N m
+     * @param slope torque on the drum arbor for each unit at the centre, or less
+     */
+    DrumLine behind(double constant, double slope) {
+        return new DrumLine(running + runningSlope * constant, runningSlope * slope, binding, 0);
+    }
+
     /** A line that neither undercuts. */
     DrumLine least(DrumLine other) {
         return new DrumLine(

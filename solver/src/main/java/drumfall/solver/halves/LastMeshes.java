@@ -14,7 +14,11 @@ import java.util.TreeMap;
  * it. Choices of several modules or pinions together would have a best that belongs to no mesh.
  */
 final class LastMeshes {
+    /** Few enough neighbours that their best lies near each of them, so many that asking for it pays. */
+    private static final int STRETCH = 8;
+
     final List<MeshChoice> choices;
+    private final Best[] stretches;
     private final double[] mostFelt;
     private final double[] constant;
     private final double[] slope;
@@ -42,6 +46,7 @@ final class LastMeshes {
 
     private LastMeshes(List<MeshChoice> choices, HalfRules rules, UpperLines lines, int count) {
         this.choices = choices;
+        this.stretches = new Best[(choices.size() + STRETCH - 1) / STRETCH];
         this.mostFelt = choices.stream().mapToDouble(lines::mostFelt).toArray();
         this.constant = new double[mostFelt.length];
         this.slope = new double[mostFelt.length];
@@ -53,6 +58,9 @@ final class LastMeshes {
             constant[i] = rules.step(Criterion.RUNNING, 0, below, choice, mostFelt[i], above);
             slope[i] = rules.step(Criterion.RUNNING, 1, below, choice, mostFelt[i], above) - constant[i];
             clearance[i] = rules.limits.clearance(choice.mesh, above, 0);
+        }
+        for (int i = 0; i < choices.size(); i += STRETCH) {
+            stretches[i / STRETCH] = between(i, endOfStretch(i));
         }
     }
 
@@ -85,13 +93,17 @@ final class LastMeshes {
         return MeshGroups.firstAtLeast(choices, ratio);
     }
 
-    /**
-     * The best of a stretch.
-     *
-     * @param from its first choice
-     * @param to the first choice behind it, more than {@code from}
-     */
-    Best between(int from, int to) {
+    /** The first choice behind the stretch that another one is in. */
+    int endOfStretch(int index) {
+        return Math.min(choices.size(), (index / STRETCH + 1) * STRETCH);
+    }
+
+    /** The best of the stretch that a choice is in. */
+    Best stretch(int index) {
+        return stretches[index / STRETCH];
+    }
+
+    private Best between(int from, int to) {
         double leastConstant = Double.POSITIVE_INFINITY;
         double leastSlope = Double.POSITIVE_INFINITY;
         double most = Double.NEGATIVE_INFINITY;

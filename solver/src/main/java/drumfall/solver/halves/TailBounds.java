@@ -103,8 +103,7 @@ final class TailBounds {
             int shift = (int) Math.floor(Math.log(choice.ratio) / WIDTH);
             for (int band : reached) {
                 // The logarithms of mesh and tail lie anywhere in their bands, so their sum lies in one of two.
-                step.offer(least[band], longer.least[band + shift]);
-                step.offer(least[band], longer.least[band + shift + 1]);
+                step.offer(least[band], longer.least[band + shift], longer.least[band + shift + 1]);
             }
         }
         return longer;
@@ -231,19 +230,26 @@ final class TailBounds {
             this.bindingSlope = rules.step(Criterion.BINDING, 1, below, choice, binding, above) - bindingConstant;
         }
 
-        void offer(double[] tail, double[] target) {
-            take(target, RUNNING, runningConstant + runningSlope * tail[RUNNING]);
-            take(target, RUNNING_SLOPE, runningSlope * tail[RUNNING_SLOPE]);
-            take(target, BINDING, bindingConstant + bindingSlope * tail[BINDING]);
-            take(target, BINDING_SLOPE, bindingSlope * tail[BINDING_SLOPE]);
-            take(target, FILAMENT, tail[FILAMENT] + choice.filament);
-            take(target, TIP, Math.max(tail[TIP], choice.tipRadius));
-            take(target, CENTRES, tail[CENTRES] + choice.centreDistance);
+        void offer(double[] tail, double[] target, double[] other) {
+            take(target, other, RUNNING, runningConstant + runningSlope * tail[RUNNING]);
+            take(target, other, RUNNING_SLOPE, runningSlope * tail[RUNNING_SLOPE]);
+            take(target, other, BINDING, bindingConstant + bindingSlope * tail[BINDING]);
+            take(target, other, BINDING_SLOPE, bindingSlope * tail[BINDING_SLOPE]);
+            take(target, other, FILAMENT, tail[FILAMENT] + choice.filament);
+            take(target, other, TIP, Math.max(tail[TIP], choice.tipRadius));
+            take(target, other, CENTRES, tail[CENTRES] + choice.centreDistance);
         }
 
-        private static void take(double[] target, int figure, double value) {
-            // A mesh that friction holds makes infinity less infinity; it bounds nothing and is left to the walk.
-            target[figure] = Math.min(target[figure], Double.isNaN(value) ? Double.POSITIVE_INFINITY : value);
+        private static void take(double[] target, double[] other, int figure, double value) {
+            // A mesh that friction holds makes infinity less infinity, which is less than nothing: it bounds nothing
+            // and is
+            // left to the walk.
+            if (value < target[figure]) {
+                target[figure] = value;
+            }
+            if (value < other[figure]) {
+                other[figure] = value;
+            }
         }
     }
 

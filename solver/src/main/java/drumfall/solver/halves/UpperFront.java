@@ -45,18 +45,25 @@ final class UpperFront {
     }
 
     /**
-     * Whether a half with figures no better than these is surely not wanted: without prospects, too heavy, or replaced.
+     * Whether a half with figures no better than these is surely too heavy, or replaced.
      *
      * @param figures of the half, or better
      * @param serves whether the reach of a half that might replace it serves for its own
      */
-    boolean unwanted(UpperFigures figures, Predicate<UpperReach> serves) {
-        if (prospects.hopeless(figures)) {
-            return true;
-        }
+    boolean replaced(UpperFigures figures, Predicate<UpperReach> serves) {
         double[] point = point(figures, false);
         return UpperLines.leastOf(point) > heaviestLeast
                 || tree.covers(point, (at, entry, asked) -> lines.surelyLess(at, asked) && serves.test(entry.reach));
+    }
+
+    /**
+     * Whether a half is surely without prospects.
+     *
+     * @param line weight by the torque at the centre, or less
+     * @param sums what the parts add up to, or less
+     */
+    boolean hopeless(DrumLine line, PartSums sums) {
+        return prospects.hopeless(line, sums);
     }
 
     /** Whether a half is too heavy beside every lower half. */

@@ -89,13 +89,17 @@ final class UpperListing {
     private void finishWith(LastMeshes group, List<MeshChoice> meshes, double ratio, PartSums sums) {
         int from = group.firstAtLeast(places.fewestHours * (1 - 1e-9) / ratio);
         int to = group.firstAtLeast(places.mostHours * (1 + 1e-9) / ratio);
-        if (from == to || (thin && !meshes.isEmpty() && unwanted(group.between(from, to), meshes, ratio, sums))) {
-            return;
-        }
-        for (int i = from; i < to && !cancelled.getAsBoolean(); i++) {
-            if (!meshes.isEmpty() || i % PARTS == part) {
-                finishWith(group, i, meshes, sums);
+        boolean first = meshes.isEmpty();
+        for (int start = from; start < to && !cancelled.getAsBoolean(); ) {
+            int end = Math.min(to, group.endOfStretch(start));
+            if (first || !thin || !unwanted(group.stretch(start), meshes, ratio, sums)) {
+                for (int i = start; i < end; i++) {
+                    if (!first || i % PARTS == part) {
+                        finishWith(group, i, meshes, sums);
+                    }
+                }
             }
+            start = end;
         }
     }
 
@@ -115,58 +119,59 @@ final class UpperListing {
                 || rules.limits.clears(meshes.get(before).mesh, HalfJoin.role(before, count), choice.tipRadius);
     }
 
-    /** Whether no half is wanted that begins with some meshes and ends with one of a group. */
+    /** Whether no half is wanted that begins with some meshes and ends with one of a stretch. */
     private boolean unwanted(LastMeshes.Best last, List<MeshChoice> meshes, double ratio, PartSums sums) {
         double[] least = places.lines.leastAtDrumArbor(meshes, mostFelt, last.constant(), last.slope());
         double fewest = ratio * last.leastRatio() * (1 - ROUNDING);
         double most = ratio * last.mostRatio() * (1 + ROUNDING);
+        PartSums all = sums.with(last.sums());
+        for (Reeving reeving : Reeving.values()) {
+            BestDrum best = BestDrum.of(places.drumsOf(reeving), fewest, most);
+            if (best == null || front.hopeless(line(least, best), all.withMass(best.mass()))) {
+                continue;
+            }
+            UpperFigures figures = new UpperFigures(
+                    UpperLines.atLine(least, best.line()),
+                    last.clearance(),
+                    borne(last, meshes),
+                    rules.limits.teeth().centrePull(best.lineArm(), reeving, most),
+                    best.carried(),
+                    0,
+                    all.withMass(best.mass()));
+            if (!front.replaced(figures, UpperReach::servesForAll)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Torque on the centre arbor that the teeth bear at most if the last mesh is one of a stretch, N m. */
+    private static double borne(LastMeshes.Best last, List<MeshChoice> meshes) {
         double borne = last.borne();
         double turned = last.leastRatio();
         for (int i = meshes.size() - 1; i >= 0; i--) {
             turned *= meshes.get(i).ratio;
             borne = Math.min(borne, meshes.get(i).borne / turned);
         }
-        double surelyBorne = borne * (1 + ROUNDING);
-        PartSums all = sums.with(last.sums());
-        for (Reeving reeving : Reeving.values()) {
-            List<DrumChoice> drums = new ArrayList<>();
-            for (DrumChoice drum : places.drumsOf(reeving)) {
-                if (drum.mayRun(fewest, most)) {
-                    drums.add(drum);
-                }
-            }
-            if (!drums.isEmpty()) {
-                BestDrum best = BestDrum.of(drums);
-                UpperFigures figures = new UpperFigures(
-                        UpperLines.atLine(least, best.line()),
-                        last.clearance(),
-                        surelyBorne,
-                        rules.limits.teeth().centrePull(best.lineArm(), reeving, most),
-                        best.carried(),
-                        0,
-                        all.withMass(best.mass()));
-                if (!front.unwanted(figures, UpperReach::servesForAll)) {
-                    return false;
-                }
-            }
-        }
-        return true;
+        return borne * (1 + ROUNDING);
+    }
+
+    private static DrumLine line(double[] leastAtDrumArbor, BestDrum drum) {
+        return drum.line().behind(leastAtDrumArbor[UpperLines.RUNNING], leastAtDrumArbor[UpperLines.RUNNING + 1]);
     }
 
     private void putDrums(List<MeshChoice> meshes, PartSums sums) {
         double hours = hours(meshes);
-        double[] least = null;
+        double[] least = thin ? places.lines.leastAtDrumArbor(meshes, mostFelt) : null;
         double[] atDrumArbor = null;
         for (Reeving reeving : Reeving.values()) {
-            List<DrumChoice> fitting = fitting(meshes, hours, reeving);
-            if (fitting.isEmpty()) {
+            BestDrum best = BestDrum.of(places.drumsOf(reeving), hours, hours);
+            if (best == null || (thin && front.hopeless(line(least, best), sums.withMass(best.mass())))) {
                 continue;
             }
-            if (thin) {
-                least = least == null ? places.lines.leastAtDrumArbor(meshes, mostFelt) : least;
-                if (unwantedAtBest(meshes, hours, sums, fitting, least)) {
-                    continue;
-                }
+            List<DrumChoice> fitting = fitting(meshes, hours, reeving);
+            if (fitting.isEmpty() || (thin && replacedAtBest(meshes, hours, sums, fitting, least, best))) {
+                continue;
             }
             atDrumArbor = atDrumArbor == null ? places.lines.atDrumArbor(meshes) : atDrumArbor;
             for (DrumChoice drum : fitting) {
@@ -212,10 +217,14 @@ final class UpperListing {
         return places.durationAsked ? rules.rater.objectives().durationError(hours, drum.turns()) : 0;
     }
 
-    /** Whether the best of some drums with one reeving, as quick and light and wide as any of them, would be unwanted. */
-    private boolean unwantedAtBest(
-            List<MeshChoice> meshes, double hours, PartSums sums, List<DrumChoice> fitting, double[] least) {
-        BestDrum best = BestDrum.of(fitting);
+    /** Whether the best of some drums with one reeving, as quick and light and wide as any of them, would be replaced. */
+    private boolean replacedAtBest(
+            List<MeshChoice> meshes,
+            double hours,
+            PartSums sums,
+            List<DrumChoice> fitting,
+            double[] least,
+            BestDrum best) {
         Reeving reeving = fitting.get(0).run().reeving();
         UpperFigures figures = new UpperFigures(
                 UpperLines.atLine(least, best.line()),
@@ -228,7 +237,7 @@ final class UpperListing {
                         .min()
                         .orElseThrow(),
                 sums.withMass(best.mass()));
-        return front.unwanted(figures, new Serving(meshes, fitting)::test);
+        return front.replaced(figures, new Serving(meshes, fitting)::test);
     }
 
     /** Asked of few halves, so worked out when asked: whether a reach serves for that of every fitting drum. */

@@ -78,9 +78,20 @@ final class UpperProspects {
      */
     boolean hopeless(UpperFigures figures) {
         double[] lines = figures.lines;
-        for (Partner partner : partners(grid.field(figures.sums))) {
-            if (lines[RUNNING] + lines[RUNNING + 1] * partner.running <= partner.heaviest
-                    && lines[BINDING] + lines[BINDING + 1] * partner.binding <= partner.heaviest) {
+        return hopeless(
+                new DrumLine(lines[RUNNING], lines[RUNNING + 1], lines[BINDING], lines[BINDING + 1]), figures.sums);
+    }
+
+    /**
+     * Whether no train can change the front whose upper half makes at least such a weight.
+     *
+     * @param line weight by the torque at the centre, or less
+     * @param sums what the parts add up to, or less
+     */
+    boolean hopeless(DrumLine line, PartSums sums) {
+        for (Partner partner : partners(grid.field(sums))) {
+            if (line.running() + line.runningSlope() * partner.running <= partner.heaviest
+                    && line.binding() + line.bindingSlope() * partner.binding <= partner.heaviest) {
                 return false;
             }
         }
