@@ -24,7 +24,9 @@ public final class LockWording {
                         locks.meshesBelow().stream().map(held -> phrase("meshesBelow", held)),
                         locks.drumDiameter().map(Quantity::text).stream().map(held -> phrase("drumDiameter", held)),
                         locks.falls().stream().map(held -> phrase("falls", held)),
-                        locks.escapeTeeth().stream().map(held -> phrase("escapeTeeth", held)))
+                        locks.escapeTeeth().stream().map(held -> phrase("escapeTeeth", held)),
+                        locks.motionDirection().map(Quantity::text).stream()
+                                .map(held -> phrase("motionDirection", held)))
                 .flatMap(clauses -> clauses)
                 .toList();
     }
@@ -34,7 +36,9 @@ public final class LockWording {
         return Stream.of(
                         lock.wheel().stream().map(held -> phrase("wheel", place, held)),
                         lock.leaves().stream().map(held -> phrase("leaves", place, held)),
-                        lock.module().map(Quantity::text).stream().map(held -> phrase("module", place, held)))
+                        lock.module().map(Quantity::text).stream().map(held -> phrase("module", place, held)),
+                        lock.distance().map(Quantity::text).stream().map(held -> phrase("distance", place, held)),
+                        lock.direction().map(Quantity::text).stream().map(held -> phrase("direction", place, held)))
                 .flatMap(clauses -> clauses);
     }
 

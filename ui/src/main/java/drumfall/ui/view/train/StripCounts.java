@@ -52,7 +52,11 @@ final class StripCounts {
             case WHEEL -> wheel(figure);
             case LEAVES -> leaves(figure);
             case MODULE -> module(figure);
+            case DISTANCE -> distance(figure);
             case ESCAPE_TEETH -> escape(figure);
+            case DIRECTION, MOTION_DIRECTION ->
+                throw new IllegalArgumentException(
+                        "The figure (%s) must be one of the strip; directions are of the elevation.".formatted(figure));
         }
     }
 
@@ -106,6 +110,16 @@ final class StripCounts {
         StripSpot spot = terms.spot(figure, SMALL * unit, frame.wheelX(mesh) + width / 2, middle, 0.5);
         spots.add(spot);
         notes.add(lighter(letter, spot.box().getX() - width - 2 * unit, middle + 0.36 * SMALL * unit, SMALL));
+    }
+
+    /** Right of the module, which comes before it in reading order. */
+    private void distance(StripFigure figure) {
+        double middle = leavesMiddle(index(figure)) + 22 * unit;
+        String letter = TrainText.of("distance");
+        double x = spots.get(spots.size() - 1).box().getMaxX() + 2 * JAWS * unit;
+        notes.add(lighter(letter, x, middle + 0.36 * SMALL * unit, SMALL));
+        double width = terms.text().width(letter, SMALL * unit);
+        spots.add(terms.spot(figure, SMALL * unit, x + width + JAWS * unit, middle, 0));
     }
 
     private void escape(StripFigure figure) {

@@ -18,13 +18,14 @@ final class StripValues {
     private StripValues() {}
 
     /**
-     * The figures of a train and their values.
+     * The figures of a train and their values; a centre distance is among them while it is held, as it follows from the others.
      *
      * @param train the train
+     * @param locks what is held
      * @param figures how they are written
      * @return in reading order from the weight
      */
-    static Map<StripFigure, Figure> of(Train train, Figures figures) {
+    static Map<StripFigure, Figure> of(Train train, Locks locks, Figures figures) {
         Map<StripFigure, Figure> values = new LinkedHashMap<>();
         values.put(StripFigure.of(Kind.FALLS), Figure.count(train.reeving().falls()));
         values.put(StripFigure.of(Kind.DRUM), figures.exactLength(train.drumDiameter()));
@@ -35,7 +36,15 @@ final class StripValues {
                         StripFigure.of(Kind.MESHES_BELOW),
                         Figure.count(train.below().size()));
             }
-            mesh(train.meshes().get(i), MeshPlace.of(i, train.meshesAbove()), values);
+            MeshPlace place = MeshPlace.of(i, train.meshesAbove());
+            mesh(train.meshes().get(i), place, values);
+            StripFigure distance = StripFigure.of(Kind.DISTANCE, place);
+            if (held(locks, distance)) {
+                values.put(
+                        distance,
+                        figures.exactLength(
+                                MeshLock.centreDistance(train.meshes().get(i))));
+            }
         }
         values.put(StripFigure.of(Kind.ESCAPE_TEETH), Figure.count(train.escapeTeeth()));
         return values;
@@ -64,6 +73,9 @@ final class StripValues {
             case WHEEL -> mesh.flatMap(MeshLock::wheel).isPresent();
             case LEAVES -> mesh.flatMap(MeshLock::leaves).isPresent();
             case MODULE -> mesh.flatMap(MeshLock::module).isPresent();
+            case DISTANCE -> mesh.flatMap(MeshLock::distance).isPresent();
+            case DIRECTION -> mesh.flatMap(MeshLock::direction).isPresent();
+            case MOTION_DIRECTION -> locks.motionDirection().isPresent();
             case DRUM -> locks.drumDiameter().isPresent();
             case FALLS -> locks.falls().isPresent();
             case ESCAPE_TEETH -> locks.escapeTeeth().isPresent();

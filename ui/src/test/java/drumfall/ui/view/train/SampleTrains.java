@@ -88,13 +88,10 @@ final class SampleTrains {
         MeshLock below = MeshLock.open(new MeshPlace(MeshPlace.Side.BELOW, 1))
                 .withLeaves(Optional.of(12))
                 .withModule(Optional.of(Quantity.parse(Dimension.LENGTH, "1.5 mm")));
-        return brief().withLocks(new Locks(
-                List.of(first, below),
-                Optional.empty(),
-                Optional.of(3),
-                Optional.of(Quantity.parse(Dimension.LENGTH, "36 mm")),
-                Optional.empty(),
-                Optional.empty()));
+        return brief().withLocks(Locks.NONE
+                .withMeshes(List.of(first, below))
+                .withMeshesBelow(Optional.of(3))
+                .withDrumDiameter(Optional.of(Quantity.parse(Dimension.LENGTH, "36 mm"))));
     }
 
     static Rating rate(Train train, Brief brief) {
