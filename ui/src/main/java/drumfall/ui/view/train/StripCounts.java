@@ -16,6 +16,14 @@ final class StripCounts {
     /** Room beside a figure for its jaws, drawing units. */
     private static final double JAWS = 6;
 
+    /** Middles of rows under the leaves', drawing units. */
+    private static final double MODULE_ROW = 22;
+
+    private static final double DISTANCE_ROW = 40;
+
+    /** Width of a column in which a held distance has no room for its letter, drawing units. */
+    private static final double NARROW = 90;
+
     private final StripTerms terms;
     private final StripFrame frame;
     private final double unit;
@@ -103,23 +111,24 @@ final class StripCounts {
     }
 
     private void module(StripFigure figure) {
-        int mesh = index(figure);
-        String letter = TrainText.of("module");
-        double width = terms.text().width(letter, SMALL * unit);
-        double middle = leavesMiddle(mesh) + 22 * unit;
-        StripSpot spot = terms.spot(figure, SMALL * unit, frame.wheelX(mesh) + width / 2, middle, 0.5);
-        spots.add(spot);
-        notes.add(lighter(letter, spot.box().getX() - width - 2 * unit, middle + 0.36 * SMALL * unit, SMALL));
+        lettered(figure, TrainText.of("module"), MODULE_ROW);
     }
 
-    /** Right of the module, which comes before it in reading order. */
+    /** Under the module; where columns are narrow the letter is left out before figures touch. */
     private void distance(StripFigure figure) {
-        double middle = leavesMiddle(index(figure)) + 22 * unit;
-        String letter = TrainText.of("distance");
-        double x = spots.get(spots.size() - 1).box().getMaxX() + 2 * JAWS * unit;
-        notes.add(lighter(letter, x, middle + 0.36 * SMALL * unit, SMALL));
+        boolean narrow = frame.slot() < NARROW * unit;
+        lettered(figure, narrow ? "" : TrainText.of("distance"), DISTANCE_ROW);
+    }
+
+    private void lettered(StripFigure figure, String letter, double row) {
+        int mesh = index(figure);
         double width = terms.text().width(letter, SMALL * unit);
-        spots.add(terms.spot(figure, SMALL * unit, x + width + JAWS * unit, middle, 0));
+        double middle = leavesMiddle(mesh) + row * unit;
+        StripSpot spot = terms.spot(figure, SMALL * unit, frame.wheelX(mesh) + width / 2, middle, 0.5);
+        spots.add(spot);
+        if (!letter.isEmpty()) {
+            notes.add(lighter(letter, spot.box().getX() - width - 2 * unit, middle + 0.36 * SMALL * unit, SMALL));
+        }
     }
 
     private void escape(StripFigure figure) {

@@ -9,12 +9,15 @@ import drumfall.solver.train.Mesh;
 import drumfall.solver.train.Train;
 import drumfall.ui.presenter.StripFigure;
 import drumfall.ui.presenter.StripFigure.Kind;
+import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 
 /** The figures of a train that can be set, in the order of the way of the power. */
 final class StripValues {
+    private static final BigDecimal HALF_NANOMETRES_PER_MILLIMETRE = BigDecimal.valueOf(2_000_000);
+
     private StripValues() {}
 
     /**
@@ -40,10 +43,7 @@ final class StripValues {
             mesh(train.meshes().get(i), place, values);
             StripFigure distance = StripFigure.of(Kind.DISTANCE, place);
             if (held(locks, distance)) {
-                values.put(
-                        distance,
-                        figures.exactLength(
-                                MeshLock.centreDistance(train.meshes().get(i))));
+                values.put(distance, distance(train.meshes().get(i)));
             }
         }
         values.put(StripFigure.of(Kind.ESCAPE_TEETH), Figure.count(train.escapeTeeth()));
@@ -54,6 +54,17 @@ final class StripValues {
         values.put(StripFigure.of(Kind.WHEEL, place), Figure.count(mesh.toothCount()));
         values.put(StripFigure.of(Kind.LEAVES, place), Figure.count(mesh.leafCount()));
         values.put(StripFigure.of(Kind.MODULE, place), module(mesh));
+    }
+
+    /** In millimetres, as the module is from which it follows. */
+    private static Figure distance(Mesh mesh) {
+        long halfNanometres = (long) mesh.module().nanometres() * (mesh.toothCount() + mesh.leafCount());
+        return new Figure(
+                BigDecimal.valueOf(halfNanometres)
+                        .divide(HALF_NANOMETRES_PER_MILLIMETRE)
+                        .stripTrailingZeros()
+                        .toPlainString(),
+                "");
     }
 
     /** A module is a name as much as a size: it stays in millimetres, as published series give it. */
