@@ -22,6 +22,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Drilled plates are kept: every train found on them has its arbors in the holes that there are. */
@@ -129,6 +130,24 @@ class KeptHolesTest {
         assertThat(placed).hasSizeGreaterThan(5);
         assertThat(front(HELD).stream().map(Rating::train).toList())
                 .isEqualTo(PlainLoops.front(placed).stream().map(Rating::train).toList());
+    }
+
+    /** Without listed halves the constraint model alone keeps the distances. */
+    @ParameterizedTest
+    @EnumSource(Shortcut.class)
+    void the_front_on_drilled_plates_is_the_same_without_each_of_the_shortcuts(Shortcut left) {
+        assertThat(trains(SearchSettings.USUAL.without(left))).isEqualTo(trains(SearchSettings.USUAL));
+    }
+
+    @Test
+    void the_front_on_drilled_plates_is_the_same_without_any_shortcut() {
+        assertThat(trains(SearchSettings.USUAL.without(Shortcut.values()))).isEqualTo(trains(SearchSettings.USUAL));
+    }
+
+    private static List<Train> trains(SearchSettings settings) {
+        return TrainSearch.run(HELD, SearchListener.SILENT, () -> false, settings).front().stream()
+                .map(Rating::train)
+                .toList();
     }
 
     @Test
