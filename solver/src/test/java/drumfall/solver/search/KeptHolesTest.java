@@ -204,6 +204,21 @@ class KeptHolesTest {
     }
 
     @Test
+    void the_dials_place_stays_as_it_was_typed() {
+        // 110 mm, where the dial stands without being asked to, is no whole number of inches; 4.4 in are 111.76 mm.
+        Brief typed = Briefs.with(BRIEF, "/frame/dialFromLeft = \"4.4 in\"");
+        Layout layout = TrainPlacing.layout(typed, TRAIN, () -> false).orElseThrow();
+
+        assertThat(KeptHoles.of(typed, TRAIN, layout)
+                        .frame()
+                        .dialFromLeft()
+                        .orElseThrow()
+                        .text())
+                .isEqualTo("4.4 in");
+        assertThat(HELD.frame().dialFromLeft().orElseThrow().text()).isEqualTo("110 mm");
+    }
+
+    @Test
     void a_layout_of_another_train_is_refused() {
         Train other = Trains.of("75/9 m1.25 | 75/9 m1 · 74/9 m1 · 74/9 m1 · E30", "36", 1);
 

@@ -76,8 +76,15 @@ public final class KeptHoles {
                 .withEscapeTeeth(Optional.of(train.escapeTeeth()))
                 .withMotionDirection(motionDirection());
         Place corner = layout.frameCorner();
-        return brief.withFrame(brief.frame().withDial(length(-corner.x()), length(-corner.y())))
+        Brief.Frame frame = brief.frame();
+        return brief.withFrame(frame.withDial(
+                        asTyped(frame.dialFromLeft(), length(-corner.x())),
+                        asTyped(frame.dialFromBottom(), length(-corner.y()))))
                 .withLocks(locks);
+    }
+
+    private static Quantity asTyped(Optional<Quantity> typed, Quantity found) {
+        return typed.filter(found::sameValueAs).orElse(found);
     }
 
     private List<MeshLock> meshes() {

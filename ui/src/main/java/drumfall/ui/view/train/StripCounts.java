@@ -127,7 +127,8 @@ final class StripCounts {
         StripSpot spot = terms.spot(figure, SMALL * unit, frame.wheelX(mesh) + width / 2, middle, 0.5);
         spots.add(spot);
         if (!letter.isEmpty()) {
-            notes.add(lighter(letter, spot.box().getX() - width - 2 * unit, middle + 0.36 * SMALL * unit, SMALL));
+            double gap = spot.held() ? JAWS : 2;
+            notes.add(lighter(letter, spot.box().getX() - width - gap * unit, middle + 0.36 * SMALL * unit, SMALL));
         }
     }
 
