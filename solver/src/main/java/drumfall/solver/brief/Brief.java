@@ -73,6 +73,36 @@ public record Brief(
     }
 
     /**
+     * The same brief with another frame.
+     *
+     * @param room what there is instead
+     */
+    public Brief withFrame(Frame room) {
+        return new Brief(
+                name,
+                run,
+                fall,
+                weight,
+                line,
+                drum,
+                beat,
+                pendulum,
+                escapement,
+                teeth,
+                train,
+                arbors,
+                parts,
+                room,
+                fit,
+                printer,
+                material,
+                friction,
+                hands,
+                objectives,
+                locks);
+    }
+
+    /**
      * The same brief with other locks.
      *
      * @param held what is held fast instead
@@ -738,7 +768,18 @@ public record Brief(
 
             Arrangement arrangement,
 
-            Optional<LeastRoom> least) {}
+            Optional<LeastRoom> least) {
+        /**
+         * The same frame with the dial centre in a stated place.
+         *
+         * @param left from the left edge
+         * @param bottom from the lower edge
+         */
+        public Frame withDial(Quantity left, Quantity bottom) {
+            return new Frame(
+                    width, height, depth, plate, pillars, Optional.of(left), Optional.of(bottom), arrangement, least);
+        }
+    }
 
     /**
      * The printer.

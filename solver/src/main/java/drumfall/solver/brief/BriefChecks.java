@@ -64,6 +64,8 @@ final class BriefChecks {
             LockRules::heldWheelsAreAllowed,
             LockRules::heldLeavesAreAllowed,
             LockRules::heldModulesAreListed,
+            LockRules::heldDistancesAgree,
+            LockRules::heldMotionDirectionIsOfAMotionWork,
             LockRules::heldMeshesAboveAreAllowed,
             LockRules::heldMeshesBelowAreAllowed,
             LockRules::heldDrumIsOnTheSteps,

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.solver.brief;
 
+import drumfall.solver.quantity.Dimension;
 import drumfall.solver.quantity.Quantity;
 import drumfall.solver.sheet.SheetProblem;
 import java.util.List;
@@ -43,7 +44,7 @@ final class LockRules {
                         !lock.isOpen(),
                         pointer,
                         lock.place().toString(),
-                        "a lock on a mesh must hold its wheel, leaves, module or direction",
+                        "a lock on a mesh must hold its wheel, leaves, module, distance or direction",
                         "add one of them or remove the lock"));
     }
 
@@ -95,6 +96,41 @@ final class LockRules {
                                 "the module must be one of those listed, which are "
                                         + modules.stream().map(Quantity::text).collect(Collectors.joining(", ")),
                                 "hold one of them or add this one to the list")));
+    }
+
+    static Stream<SheetProblem> heldDistancesAgree(Brief brief) {
+        return each(
+                brief,
+                (pointer, lock) -> lock.distance().stream()
+                        .flatMap(held -> madeDistance(lock).stream()
+                                .flatMap(made -> Clash.unless(
+                                        lock.distanceMetBy(made.exact()),
+                                        pointer + "/distance",
+                                        held,
+                                        "wheel, leaves and module held of this mesh put it on " + made.text(),
+                                        "hold that distance or let one of the four go"))));
+    }
+
+    /** The centre distance of a mesh of which everything else is held. */
+    private static Optional<Quantity> madeDistance(MeshLock lock) {
+        return lock.module()
+                .flatMap(module -> lock.wheel()
+                        .flatMap(wheel -> lock.leaves()
+                                .map(leaves -> Quantity.of(
+                                        module.exactIn("mm")
+                                                .multiply(wheel + leaves)
+                                                .divide(2),
+                                        Dimension.LENGTH.unit("mm")))));
+    }
+
+    static Stream<SheetProblem> heldMotionDirectionIsOfAMotionWork(Brief brief) {
+        return brief.locks().motionDirection().stream()
+                .flatMap(held -> Clash.unless(
+                        brief.hands().motionWork(),
+                        "/locks/motionDirection",
+                        held,
+                        "the direction of the motion work can be held only if there is one, and \"hands\" asks for none",
+                        "let the direction go or ask for a motion work"));
     }
 
     static Stream<SheetProblem> heldMeshesAboveAreAllowed(Brief brief) {

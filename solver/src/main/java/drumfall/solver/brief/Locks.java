@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.solver.brief;
 
+import drumfall.solver.quantity.Dimension;
 import drumfall.solver.quantity.Quantity;
 import drumfall.solver.sheet.Count;
 import drumfall.solver.sheet.Entries;
@@ -12,26 +13,37 @@ import java.util.Optional;
 /**
  * What the maker holds fast; everything absent stays open.
  *
- * @param meshes held counts and modules, one entry for a place at most
+ * @param meshes what is held of each mesh, one entry for a place at most
  * @param meshesAbove number of meshes from the drum to the centre
  * @param meshesBelow number of meshes from the centre to the escape wheel
  * @param drumDiameter diameter of the drum
  * @param falls falls of line
  * @param escapeTeeth teeth of the escape wheel
+ * @param motionDirection from the centre arbor to the minute arbor of the motion work, anticlockwise from the right as seen
+ *     from the dial; how far it is there, the brief's motion work alone decides
  */
 public record Locks(
         @Entries(from = 0, to = 8) List<MeshLock> meshes,
         @Count(from = 1, to = 4) Optional<Integer> meshesAbove,
         @Count(from = 1, to = 4) Optional<Integer> meshesBelow,
 
-        @Measure(value = drumfall.solver.quantity.Dimension.LENGTH, from = "1 mm", to = "1 m")
+        @Measure(value = Dimension.LENGTH, from = "1 mm", to = "1 m")
         Optional<Quantity> drumDiameter,
 
         @Count(from = 1, to = 2) Optional<Integer> falls,
-        @Count(from = 4, to = 240) Optional<Integer> escapeTeeth) {
+        @Count(from = 4, to = 240) Optional<Integer> escapeTeeth,
+
+        @Measure(value = Dimension.ANGLE, from = "-360 deg", to = "360 deg")
+        Optional<Quantity> motionDirection) {
     /** Nothing held. */
     public static final Locks NONE = new Locks(
-            List.of(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+            List.of(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty());
 
     /** Copies the list. */
     public Locks {
@@ -45,5 +57,68 @@ public record Locks(
      */
     public Optional<MeshLock> at(MeshPlace place) {
         return meshes.stream().filter(lock -> lock.place().equals(place)).findFirst();
+    }
+
+    /**
+     * These locks with other locks on meshes.
+     *
+     * @param held what is held of each mesh
+     */
+    public Locks withMeshes(List<MeshLock> held) {
+        return new Locks(held, meshesAbove, meshesBelow, drumDiameter, falls, escapeTeeth, motionDirection);
+    }
+
+    /**
+     * These locks with another number of meshes above the centre held.
+     *
+     * @param count meshes, or empty to let them go
+     */
+    public Locks withMeshesAbove(Optional<Integer> count) {
+        return new Locks(meshes, count, meshesBelow, drumDiameter, falls, escapeTeeth, motionDirection);
+    }
+
+    /**
+     * These locks with another number of meshes below the centre held.
+     *
+     * @param count meshes, or empty to let them go
+     */
+    public Locks withMeshesBelow(Optional<Integer> count) {
+        return new Locks(meshes, meshesAbove, count, drumDiameter, falls, escapeTeeth, motionDirection);
+    }
+
+    /**
+     * These locks with another drum diameter held.
+     *
+     * @param size the diameter, or empty to let it go
+     */
+    public Locks withDrumDiameter(Optional<Quantity> size) {
+        return new Locks(meshes, meshesAbove, meshesBelow, size, falls, escapeTeeth, motionDirection);
+    }
+
+    /**
+     * These locks with another number of falls held.
+     *
+     * @param count falls, or empty to let them go
+     */
+    public Locks withFalls(Optional<Integer> count) {
+        return new Locks(meshes, meshesAbove, meshesBelow, drumDiameter, count, escapeTeeth, motionDirection);
+    }
+
+    /**
+     * These locks with another count of the escape wheel held.
+     *
+     * @param count teeth, or empty to let them go
+     */
+    public Locks withEscapeTeeth(Optional<Integer> count) {
+        return new Locks(meshes, meshesAbove, meshesBelow, drumDiameter, falls, count, motionDirection);
+    }
+
+    /**
+     * These locks with another direction of the motion work held.
+     *
+     * @param angle from the centre arbor to the minute arbor, or empty to let it go
+     */
+    public Locks withMotionDirection(Optional<Quantity> angle) {
+        return new Locks(meshes, meshesAbove, meshesBelow, drumDiameter, falls, escapeTeeth, angle);
     }
 }

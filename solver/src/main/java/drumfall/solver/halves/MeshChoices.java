@@ -58,7 +58,7 @@ public final class MeshChoices {
                 .flatMap(z -> IntStream.rangeClosed(
                                 teeth.leaves().from(), teeth.leaves().to())
                         .mapToObj(p -> Mesh.of(z, p, largest)))
-                .filter(mesh -> rater.limits().stepsUp(mesh.counts()) && heldCounts(mesh, lock))
+                .filter(mesh -> rater.limits().stepsUp(mesh.counts()) && heldAtSomeModule(mesh, modules, lock))
                 .toList()
                 .parallelStream()
                 .forEach(mesh -> rater.limits().teeth().print(mesh));
@@ -82,11 +82,18 @@ public final class MeshChoices {
                 && limits.fitsFrame(mesh);
     }
 
+    /** No module of the brief puts most pairs on a distance that is held: their teeth need not be found. */
+    private static boolean heldAtSomeModule(Mesh mesh, List<ToothModule> modules, Optional<MeshLock> lock) {
+        return heldCounts(mesh, lock)
+                && modules.stream().anyMatch(module -> held(new Mesh(mesh.counts(), module), lock));
+    }
+
     private static boolean held(Mesh mesh, Optional<MeshLock> lock) {
         return heldCounts(mesh, lock)
                 && lock.flatMap(MeshLock::module)
                         .map(held -> ToothModule.ofMetres(held.exact()).equals(mesh.module()))
-                        .orElse(true);
+                        .orElse(true)
+                && lock.map(held -> held.distanceMetBy(mesh)).orElse(true);
     }
 
     private static boolean heldCounts(Mesh mesh, Optional<MeshLock> lock) {

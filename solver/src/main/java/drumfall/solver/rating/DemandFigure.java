@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.solver.rating;
 
+import drumfall.solver.quantity.Dimension;
 import java.util.OptionalDouble;
 
 /**
@@ -16,6 +17,13 @@ import java.util.OptionalDouble;
  */
 public record DemandFigure(
         Demand demand, String place, double figure, OptionalDouble from, OptionalDouble to, boolean met) {
+    /** What figure and limits measure; of a lock it depends on what is held, a length or a count. */
+    public Dimension dimension() {
+        boolean heldLength = demand == Demand.LOCK
+                && (place.endsWith(" diameter") || place.endsWith(" module") || place.endsWith(" distance"));
+        return heldLength ? Dimension.LENGTH : demand.dimension();
+    }
+
     static DemandFigure atLeast(Demand demand, String place, double figure, double from, boolean met) {
         return new DemandFigure(demand, place, figure, OptionalDouble.of(from), OptionalDouble.empty(), met);
     }

@@ -277,6 +277,14 @@ final class DemandSheet {
                     wanted.metres(),
                     mesh.isPresent() && mesh.get().module().equals(wanted)));
         });
+        lock.distance()
+                .ifPresent(held -> figures.add(DemandFigure.between(
+                        Demand.LOCK,
+                        lock.place() + " distance",
+                        mesh.map(Mesh::centreDistance).orElse(0.0),
+                        held.si(),
+                        held.si(),
+                        mesh.map(lock::distanceMetBy).orElse(false))));
     }
 
     /** The mesh at a place, if the train has so many meshes on that side. */

@@ -239,6 +239,10 @@ final class RuleBook {
                         claim(
                                 v -> train.modules.get(v[0]).equals(ToothModule.ofMetres(held.exact())),
                                 train.module[mesh])));
+        lock.distance()
+                .ifPresent(held -> rules.put(
+                        name + " distance",
+                        claim(v -> lock.distanceMetBy(train.mesh(v[0], v[1], v[2])), train.mesh(mesh))));
     }
 
     /**

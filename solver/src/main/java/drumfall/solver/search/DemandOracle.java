@@ -178,7 +178,7 @@ public final class DemandOracle {
      */
     private long placesAsked() {
         long directions = IntStream.range(0, demands.size())
-                .filter(i -> demands.get(i).pointer().endsWith("/direction"))
+                .filter(i -> demands.get(i).holdsDirection())
                 .mapToLong(i -> 1L << i)
                 .sum();
         return bit(Demand.TOOTH_SIZE) | bit(Demand.FRAME) | bit(Demand.CLEARANCE) | directions;

@@ -72,7 +72,7 @@ public record HeldDemand(Demand demand, String pointer, Locks lock) {
             case "meshesBelow" -> "meshes below";
             case "drumDiameter" -> "drum diameter";
             case "escapeTeeth" -> "escape wheel";
-            case "falls" -> "falls";
+            case "falls", "motionDirection" -> field;
             default -> lock.meshes().get(0).place() + " " + field;
         };
     }
@@ -88,32 +88,24 @@ public record HeldDemand(Demand demand, String pointer, Locks lock) {
     }
 
     private static void addLocks(Locks locks, List<HeldDemand> demands) {
-        Optional<Integer> none = Optional.empty();
-        locks.meshesAbove()
-                .ifPresent(held -> add(
-                        demands,
-                        "/locks/meshesAbove",
-                        new Locks(List.of(), Optional.of(held), none, Optional.empty(), none, none)));
-        locks.meshesBelow()
-                .ifPresent(held -> add(
-                        demands,
-                        "/locks/meshesBelow",
-                        new Locks(List.of(), none, Optional.of(held), Optional.empty(), none, none)));
-        locks.drumDiameter()
-                .ifPresent(held -> add(
-                        demands,
-                        "/locks/drumDiameter",
-                        new Locks(List.of(), none, none, Optional.of(held), none, none)));
-        locks.falls()
-                .ifPresent(held -> add(
-                        demands,
-                        "/locks/falls",
-                        new Locks(List.of(), none, none, Optional.empty(), Optional.of(held), none)));
-        locks.escapeTeeth()
-                .ifPresent(held -> add(
-                        demands,
-                        "/locks/escapeTeeth",
-                        new Locks(List.of(), none, none, Optional.empty(), none, Optional.of(held))));
+        if (locks.meshesAbove().isPresent()) {
+            add(demands, "/locks/meshesAbove", Locks.NONE.withMeshesAbove(locks.meshesAbove()));
+        }
+        if (locks.meshesBelow().isPresent()) {
+            add(demands, "/locks/meshesBelow", Locks.NONE.withMeshesBelow(locks.meshesBelow()));
+        }
+        if (locks.drumDiameter().isPresent()) {
+            add(demands, "/locks/drumDiameter", Locks.NONE.withDrumDiameter(locks.drumDiameter()));
+        }
+        if (locks.falls().isPresent()) {
+            add(demands, "/locks/falls", Locks.NONE.withFalls(locks.falls()));
+        }
+        if (locks.escapeTeeth().isPresent()) {
+            add(demands, "/locks/escapeTeeth", Locks.NONE.withEscapeTeeth(locks.escapeTeeth()));
+        }
+        if (locks.motionDirection().isPresent()) {
+            add(demands, "/locks/motionDirection", Locks.NONE.withMotionDirection(locks.motionDirection()));
+        }
         for (int i = 0; i < locks.meshes().size(); i++) {
             addMeshLocks(locks.meshes().get(i), "/locks/meshes/" + i, demands);
         }
@@ -130,19 +122,22 @@ public record HeldDemand(Demand demand, String pointer, Locks lock) {
         if (lock.module().isPresent()) {
             add(demands, pointer + "/module", only(open.withModule(lock.module())));
         }
+        if (lock.distance().isPresent()) {
+            add(demands, pointer + "/distance", only(open.withDistance(lock.distance())));
+        }
         if (lock.direction().isPresent()) {
             add(demands, pointer + "/direction", only(open.withDirection(lock.direction())));
         }
     }
 
     private static Locks only(MeshLock lock) {
-        return new Locks(
-                List.of(lock),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty());
+        return Locks.NONE.withMeshes(List.of(lock));
+    }
+
+    /** Whether this is a direction of a mesh or of the motion work, of which no figure of a rating speaks, only places do. */
+    boolean holdsDirection() {
+        return lock.motionDirection().isPresent()
+                || lock.meshes().stream().anyMatch(mesh -> mesh.direction().isPresent());
     }
 
     private static void add(List<HeldDemand> demands, String pointer, Locks lock) {
@@ -165,6 +160,7 @@ public record HeldDemand(Demand demand, String pointer, Locks lock) {
                 second.meshesBelow().or(first::meshesBelow),
                 second.drumDiameter().or(first::drumDiameter),
                 second.falls().or(first::falls),
-                second.escapeTeeth().or(first::escapeTeeth));
+                second.escapeTeeth().or(first::escapeTeeth),
+                second.motionDirection().or(first::motionDirection));
     }
 }

@@ -79,7 +79,10 @@ class MalformedBriefTest {
             /locks = remove;                            /locks;                     nothing;       the field "locks" is missing;                   "meshes"
             /locks/meshesAbove = 0;                     /locks/meshesAbove;         0;             must be at least 1;                             whole number from 1 to 4
             /locks/meshes/0 = {"wheel": 80};            /locks/meshes/0/place;      nothing;       the field "place" is missing;                   "side", "number"
-            /locks/meshes/0 = 80;                       /locks/meshes/0;            80;            must be a group in braces;                      "place", "wheel", "leaves", "module", "direction"
+            /locks/meshes/0 = 80;                       /locks/meshes/0;            80;            must be a group in braces;                      "place", "wheel", "leaves", "module", "distance", "direction"
+            /locks/meshes/0 = {"place": {"side": "below", "number": 1}, "distance": 45}; /locks/meshes/0/distance; 45; a length written as text in quotes; at least 1 mm and at most 1 m
+            /locks/meshes/0 = {"place": {"side": "below", "number": 1}, "distance": "45 g"}; /locks/meshes/0/distance; "45 g"; the unit "g" is not known;  mm, cm, in, ft, m
+            /locks/motionDirection = "30 mm";           /locks/motionDirection;     "30 mm";       the unit "mm" is not known;                     arcmin, °, rad
             """)
     void a_brief_of_another_structure_is_refused(
             String edits, String pointer, String value, String rule, String remedy) {
@@ -175,7 +178,9 @@ class MalformedBriefTest {
             /locks/meshes/0 = {"place": {"side": "above", "number": 1}, "wheel": 23}; /locks/meshes/0/wheel; 23; from 24 to 90;                    widen the range
             /locks/meshes/0 = {"place": {"side": "above", "number": 1}, "leaves": 13}; /locks/meshes/0/leaves; 13; from 8 to 12;                   widen the range
             /locks/meshes/0 = {"place": {"side": "above", "number": 1}, "module": "2 mm"}; /locks/meshes/0/module; "2 mm"; which are 1 mm, 1.25 mm, 1.5 mm; add this one to the list
-            /locks/meshes/0 = {"place": {"side": "above", "number": 1}}; /locks/meshes/0; above-1;  must hold its wheel, leaves, module or direction; remove the lock
+            /locks/meshes/0 = {"place": {"side": "above", "number": 1}}; /locks/meshes/0; above-1;  must hold its wheel, leaves, module, distance or direction; remove the lock
+            /locks/meshes/0 = {"place": {"side": "below", "number": 1}, "wheel": 64, "leaves": 8, "module": "1.25 mm", "distance": "45.0011 mm"}; /locks/meshes/0/distance; "45.0011 mm"; wheel, leaves and module held of this mesh put it on 45 mm; let one of the four go
+            /hands/motionWork = false & /locks/motionDirection = "30 deg"; /locks/motionDirection; "30 deg"; only if there is one; ask for a motion work
             /locks/meshes/0 = {"place": {"side": "above", "number": 3}, "wheel": 80}; /locks/meshes/0/place/number; 3; at most 2 meshes are allowed;       allow more meshes
             /locks/meshesBelow = 2 & /locks/meshes/0 = {"place": {"side": "below", "number": 3}, "wheel": 80}; /locks/meshes/0/place/number; 3; at most 2 meshes are allowed; hold an earlier mesh
             /locks/meshes/0 = {"place": {"side": "below", "number": 1}, "wheel": 80} & /locks/meshes/1 = {"place": {"side": "below", "number": 1}, "leaves": 8}; /locks/meshes/1/place; below-1; may have one lock; into one lock
@@ -243,6 +248,9 @@ class MalformedBriefTest {
             `/objectives/0 = {"figure": "duration-error", "resolution": "1 h"}`
             `/locks/meshes/0 = {"place": {"side": "above", "number": 2}, "wheel": 24, "leaves": 12, "module": "0.00125 m"}`
             `/locks/meshes/0 = {"place": {"side": "above", "number": 1}, "wheel": 90} & /locks/meshes/1 = {"place": {"side": "below", "number": 1}, "wheel": 90}`
+            `/locks/meshes/0 = {"place": {"side": "below", "number": 1}, "wheel": 64, "leaves": 8, "module": "1.25 mm", "distance": "45.001 mm"}`
+            `/locks/meshes/0 = {"place": {"side": "below", "number": 1}, "wheel": 64, "module": "1.25 mm", "distance": "99 mm"}`
+            `/hands/motionWork = true & /locks/motionDirection = "30 deg"`
             `/locks/meshesAbove = 2 & /locks/meshesBelow = 3 & /locks/falls = 2`
             `/frame/least = {"figure": "movement-height", "resolution": "0.01 mm", "enough": "3 in"}`
             `/frame/pillars = remove & /frame/least = {"figure": "plate-area", "resolution": "0.01 cm2", "enough": "1 m2"}`

@@ -153,7 +153,13 @@ class RuleBookTest {
                         "LOCK below-3 module",
                         "/locks/meshes",
                         mesh("below", 3, "module", "\"1.000 mm\""),
-                        mesh("below", 3, "module", "\"1.25 mm\"")));
+                        mesh("below", 3, "module", "\"1.25 mm\"")),
+                // 48 teeth and 8 leaves of 1 mm stand 28 mm apart.
+                lock(
+                        "LOCK below-3 distance",
+                        "/locks/meshes",
+                        mesh("below", 3, "distance", "\"28.001 mm\""),
+                        mesh("below", 3, "distance", "\"28.0011 mm\"")));
     }
 
     @ParameterizedTest(name = "{0}")

@@ -10,6 +10,9 @@ import drumfall.solver.brief.BriefReader;
 import drumfall.solver.brief.BriefWriter;
 import drumfall.solver.brief.BundledBriefs;
 import drumfall.solver.brief.Locks;
+import drumfall.solver.brief.MeshLock;
+import drumfall.solver.brief.MeshPlace;
+import drumfall.solver.quantity.Quantity;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -32,6 +35,7 @@ public final class SmallBriefs {
 
     private final Random random;
     private final Random material;
+    private final Random plates;
     private int wheelFrom;
     private int leavesFrom;
     private int modules;
@@ -41,6 +45,7 @@ public final class SmallBriefs {
     private SmallBriefs(long seed) {
         this.random = new Random(seed);
         this.material = new Random(-1 - seed);
+        this.plates = new Random(seed ^ 0x686f6c6573L);
     }
 
     /** The brief of a seed; seeds whose random brief contradicts itself give an empty answer. */
@@ -110,7 +115,7 @@ public final class SmallBriefs {
         choices(tree);
         demands(tree);
         objectives(tree);
-        return BriefReader.read(tree).accepted().map(this::withLocks);
+        return BriefReader.read(tree).accepted().map(this::withLocks).map(this::withHoles);
     }
 
     private void choices(ObjectNode tree) {
@@ -209,6 +214,20 @@ public final class SmallBriefs {
             locks.put("falls", 1 + random.nextInt(2));
         }
         return BriefReader.read(tree).accepted().orElse(brief);
+    }
+
+    /** One brief in four has the holes of a mesh drilled, on a distance that some pair makes with the smaller module. */
+    private Brief withHoles(Brief brief) {
+        if (plates.nextInt(4) != 0) {
+            return brief;
+        }
+        MeshPlace place = new MeshPlace(plates.nextBoolean() ? MeshPlace.Side.ABOVE : MeshPlace.Side.BELOW, 1);
+        int counts = wheelFrom + plates.nextInt(3) + leavesFrom + plates.nextInt(2);
+        MeshLock lock = brief.locks()
+                .at(place)
+                .orElse(MeshLock.open(place))
+                .withDistance(Optional.of(Quantity.ofMillimetres(counts / 2.0)));
+        return brief.withLocks(brief.locks().withMeshes(List.of(lock)));
     }
 
     private static void put(ObjectNode tree, String pointer, String field, String value) {

@@ -73,6 +73,20 @@ public final class BriefDraft {
     }
 
     /**
+     * The same draft with what another brief holds and with its dial in the same place of the frame; all else stays as typed.
+     *
+     * @param kept the brief with the holes of plates held
+     */
+    public BriefDraft keepingHolesOf(Brief kept) {
+        BriefDraft changed = withLocks(kept.locks());
+        JsonNode frame = BriefWriter.tree(kept).path("frame");
+        for (String field : List.of("dialFromLeft", "dialFromBottom")) {
+            changed = changed.with("/frame/" + field, frame.path(field));
+        }
+        return changed;
+    }
+
+    /**
      * What stands at a place, a copy; a missing node if nothing does.
      *
      * @param pointer JSON pointer (RFC 6901)

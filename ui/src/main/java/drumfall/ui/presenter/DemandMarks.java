@@ -91,7 +91,7 @@ public final class DemandMarks {
         if (figure.demand() == Demand.FRAME) {
             return apart <= LITTLE_ROOM;
         }
-        boolean count = figure.demand().dimension() == Dimension.NUMBER && figure.demand() != Demand.BEATS_PER_HOUR;
+        boolean count = figure.dimension() == Dimension.NUMBER && figure.demand() != Demand.BEATS_PER_HOUR;
         return count ? apart == 0 : apart <= NEAR * Math.abs(limit.getAsDouble());
     }
 
@@ -123,7 +123,7 @@ public final class DemandMarks {
     private static String value(DemandFigure figure, double si, UnitSystem units) {
         return FigureWording.isShare(figure.demand())
                 ? ShownFigure.share(si).text()
-                : ShownFigure.of(figure.demand().dimension(), si, units).text();
+                : ShownFigure.of(figure.dimension(), si, units).text();
     }
 
     /** A demand in the brief's words. */

@@ -30,9 +30,12 @@ public final class LockEdits {
             lock.wheel().ifPresent(held -> figures.add(StripFigure.of(Kind.WHEEL, lock.place())));
             lock.leaves().ifPresent(held -> figures.add(StripFigure.of(Kind.LEAVES, lock.place())));
             lock.module().ifPresent(held -> figures.add(StripFigure.of(Kind.MODULE, lock.place())));
+            lock.distance().ifPresent(held -> figures.add(StripFigure.of(Kind.DISTANCE, lock.place())));
+            lock.direction().ifPresent(held -> figures.add(StripFigure.of(Kind.DIRECTION, lock.place())));
         }
         locks.meshesBelow().ifPresent(held -> figures.add(StripFigure.of(Kind.MESHES_BELOW)));
         locks.escapeTeeth().ifPresent(held -> figures.add(StripFigure.of(Kind.ESCAPE_TEETH)));
+        locks.motionDirection().ifPresent(held -> figures.add(StripFigure.of(Kind.MOTION_DIRECTION)));
         return figures;
     }
 
@@ -47,6 +50,9 @@ public final class LockEdits {
             case WHEEL -> lock(locks, figure).flatMap(MeshLock::wheel).map(String::valueOf);
             case LEAVES -> lock(locks, figure).flatMap(MeshLock::leaves).map(String::valueOf);
             case MODULE -> lock(locks, figure).flatMap(MeshLock::module).map(Quantity::text);
+            case DISTANCE -> lock(locks, figure).flatMap(MeshLock::distance).map(Quantity::text);
+            case DIRECTION -> lock(locks, figure).flatMap(MeshLock::direction).map(Quantity::text);
+            case MOTION_DIRECTION -> locks.motionDirection().map(Quantity::text);
             case DRUM -> locks.drumDiameter().map(Quantity::text);
             case FALLS -> locks.falls().map(String::valueOf);
             case ESCAPE_TEETH -> locks.escapeTeeth().map(String::valueOf);
@@ -64,7 +70,8 @@ public final class LockEdits {
      *
      * @param locks what is held so far
      * @param figure what to hold
-     * @param train gives the value; the locks stay as they are if it has no such figure
+     * @param train gives the value; the locks stay as they are if it has no such figure; a direction is none of a train's but of
+     *     its layout
      */
     static Locks holding(Locks locks, StripFigure figure, Train train) {
         Optional<Mesh> mesh = figure.place().flatMap(place -> meshAt(train, place));
@@ -79,12 +86,13 @@ public final class LockEdits {
                         locks,
                         figure,
                         lock -> lock.withModule(mesh.map(Mesh::module).map(LockEdits::length)));
-            case DRUM -> withDrum(locks, Optional.of(drum(train)));
-            case FALLS -> withFalls(locks, Optional.of(train.reeving().falls()));
-            case ESCAPE_TEETH -> withEscape(locks, Optional.of(train.escapeTeeth()));
-            case MESHES_ABOVE -> withMeshes(locks, Optional.of(train.meshesAbove()), locks.meshesBelow());
-            case MESHES_BELOW ->
-                withMeshes(locks, locks.meshesAbove(), Optional.of(train.below().size()));
+            case DISTANCE -> withMesh(locks, figure, lock -> lock.withDistance(mesh.map(LockEdits::distance)));
+            case DIRECTION, MOTION_DIRECTION -> locks;
+            case DRUM -> locks.withDrumDiameter(Optional.of(drum(train)));
+            case FALLS -> locks.withFalls(Optional.of(train.reeving().falls()));
+            case ESCAPE_TEETH -> locks.withEscapeTeeth(Optional.of(train.escapeTeeth()));
+            case MESHES_ABOVE -> locks.withMeshesAbove(Optional.of(train.meshesAbove()));
+            case MESHES_BELOW -> locks.withMeshesBelow(Optional.of(train.below().size()));
         };
     }
 
@@ -99,37 +107,15 @@ public final class LockEdits {
             case WHEEL -> withMesh(locks, figure, lock -> lock.withWheel(Optional.empty()));
             case LEAVES -> withMesh(locks, figure, lock -> lock.withLeaves(Optional.empty()));
             case MODULE -> withMesh(locks, figure, lock -> lock.withModule(Optional.empty()));
-            case DRUM -> withDrum(locks, Optional.empty());
-            case FALLS -> withFalls(locks, Optional.empty());
-            case ESCAPE_TEETH -> withEscape(locks, Optional.empty());
-            case MESHES_ABOVE -> withMeshes(locks, Optional.empty(), locks.meshesBelow());
-            case MESHES_BELOW -> withMeshes(locks, locks.meshesAbove(), Optional.empty());
+            case DISTANCE -> withMesh(locks, figure, lock -> lock.withDistance(Optional.empty()));
+            case DIRECTION -> withMesh(locks, figure, lock -> lock.withDirection(Optional.empty()));
+            case MOTION_DIRECTION -> locks.withMotionDirection(Optional.empty());
+            case DRUM -> locks.withDrumDiameter(Optional.empty());
+            case FALLS -> locks.withFalls(Optional.empty());
+            case ESCAPE_TEETH -> locks.withEscapeTeeth(Optional.empty());
+            case MESHES_ABOVE -> locks.withMeshesAbove(Optional.empty());
+            case MESHES_BELOW -> locks.withMeshesBelow(Optional.empty());
         };
-    }
-
-    /** The locks with a number of meshes held that the chosen train need not have. */
-    static Locks withMeshes(Locks locks, Optional<Integer> above, Optional<Integer> below) {
-        return new Locks(locks.meshes(), above, below, locks.drumDiameter(), locks.falls(), locks.escapeTeeth());
-    }
-
-    private static Locks withDrum(Locks locks, Optional<Quantity> drum) {
-        return new Locks(
-                locks.meshes(), locks.meshesAbove(), locks.meshesBelow(), drum, locks.falls(), locks.escapeTeeth());
-    }
-
-    private static Locks withFalls(Locks locks, Optional<Integer> falls) {
-        return new Locks(
-                locks.meshes(),
-                locks.meshesAbove(),
-                locks.meshesBelow(),
-                locks.drumDiameter(),
-                falls,
-                locks.escapeTeeth());
-    }
-
-    private static Locks withEscape(Locks locks, Optional<Integer> teeth) {
-        return new Locks(
-                locks.meshes(), locks.meshesAbove(), locks.meshesBelow(), locks.drumDiameter(), locks.falls(), teeth);
     }
 
     private interface MeshChange {
@@ -146,13 +132,11 @@ public final class LockEdits {
         }
         meshes.sort(Comparator.comparing((MeshLock lock) -> lock.place().side())
                 .thenComparing(lock -> lock.place().number()));
-        return new Locks(
-                meshes,
-                locks.meshesAbove(),
-                locks.meshesBelow(),
-                locks.drumDiameter(),
-                locks.falls(),
-                locks.escapeTeeth());
+        return locks.withMeshes(meshes);
+    }
+
+    private static Quantity distance(Mesh mesh) {
+        return Quantity.of(MeshLock.centreDistance(mesh).multiply(1000), Dimension.LENGTH.unit("mm"));
     }
 
     private static Quantity length(ToothModule module) {

@@ -4,6 +4,7 @@ package drumfall.ui.presenter;
 
 import drumfall.solver.brief.MeshPlace;
 import drumfall.solver.train.Train;
+import drumfall.ui.presenter.StripFigure.Kind;
 
 /** What figures and places are called. */
 public final class Names {
@@ -12,8 +13,14 @@ public final class Names {
     /** A figure of the strip in words. */
     public static String of(StripFigure figure) {
         return figure.place()
-                .map(place -> Texts.of("figure." + figure.kind().name(), of(place)))
+                .map(place -> Texts.of("figure." + figure.kind().name(), of(place, figure.kind())))
                 .orElseGet(() -> Texts.of("figure." + figure.kind().name()));
+    }
+
+    /** Distances and directions have longer values, so their meshes are named in short. */
+    private static String of(MeshPlace place, Kind kind) {
+        boolean inShort = kind == Kind.DISTANCE || kind == Kind.DIRECTION;
+        return inShort ? Texts.of("place.short." + place.side().name(), place.number()) : of(place);
     }
 
     /** A mesh in words. */

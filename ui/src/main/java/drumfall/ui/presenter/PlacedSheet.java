@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.ui.presenter;
 
+import drumfall.solver.brief.Arrangement;
 import drumfall.solver.brief.Brief;
 import drumfall.solver.layout.Layout;
 import drumfall.solver.layout.LayoutNeed;
@@ -352,6 +353,29 @@ public final class PlacedSheet {
         asked.filter(question -> locked())
                 .ifPresent(question ->
                         workspace.draw(Texts.of("step.releaseplaces"), new DrawnArbors(question.train(), List.of())));
+    }
+
+    /**
+     * Whether the holes of the plates can be kept: the chosen train stands on them, nothing else is tried, and the brief is in
+     * order and does not leave arbors unplaced, for then trains would be found wherever they stand.
+     */
+    public boolean canKeepHoles() {
+        boolean placing = workspace
+                .draft()
+                .brief()
+                .filter(brief -> brief.frame().arrangement() != Arrangement.UNPLACED)
+                .isPresent();
+        return placing
+                && state instanceof PlacedState.Placed
+                && workspace.trial().isEmpty()
+                && asked.map(Question::train).equals(workspace.chosen().map(Rating::train));
+    }
+
+    /** Holds the holes of the plates, so that only trains for these plates are found; a step that can be undone. */
+    public void keepHoles() {
+        if (canKeepHoles()) {
+            workspace.keepHoles(state.seen().orElseThrow().layout());
+        }
     }
 
     /** Whether the train turns by itself. */

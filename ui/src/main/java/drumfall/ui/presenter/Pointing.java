@@ -18,11 +18,11 @@ final class Pointing {
     private static int arborOf(StripFigure figure, Train train) {
         int last = train.meshes().size();
         return switch (figure.kind()) {
-            case WHEEL, MODULE -> Math.min(last, index(figure, train));
+            case WHEEL, MODULE, DISTANCE, DIRECTION -> Math.min(last, index(figure, train));
             case LEAVES -> Math.min(last, index(figure, train) + 1);
             case DRUM, FALLS -> 0;
             case ESCAPE_TEETH -> last;
-            case MESHES_ABOVE, MESHES_BELOW -> train.meshesAbove();
+            case MESHES_ABOVE, MESHES_BELOW, MOTION_DIRECTION -> train.meshesAbove();
         };
     }
 

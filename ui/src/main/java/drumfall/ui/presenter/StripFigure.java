@@ -7,10 +7,10 @@ import java.util.Objects;
 import java.util.Optional;
 
 /**
- * One figure of the train strip that can be pointed at, held and tried.
+ * One figure of a train that can be held; those of the train strip can be pointed at and tried, too.
  *
  * @param kind what it counts or sizes
- * @param place the mesh it belongs to; present exactly for {@link Kind#WHEEL}, {@link Kind#LEAVES} and {@link Kind#MODULE}
+ * @param place the mesh it belongs to; present exactly where {@link Kind#placed} says so
  */
 public record StripFigure(Kind kind, Optional<MeshPlace> place) {
     /** What a figure of the strip counts or sizes. */
@@ -21,6 +21,12 @@ public record StripFigure(Kind kind, Optional<MeshPlace> place) {
         LEAVES(true),
         /** Module of a mesh. */
         MODULE(true),
+        /** Centre distance of a mesh. */
+        DISTANCE(true),
+        /** Direction of a mesh in the elevation, from the wheel's arbor to the pinion's. */
+        DIRECTION(true),
+        /** Direction of the motion work in the elevation, from the centre arbor to the minute arbor. */
+        MOTION_DIRECTION(false),
         /** Diameter of the bare drum. */
         DRUM(false),
         /** Falls of line that carry the weight. */

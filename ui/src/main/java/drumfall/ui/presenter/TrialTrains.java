@@ -50,6 +50,8 @@ final class TrialTrains {
                         train.drumDiameter(),
                         train.reeving(),
                         count(text, LEAST_COUNT, MOST_COUNT));
+            case DISTANCE -> throw new RefusedTrial(Texts.of("trial.distance"));
+            case DIRECTION, MOTION_DIRECTION -> throw new RefusedTrial(Texts.of("trial.direction"));
             case MESHES_ABOVE, MESHES_BELOW -> throw new RefusedTrial(Texts.of("trial.meshes"));
         };
     }

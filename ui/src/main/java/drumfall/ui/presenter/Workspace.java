@@ -5,8 +5,10 @@ package drumfall.ui.presenter;
 import drumfall.solver.brief.Brief;
 import drumfall.solver.brief.Locks;
 import drumfall.solver.brief.MeshPlace;
+import drumfall.solver.layout.Layout;
 import drumfall.solver.quantity.UnitSystem;
 import drumfall.solver.rating.Rating;
+import drumfall.solver.rating.placing.KeptHoles;
 import drumfall.solver.train.Train;
 import drumfall.ui.design.BriefDraft;
 import drumfall.ui.design.Design;
@@ -314,6 +316,26 @@ public final class Workspace implements TrainStripActions {
                 Optional.empty()));
     }
 
+    /**
+     * Holds the holes of the plates on which the chosen train stands, as one step: every other train found stands on them
+     * too. What was drawn by hand is held by the brief from then on.
+     *
+     * @param layout where the chosen train stands
+     */
+    void keepHoles(Layout layout) {
+        Optional<Train> train = chosen().map(Rating::train);
+        if (train.isEmpty() || draft().brief().isEmpty()) {
+            return;
+        }
+        choiceIsOurs = false;
+        Brief kept = KeptHoles.of(draft().brief().get(), train.get(), layout);
+        Design next = design().drawing(new DrawnArbors(train.get(), List.of())).with(draft().keepingHolesOf(kept));
+        if (history.step(Texts.of("step.keepholes"), next, Optional.empty())) {
+            setNews(News.NONE);
+            designChanged();
+        }
+    }
+
     /** Lets everything go that is held. */
     public void releaseAll() {
         edit(Texts.of("step.releaseall"), draft().withLocks(Locks.NONE), Optional.empty());
@@ -335,9 +357,7 @@ public final class Workspace implements TrainStripActions {
     private void holdMeshes(StripFigure figure, int count) {
         Locks locks = draft().locks();
         boolean above = figure.kind() == Kind.MESHES_ABOVE;
-        Locks held = above
-                ? LockEdits.withMeshes(locks, Optional.of(count), locks.meshesBelow())
-                : LockEdits.withMeshes(locks, locks.meshesAbove(), Optional.of(count));
+        Locks held = above ? locks.withMeshesAbove(Optional.of(count)) : locks.withMeshesBelow(Optional.of(count));
         edit(Texts.of("step.hold", Names.of(figure)), draft().withLocks(held), Optional.empty());
     }
 

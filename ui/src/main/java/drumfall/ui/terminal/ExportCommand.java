@@ -80,7 +80,7 @@ final class ExportCommand implements Callable<Integer> {
         }
         Path target = SheetTexts.path(folder);
         SettingTexts texts = settings.texts();
-        Brief brief = holds.applyTo(briefChoice.brief());
+        Brief brief = holds.applyTo(briefChoice.brief(), place);
         try (PluginHost host = PluginHost.load(place.pluginFolders())) {
             List<String> ids = exporters.all ? host.everyId() : List.of(exporters.id);
             // What is set is looked at before a search that may take long.

@@ -20,7 +20,8 @@ import java.util.regex.Pattern;
  */
 record Hold(String name, JsonNode value) {
     private static final Pattern ENTRY = Pattern.compile("([^=]*)=(.*)");
-    private static final Pattern OF_MESH = Pattern.compile("(above|below)-([1-9])\\.(wheel|leaves|module)");
+    private static final Pattern OF_MESH =
+            Pattern.compile("(above|below)-([1-9])\\.(wheel|leaves|module|distance|direction)");
     private static final Pattern WHOLE = Pattern.compile("[+-]?[0-9]{1,20}");
 
     /** Whole-train holds and the fields they stand for. */
@@ -29,7 +30,11 @@ record Hold(String name, JsonNode value) {
             "meshes-below", "meshesBelow",
             "drum", "drumDiameter",
             "falls", "falls",
-            "escape-wheel", "escapeTeeth");
+            "escape-wheel", "escapeTeeth",
+            "motion-direction", "motionDirection");
+
+    /** What is held at a quantity with its unit; all else is counted. */
+    private static final Pattern MEASURED = Pattern.compile("drum|motion-direction|.*\\.(module|distance|direction)");
 
     static Hold parse(String text) {
         Matcher entry = ENTRY.matcher(text);
@@ -38,15 +43,15 @@ record Hold(String name, JsonNode value) {
         }
         String name = entry.group(1).strip();
         String value = entry.group(2).strip();
-        boolean length = name.endsWith(".module") || name.equals("drum");
+        boolean measured = MEASURED.matcher(name).matches();
         if (!FIELDS.containsKey(name) && !OF_MESH.matcher(name).matches()) {
             throw RefusedInput.of("hold.name", name);
         }
-        if (!length && !WHOLE.matcher(value).matches()) {
+        if (!measured && !WHOLE.matcher(value).matches()) {
             throw RefusedInput.of("hold.whole", name, value);
         }
         JsonNodeFactory nodes = JsonNodeFactory.instance;
-        return new Hold(name, length ? nodes.textNode(value) : nodes.numberNode(new BigInteger(value)));
+        return new Hold(name, measured ? nodes.textNode(value) : nodes.numberNode(new BigInteger(value)));
     }
 
     /** Puts the hold into the group "locks" of a brief; it takes the place of what is held there. */

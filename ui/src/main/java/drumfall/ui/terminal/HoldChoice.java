@@ -9,6 +9,7 @@ import drumfall.solver.brief.BriefWriter;
 import drumfall.solver.sheet.SheetProblem;
 import drumfall.ui.terminal.Hold.HeldEntry;
 import java.util.List;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** What the command line holds fast besides the brief's own locks. */
@@ -16,7 +17,15 @@ final class HoldChoice {
     @Option(names = "--hold", paramLabel = "WHAT=VALUE", descriptionKey = "option.hold")
     private List<String> holds = List.of();
 
-    Brief applyTo(Brief brief) {
+    @Mixin
+    private HolesChoice holes;
+
+    /** Holes that are kept first, so that a hold may take the place of one of them. */
+    Brief applyTo(Brief brief, TerminalPlace place) {
+        return held(holes.applyTo(brief, place));
+    }
+
+    private Brief held(Brief brief) {
         if (holds.isEmpty()) {
             return brief;
         }

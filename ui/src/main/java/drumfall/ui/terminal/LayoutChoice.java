@@ -11,6 +11,7 @@ import drumfall.solver.train.Train;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.function.BooleanSupplier;
 import picocli.CommandLine.Option;
 
 /** Places that are read from a file instead of looked for, or written to one. */
@@ -30,12 +31,18 @@ final class LayoutChoice {
             throw RefusedInput.of("write-layout.unplaced", target);
         }
         TrainPlacing placing = new TrainPlacing(rater);
-        return source == null
-                ? TrainPlaces.sought(rater, placing, train, place.interrupted())
-                : TrainPlaces.read(read(placing, train));
+        return places(source, placing, train, rater, place.interrupted());
     }
 
-    private Layout read(TrainPlacing placing, Train train) {
+    /** The places of a train: those of a file, or those that are found if there is none. */
+    static TrainPlaces places(
+            String source, TrainPlacing placing, Train train, TrainRater rater, BooleanSupplier interrupted) {
+        return source == null
+                ? TrainPlaces.sought(rater, placing, train, interrupted)
+                : TrainPlaces.read(read(source, placing, train));
+    }
+
+    private static Layout read(String source, TrainPlacing placing, Train train) {
         if (placing.lacking(train).isPresent()) {
             throw RefusedInput.of("layout.undrawn", source);
         }

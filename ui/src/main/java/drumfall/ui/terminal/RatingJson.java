@@ -50,7 +50,7 @@ final class RatingJson {
         group.put("demand", JsonOutput.word(figure.demand()));
         group.put("pointer", figure.demand().pointer());
         group.put("place", figure.place());
-        group.put("unit", figure.demand().dimension().siSymbol());
+        group.put("unit", figure.dimension().siSymbol());
         JsonOutput.put(group, "figure_SI", figure.figure());
         figure.from().ifPresent(from -> group.put("from_SI", from));
         figure.to().ifPresent(to -> group.put("to_SI", to));

@@ -39,7 +39,7 @@ final class SolveCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Brief asked = holds.applyTo(brief.brief());
+        Brief asked = holds.applyTo(brief.brief(), place);
         SearchOutcome outcome = search(asked, stop, place);
         List<TrainPlaces> places = places(asked, outcome);
         if (json) {

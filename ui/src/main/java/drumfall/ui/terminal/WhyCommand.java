@@ -72,7 +72,7 @@ final class WhyCommand implements Callable<Integer> {
         if (option != null && !cost) {
             throw RefusedInput.of("option-without-cost", option);
         }
-        Brief brief = holds.applyTo(briefChoice.brief());
+        Brief brief = holds.applyTo(briefChoice.brief(), place);
         BooleanSupplier until = stop.from(place);
         if (train != null) {
             return train(brief, typed(train), until).number();

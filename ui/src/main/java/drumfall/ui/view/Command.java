@@ -26,6 +26,9 @@ final class Command extends AbstractAction {
         putValue(
                 Action.MNEMONIC_KEY,
                 KeyStroke.getKeyStroke(Texts.of("command." + key + ".mnemonic")).getKeyCode());
+        if (Texts.has("command." + key + ".tip")) {
+            putValue(Action.SHORT_DESCRIPTION, Texts.of("command." + key + ".tip"));
+        }
         if (Texts.has("command." + key + ".key")) {
             putValue(Action.ACCELERATOR_KEY, KeyStroke.getKeyStroke(Texts.of("command." + key + ".key")));
         }

@@ -48,7 +48,9 @@ final class LocksGroup extends JPanel {
     private void addLock(StripFigure figure) {
         String value = LockEdits.heldValue(workspace.draft().locks(), figure).orElseThrow();
         add(new JLabel(new SignIcon(Sign.SHACKLE)));
-        add(Parts.caption(Texts.of("locks.held", Names.of(figure), value)), "wmin 0");
+        JLabel caption = Parts.caption(Texts.of("locks.held", Names.of(figure), value));
+        caption.setToolTipText(caption.getText());
+        add(caption, "wmin 0");
         JButton release = Parts.link(Texts.of("locks.release"), () -> workspace.toggleLock(figure));
         add(Parts.named(release, Texts.of("locks.release.named", Names.of(figure))));
     }

@@ -11,6 +11,7 @@ import drumfall.ui.presenter.FileDesk;
 import drumfall.ui.presenter.FrontSizes;
 import drumfall.ui.presenter.MeshSheet;
 import drumfall.ui.presenter.NoTrainExplainer;
+import drumfall.ui.presenter.PlacedSheet;
 import drumfall.ui.presenter.Settings;
 import drumfall.ui.presenter.Texts;
 import drumfall.ui.presenter.Workspace;
@@ -88,6 +89,7 @@ public final class MainWindow extends JFrame {
         StripPlace strip = new StripPlace(workspace, sheets.tried(), drawing::openCard);
         addSheetCommands(drawing, sheets.mesh());
         addStopCommand(explainer, sheets.easing());
+        addHolesCommand(sheets.placed());
         commands.add(new Command("explain", explainer::explain).when(explainer::canExplain));
         explainer.listen(commands::refresh);
         this.places = List.of(brief, front, drawing, strip);
@@ -151,6 +153,15 @@ public final class MainWindow extends JFrame {
                 })
                 .when(() -> workspace.search().running() || explainer.busy() || easing.busy()));
         easing.listen(commands::refresh);
+    }
+
+    private void addHolesCommand(PlacedSheet placed) {
+        commands.add(new Command("keepholes", placed::keepHoles).when(placed::canKeepHoles));
+        placed.listen(change -> {
+            if (change == PlacedSheet.Change.STATE) {
+                commands.refresh();
+            }
+        });
     }
 
     private int percent() {

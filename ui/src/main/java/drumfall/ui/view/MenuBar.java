@@ -34,7 +34,20 @@ final class MenuBar extends JMenuBar {
         this.choice = choice;
         add(fileMenu());
         add(menu("edit", "undo", "redo", "", "release"));
-        add(menu("train", "solve", "stop", "growing", "explain", "", "next", "previous", "", "accept", "drop"));
+        add(menu(
+                "train",
+                "solve",
+                "stop",
+                "growing",
+                "explain",
+                "",
+                "next",
+                "previous",
+                "",
+                "accept",
+                "drop",
+                "",
+                "keepholes"));
         add(viewMenu());
         add(menu("help", "cautions", "plugins", "", "about"));
     }

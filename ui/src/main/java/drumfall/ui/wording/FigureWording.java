@@ -209,7 +209,7 @@ public record FigureWording(QuantityFormat format) {
         if (isShare(figure.demand())) {
             return shareBeside(figure);
         }
-        Dimension dimension = figure.demand().dimension();
+        Dimension dimension = figure.dimension();
         if (Math.abs(figure.figure()) > LARGEST_SHOWN) {
             return Words.BOOK.phrase("figure.beyond");
         }
@@ -221,7 +221,7 @@ public record FigureWording(QuantityFormat format) {
     }
 
     private static boolean readsInside(QuantityFormat shown, DemandFigure figure) {
-        Dimension dimension = figure.demand().dimension();
+        Dimension dimension = figure.dimension();
         Quantity read = Quantity.parse(dimension, format(shown, dimension, figure.figure()));
         boolean bounded = figure.from().isPresent() || figure.to().isPresent();
         return bounded
@@ -271,7 +271,7 @@ public record FigureWording(QuantityFormat format) {
         if (isShare(figure.demand()) && from.isPresent()) {
             return Words.BOOK.phrase("limit.from", exactPercent(BigDecimal.valueOf(from.getAsDouble())));
         }
-        Dimension dimension = figure.demand().dimension();
+        Dimension dimension = figure.dimension();
         if (from.isPresent() && to.isPresent()) {
             String low = limit(dimension, from.getAsDouble());
             String high = limit(dimension, to.getAsDouble());

@@ -6,6 +6,7 @@ import drumfall.solver.brief.Locks;
 import drumfall.solver.brief.MeshLock;
 import drumfall.solver.quantity.Quantity;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Words for what is held fast, for example "the wheel of mesh 1 below the centre is held at 64 teeth". */
@@ -24,7 +25,9 @@ public final class LockWording {
                         locks.meshesBelow().stream().map(held -> phrase("meshesBelow", held)),
                         locks.drumDiameter().map(Quantity::text).stream().map(held -> phrase("drumDiameter", held)),
                         locks.falls().stream().map(held -> phrase("falls", held)),
-                        locks.escapeTeeth().stream().map(held -> phrase("escapeTeeth", held)))
+                        locks.escapeTeeth().stream().map(held -> phrase("escapeTeeth", held)),
+                        locks.motionDirection().map(Quantity::text).stream()
+                                .map(held -> phrase("motionDirection", held)))
                 .flatMap(clauses -> clauses)
                 .toList();
     }
@@ -34,8 +37,21 @@ public final class LockWording {
         return Stream.of(
                         lock.wheel().stream().map(held -> phrase("wheel", place, held)),
                         lock.leaves().stream().map(held -> phrase("leaves", place, held)),
-                        lock.module().map(Quantity::text).stream().map(held -> phrase("module", place, held)))
+                        lock.module().map(Quantity::text).stream().map(held -> phrase("module", place, held)),
+                        ofHole(lock, place))
                 .flatMap(clauses -> clauses);
+    }
+
+    /** Distance and direction together are one hole. */
+    private static Stream<String> ofHole(MeshLock lock, String place) {
+        Optional<String> distance = lock.distance().map(Quantity::text);
+        Optional<String> direction = lock.direction().map(Quantity::text);
+        if (distance.isPresent() && direction.isPresent()) {
+            return Stream.of(phrase("hole", place, distance.get(), direction.get()));
+        }
+        return Stream.concat(
+                distance.stream().map(held -> phrase("distance", place, held)),
+                direction.stream().map(held -> phrase("direction", place, held)));
     }
 
     private static String phrase(String what, Object... values) {

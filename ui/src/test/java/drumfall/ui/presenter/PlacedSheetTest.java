@@ -5,7 +5,9 @@ package drumfall.ui.presenter;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import com.fasterxml.jackson.databind.node.TextNode;
 import drumfall.solver.brief.BundledBriefs;
+import drumfall.solver.brief.MeshLock;
 import drumfall.solver.layout.Layout;
 import drumfall.solver.layout.Part;
 import drumfall.solver.layout.PartKind;
@@ -14,6 +16,8 @@ import drumfall.solver.layout.Rule;
 import drumfall.solver.layout.Shortfall;
 import drumfall.solver.layout.check.LayoutCheck;
 import drumfall.solver.quantity.UnitSystem;
+import drumfall.ui.design.BriefDraft;
+import drumfall.ui.presenter.StripFigure.Kind;
 import drumfall.ui.work.LatestDesk;
 import java.util.List;
 import java.util.Optional;
@@ -171,6 +175,84 @@ class PlacedSheetTest {
         }
         assertThat(drag.faults()).isEqualTo(LayoutCheck.faults(drag.carried()));
         assertThat(drag.faults()).isNotEmpty();
+    }
+
+    @Test
+    void the_holes_of_the_plates_are_kept_in_one_step_that_can_be_undone() {
+        PlacedSheet sheet = sheet();
+        BriefDraft before = workspace.draft();
+        assertThat(sheet.canKeepHoles()).isTrue();
+
+        sheet.keepHoles();
+
+        assertThat(workspace.undoName()).contains("keeping the holes of the plates");
+        assertThat(workspace.draft().problems()).isEmpty();
+        // Four meshes of the train, m (z + p) / 2 by hand.
+        assertThat(workspace.draft().locks().meshes())
+                .extracting(lock -> lock.distance().orElseThrow().text())
+                .containsExactly("61.5 mm", "43.75 mm", "37 mm", "34 mm");
+        assertThat(LockEdits.held(workspace.draft().locks()))
+                .extracting(StripFigure::kind)
+                .contains(
+                        Kind.DIRECTION, Kind.MOTION_DIRECTION, Kind.ESCAPE_TEETH, Kind.MESHES_ABOVE, Kind.MESHES_BELOW)
+                .doesNotContain(Kind.WHEEL, Kind.LEAVES, Kind.MODULE, Kind.DRUM, Kind.FALLS);
+        assertThat(workspace.draft().typed("/frame/dialFromLeft")).isEqualTo("150 mm");
+
+        workspace.undo();
+        assertThat(workspace.draft()).isEqualTo(before);
+    }
+
+    @Test
+    void arbors_drawn_by_hand_are_kept_where_they_were_drawn_and_are_the_briefs_then() {
+        PlacedSheet sheet = sheet();
+        Layout before = layout(sheet);
+        sheet.drawTo(ESCAPE, before.place(ESCAPE).plus(new Place(9 * PlacedTrains.MM, 0)));
+        sheet.letGo();
+        turns.until(() -> !sheet.state().busy());
+        Layout drawn = layout(sheet);
+
+        sheet.keepHoles();
+
+        MeshLock last = workspace.draft().locks().meshes().get(3);
+        Place step = drawn.place(ESCAPE).minus(drawn.place(3));
+        assertThat(Place.polar(
+                        34 * PlacedTrains.MM, last.direction().orElseThrow().si()))
+                .isEqualTo(step);
+        assertThat(sheet.locked()).isFalse();
+    }
+
+    @Test
+    void each_hole_can_be_let_go_by_itself() {
+        PlacedSheet sheet = sheet();
+        sheet.keepHoles();
+        List<StripFigure> held = LockEdits.held(workspace.draft().locks());
+
+        for (StripFigure figure : held) {
+            assertThat(LockEdits.heldValue(workspace.draft().locks(), figure)).isPresent();
+            workspace.toggleLock(figure);
+            assertThat(LockEdits.holds(workspace.draft().locks(), figure)).isFalse();
+        }
+
+        assertThat(held).hasSize(12);
+        assertThat(workspace.draft().locks()).isEqualTo(drumfall.solver.brief.Locks.NONE);
+    }
+
+    @Test
+    void no_holes_are_kept_while_another_train_is_tried_or_arbors_are_left_unplaced() {
+        PlacedSheet sheet = sheet();
+        workspace.tryCount(StripFigure.of(Kind.ESCAPE_TEETH), "27");
+        assertThat(sheet.canKeepHoles()).isFalse();
+        workspace.dropTrial();
+        assertThat(sheet.canKeepHoles()).isTrue();
+
+        workspace.edit(
+                "unplaced",
+                workspace.draft().with("/frame/arrangement", TextNode.valueOf("unplaced")),
+                Optional.empty());
+        turns.until(() -> !sheet.state().busy());
+        assertThat(sheet.canKeepHoles()).isFalse();
+        sheet.keepHoles();
+        assertThat(workspace.undoName()).contains("unplaced");
     }
 
     @Test

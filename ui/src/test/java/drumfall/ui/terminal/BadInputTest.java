@@ -38,6 +38,8 @@ class BadInputTest {
                  "meshes": [{"wheel": 70, "leaves": 8, "module": "1 mm"}], "drumDiameter": "30 mm", "escapeTeeth": 30}
                 """);
         bench.write("sound.json", RateCommandTest.SOUND);
+        bench.write("five.json", RateCommandTest.SOUND.replace("\"escapeTeeth\": 30", "\"escapeTeeth\": 35"));
+        bench.writeEdited("low.json", "/frame/height", "\"90 mm\"");
         bench.writeEdited("loose.json", "/frame/arrangement", "\"unplaced\"");
         bench.write("newer.json", "{\"format\": \"drumfall-train\", \"version\": 9}");
     }
@@ -69,6 +71,19 @@ class BadInputTest {
             solve @small.json --hold below-3.wheel=70;    At --hold below-3, 3: at most 2 meshes are allowed
             solve @small.json --hold above-1.module=2mm;  At --hold above-1.module, "2mm": the module must be one of those listed
             solve @small.json --hold above-1.module=1;    At --hold above-1.module, "1": the unit is missing
+            solve @small.json --hold above-1.distance=45; At --hold above-1.distance, "45": the unit is missing
+            solve @small.json --hold above-1.distance=2m; At --hold above-1.distance, "2m": it must be at most 1 m
+            solve @small.json --hold above-1.direction=45mm; At --hold above-1.direction, "45mm": the unit "mm" is not known
+            solve @small.json --hold motion-direction=up; At --hold motion-direction, "up": a number was expected
+            solve @small.json --layout @a.json;           a.json says where a train stands, but none is kept; give its file with --keep-holes.
+            solve @small.json --keep-holes;               Missing: --keep-holes TRAIN.json.
+            solve @small.json --keep-holes @none.json;    the file none.json: there is no such file
+            solve @small.json --keep-holes @no-mesh.json; no-mesh.json: At /meshesAbove
+            solve @small.json --keep-holes @sound.json --layout @sound.json; At /format, "drumfall-train": the file is not in the format "drumfall-layout"
+            solve @loose.json --keep-holes @sound.json;   The brief leaves arbors unplaced, so
+            solve @low.json --keep-holes @sound.json;     sound.json stands in no holes that could be kept. No layout
+            solve @small.json --keep-holes @five.json;    --keep-holes: At /locks/escapeTeeth, 35: the escape wheel may have from
+            why @loose.json --keep-holes @sound.json;     The brief leaves arbors unplaced, so
             solve @small.json --hold drum=29mm;           At --hold drum, "29mm": the drum may measure from "28 mm" to "32 mm"
             solve @small.json --hold escape-wheel=99999999999999999999; At --hold escape-wheel, 99999999999999999999: it must be at most 240
             rate @small.json;                             Missing: TRAIN.json.

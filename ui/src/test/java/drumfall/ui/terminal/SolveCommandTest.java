@@ -17,6 +17,7 @@ import drumfall.solver.search.SearchOutcome;
 import drumfall.solver.search.TrainSearch;
 import drumfall.ui.terminal.TerminalBench.Run;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
@@ -236,6 +237,56 @@ class SolveCommandTest {
                 .isNotEmpty()
                 .allMatch(line -> line.contains("| 76/8 m1"))
                 .allMatch(line -> line.contains(" m1 |"));
+    }
+
+    @Test
+    void trains_for_the_plates_of_a_finished_clock_have_its_holes() {
+        bench.write("clock.json", RateCommandTest.SOUND);
+        List<String> holes =
+                holes(bench.run("rate", "@small.json", "@clock.json", "--json").json());
+
+        Run run = bench.run("solve", "@small.json", "--keep-holes", "@clock.json", "--json");
+
+        assertThat(run.code()).isEqualTo(ExitCode.DONE.number());
+        assertThat(run.json().get("options")).isNotEmpty();
+        run.json().get("options").forEach(option -> assertThat(holes(option)).isEqualTo(holes));
+    }
+
+    /** Where every arbor stands, the pallets and the minute arbor too, and the corner of the frame, mm. */
+    private static List<String> holes(JsonNode rated) {
+        List<String> places = new ArrayList<>();
+        rated.at("/places/arbors").forEach(arbor -> places.add(arbor.get("x_mm") + " " + arbor.get("y_mm")));
+        places.add(rated.at("/places/frameLeft_mm") + " " + rated.at("/places/frameBottom_mm"));
+        assertThat(places).hasSizeGreaterThan(5);
+        return places;
+    }
+
+    @Test
+    void what_is_kept_of_a_finished_clock_is_told_in_one_sentence_and_how_it_meets_the_brief_in_another() {
+        bench.write("clock.json", RateCommandTest.SOUND);
+        bench.run("rate", "@small.json", "@clock.json", "--write-layout", "@places.json");
+
+        Run run = bench.run("solve", "@small.json", "--keep-holes", "@clock.json", "--layout", "@places.json");
+
+        assertThat(run.err().lines()).hasSize(2);
+        assertThat(run.err())
+                .contains(
+                        "Kept are the plates of ",
+                        " centre distance and direction of its 3 meshes, the 30 teeth of its escape wheel",
+                        "That train itself has a recommended weight of ");
+        assertThat(run.out())
+                .contains(
+                        "Held fast: the centre distance of mesh 1 below the centre is held at 42 mm, its direction at ");
+    }
+
+    @Test
+    void a_hold_takes_the_place_of_a_hole_that_is_kept() {
+        bench.write("clock.json", RateCommandTest.SOUND);
+
+        Run run = bench.run("solve", "@small.json", "--keep-holes", "@clock.json", "--hold=below-1.distance=1 m");
+
+        assertThat(run.code()).isEqualTo(ExitCode.NO_TRAIN.number());
+        assertThat(run.out()).contains("the centre distance of mesh 1 below the centre is held at 1 m");
     }
 
     @Test

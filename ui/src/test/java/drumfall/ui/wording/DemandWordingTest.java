@@ -9,18 +9,24 @@ import drumfall.solver.brief.Brief;
 import drumfall.solver.brief.BriefReader;
 import drumfall.solver.brief.BriefWriter;
 import drumfall.solver.brief.BundledBriefs;
+import drumfall.solver.brief.Locks;
+import drumfall.solver.brief.MeshLock;
 import drumfall.solver.brief.MeshPlace;
 import drumfall.solver.brief.ObjectiveFigure;
+import drumfall.solver.quantity.Dimension;
+import drumfall.solver.quantity.Quantity;
 import drumfall.solver.quantity.UnitSystem;
 import drumfall.solver.rating.Demand;
 import drumfall.solver.rating.DemandFigure;
 import drumfall.solver.rating.TrainRater;
 import drumfall.solver.search.Clash;
+import drumfall.solver.search.HeldDemand;
 import drumfall.solver.train.Mesh;
 import drumfall.solver.train.Reeving;
 import drumfall.solver.train.ToothModule;
 import drumfall.solver.train.Train;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.junit.jupiter.api.Test;
@@ -119,6 +125,44 @@ class DemandWordingTest {
         DemandFigure endless = new DemandFigure(
                 Demand.WEIGHT_LIMIT, "", Double.POSITIVE_INFINITY, OptionalDouble.empty(), OptionalDouble.of(5), false);
         assertThat(WORDING.figure(endless)).isEqualTo("beyond any");
+    }
+
+    /** What a lock measures depends on what is held. */
+    @ParameterizedTest
+    @CsvSource({
+        "below-1 distance, 0.0421, 0.042, 42.1 mm, 42 mm",
+        "below-1 module, 0.00125, 0.001, 1.25 mm, 1 mm",
+        "drum diameter, 0.036, 0.034, 36 mm, 34 mm",
+        "below-1 wheel, 65, 64, 65, 64",
+        "escape wheel, 30, 27, 30, 27",
+    })
+    void a_held_length_is_worded_as_one_and_a_held_count_as_a_count(
+            String place, double figure, double held, String shown, String limit) {
+        DemandFigure missed =
+                new DemandFigure(Demand.LOCK, place, figure, OptionalDouble.of(held), OptionalDouble.of(held), false);
+        assertThat(WORDING.figure(missed)).isEqualTo(shown);
+        assertThat(WORDING.limit(missed)).contains(limit);
+    }
+
+    @Test
+    void distance_and_direction_are_worded_alone_and_together_as_one_hole() {
+        MeshLock open = MeshLock.open(new MeshPlace(MeshPlace.Side.BELOW, 1));
+        MeshLock distance = open.withDistance(Optional.of(Quantity.parse(Dimension.LENGTH, "42 mm")));
+        MeshLock direction = open.withDirection(Optional.of(Quantity.parse(Dimension.ANGLE, "75 deg")));
+
+        assertThat(clause("/locks/meshes/0/distance", Locks.NONE.withMeshes(List.of(distance))))
+                .isEqualTo("the centre distance of mesh 1 below the centre is held at 42 mm");
+        assertThat(clause("/locks/meshes/0/direction", Locks.NONE.withMeshes(List.of(direction))))
+                .isEqualTo("the direction of mesh 1 below the centre is held at 75 deg");
+        assertThat(clause("/locks/motionDirection", Locks.NONE.withMotionDirection(direction.direction())))
+                .isEqualTo("the direction of the motion work is held at 75 deg");
+        assertThat(LockWording.clauses(Locks.NONE.withMeshes(List.of(distance.and(direction)))))
+                .containsExactly(
+                        "the centre distance of mesh 1 below the centre is held at 42 mm, its direction at 75 deg");
+    }
+
+    private static String clause(String pointer, Locks lock) {
+        return WORDING.clause(new HeldDemand(Demand.LOCK, pointer, lock));
     }
 
     @Test

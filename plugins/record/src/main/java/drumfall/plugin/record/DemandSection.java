@@ -4,7 +4,6 @@ package drumfall.plugin.record;
 
 import drumfall.plugin.api.Handover;
 import drumfall.solver.quantity.Dimension;
-import drumfall.solver.rating.Demand;
 import drumfall.solver.rating.DemandFigure;
 import java.io.IOException;
 import java.util.List;
@@ -29,7 +28,7 @@ final class DemandSection {
             if (!demand.place().isEmpty()) {
                 fields.text("place", demand.place());
             }
-            Dimension dimension = dimension(demand);
+            Dimension dimension = demand.dimension();
             fields.figure("figure", dimension, demand.figure());
             limit("from", dimension, demand.from());
             limit("to", dimension, demand.to());
@@ -37,13 +36,6 @@ final class DemandSection {
             fields.json().writeEndObject();
         }
         fields.json().writeEndArray();
-    }
-
-    /** What a lock measures depends on what it holds, a length or a count. */
-    private static Dimension dimension(DemandFigure demand) {
-        boolean heldLength = demand.demand() == Demand.LOCK
-                && (demand.place().endsWith("diameter") || demand.place().endsWith("module"));
-        return heldLength ? Dimension.LENGTH : demand.demand().dimension();
     }
 
     private void limit(String name, Dimension dimension, OptionalDouble value) throws IOException {

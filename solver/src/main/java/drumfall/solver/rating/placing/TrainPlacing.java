@@ -7,6 +7,7 @@ import static drumfall.solver.rating.placing.TrainParts.radius;
 
 import drumfall.solver.brief.Arrangement;
 import drumfall.solver.brief.Brief;
+import drumfall.solver.brief.MeshLock;
 import drumfall.solver.brief.MeshPlace;
 import drumfall.solver.layout.AngleGrid;
 import drumfall.solver.layout.DirectionLock;
@@ -300,15 +301,18 @@ public final class TrainPlacing {
     }
 
     private Locks locks(Train train) {
-        List<DirectionLock> directions = IntStream.range(0, train.meshes().size())
+        int meshes = train.meshes().size();
+        Stream<DirectionLock> directions = IntStream.range(0, meshes)
                 .boxed()
-                .flatMap(mesh -> direction(mesh, MeshPlace.of(mesh, train.meshesAbove())))
-                .toList();
-        return new Locks(List.of(), directions);
+                .flatMap(mesh -> direction(mesh, MeshPlace.of(mesh, train.meshesAbove())));
+        Stream<DirectionLock> minute = brief.locks().motionDirection().stream()
+                .filter(angle -> motion.isPresent())
+                .map(angle -> new DirectionLock(meshes, angle.si()));
+        return new Locks(List.of(), Stream.concat(directions, minute).toList());
     }
 
     private Stream<DirectionLock> direction(int mesh, MeshPlace place) {
-        return brief.locks().at(place).flatMap(lock -> lock.direction()).stream()
+        return brief.locks().at(place).flatMap(MeshLock::direction).stream()
                 .map(angle -> new DirectionLock(mesh, angle.si()));
     }
 }

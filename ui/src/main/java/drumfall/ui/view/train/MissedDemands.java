@@ -104,6 +104,9 @@ record MissedDemands(Rating rating, Figures figures) {
         if (place.endsWith("wheel")) {
             return Kind.WHEEL;
         }
+        if (place.endsWith("distance")) {
+            return Kind.DISTANCE;
+        }
         return place.endsWith("leaves") ? Kind.LEAVES : Kind.MODULE;
     }
 

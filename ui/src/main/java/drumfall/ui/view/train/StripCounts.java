@@ -16,6 +16,14 @@ final class StripCounts {
     /** Room beside a figure for its jaws, drawing units. */
     private static final double JAWS = 6;
 
+    /** Middles of rows under the leaves', drawing units. */
+    private static final double MODULE_ROW = 22;
+
+    private static final double DISTANCE_ROW = 40;
+
+    /** Width of a column in which a held distance has no room for its letter, drawing units. */
+    private static final double NARROW = 90;
+
     private final StripTerms terms;
     private final StripFrame frame;
     private final double unit;
@@ -52,7 +60,11 @@ final class StripCounts {
             case WHEEL -> wheel(figure);
             case LEAVES -> leaves(figure);
             case MODULE -> module(figure);
+            case DISTANCE -> distance(figure);
             case ESCAPE_TEETH -> escape(figure);
+            case DIRECTION, MOTION_DIRECTION ->
+                throw new IllegalArgumentException(
+                        "The figure (%s) must be one of the strip; directions are of the elevation.".formatted(figure));
         }
     }
 
@@ -99,13 +111,25 @@ final class StripCounts {
     }
 
     private void module(StripFigure figure) {
+        lettered(figure, TrainText.of("module"), MODULE_ROW);
+    }
+
+    /** Under the module; where columns are narrow the letter is left out before figures touch. */
+    private void distance(StripFigure figure) {
+        boolean narrow = frame.slot() < NARROW * unit;
+        lettered(figure, narrow ? "" : TrainText.of("distance"), DISTANCE_ROW);
+    }
+
+    private void lettered(StripFigure figure, String letter, double row) {
         int mesh = index(figure);
-        String letter = TrainText.of("module");
         double width = terms.text().width(letter, SMALL * unit);
-        double middle = leavesMiddle(mesh) + 22 * unit;
+        double middle = leavesMiddle(mesh) + row * unit;
         StripSpot spot = terms.spot(figure, SMALL * unit, frame.wheelX(mesh) + width / 2, middle, 0.5);
         spots.add(spot);
-        notes.add(lighter(letter, spot.box().getX() - width - 2 * unit, middle + 0.36 * SMALL * unit, SMALL));
+        if (!letter.isEmpty()) {
+            double gap = spot.held() ? JAWS : 2;
+            notes.add(lighter(letter, spot.box().getX() - width - gap * unit, middle + 0.36 * SMALL * unit, SMALL));
+        }
     }
 
     private void escape(StripFigure figure) {

@@ -16,13 +16,18 @@ import java.util.stream.IntStream;
  * @param unit a thirteenth of the font size
  * @param faces what is drawn
  * @param scale pixels for a metre
+ * @param counts room for the figures under the pinions, drawing units
  */
-record StripFrame(double width, double height, double unit, TrainFaces faces, double scale) {
+record StripFrame(double width, double height, double unit, TrainFaces faces, double scale, double counts) {
     /** Column widths beside the meshes', in columns: drum, escape wheel, pendulum. */
     private static final double OTHER_COLUMNS = 2.75;
 
     private static final double TOP = 27;
     private static final double COUNTS = 48;
+
+    /** A row of held centre distances under the modules, drawing units. */
+    private static final double DISTANCES = 18;
+
     private static final double ANCHOR = 1.75;
 
     /** Width of the readings at either end, drawing units. */
@@ -102,14 +107,16 @@ record StripFrame(double width, double height, double unit, TrainFaces faces, do
      * @param height of the strip, px
      * @param unit a thirteenth of the font size, px
      * @param faces what is drawn
+     * @param distances whether centre distances are shown
      */
-    static StripFrame of(double width, double height, double unit, TrainFaces faces) {
-        StripFrame frame = new StripFrame(width, height, unit, faces, LEAST_SCALE);
+    static StripFrame of(double width, double height, double unit, TrainFaces faces, boolean distances) {
+        double counts = COUNTS + (distances ? DISTANCES : 0);
+        StripFrame frame = new StripFrame(width, height, unit, faces, LEAST_SCALE, counts);
         double scale = frame.across();
         while (scale > LEAST_SCALE && frame.above(scale) + frame.below(scale) > frame.upright()) {
             scale *= FINER;
         }
-        return new StripFrame(width, height, unit, faces, Math.max(LEAST_SCALE, scale));
+        return new StripFrame(width, height, unit, faces, Math.max(LEAST_SCALE, scale), counts);
     }
 
     /** Whether a wheel's count finds room inside it. */
@@ -118,7 +125,7 @@ record StripFrame(double width, double height, double unit, TrainFaces faces, do
     }
 
     private double upright() {
-        return bandTop() - top() - COUNTS * unit;
+        return bandTop() - top() - counts * unit;
     }
 
     /** Room above the row of wheel centres: drum with its size, wheels with counts that stand above them, pallets. */

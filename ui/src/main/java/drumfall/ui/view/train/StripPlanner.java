@@ -4,6 +4,7 @@ package drumfall.ui.view.train;
 
 import drumfall.solver.rating.Rating;
 import drumfall.solver.train.Train;
+import drumfall.ui.presenter.StripFigure.Kind;
 import drumfall.ui.presenter.TrainStripContent;
 import java.awt.Dimension;
 import java.util.ArrayList;
@@ -33,7 +34,8 @@ final class StripPlanner {
     static StripPlan plan(TrainStripContent content, Rating chosen, Dimension size, double unit, TabularText text) {
         StripTerms terms = new StripTerms(content, chosen, text);
         TrainFaces faces = TrainFaces.of(terms.train(), content.brief());
-        return new StripPlanner(terms, StripFrame.of(size.width, size.height, unit, faces)).plan();
+        boolean distances = terms.values().keySet().stream().anyMatch(figure -> figure.kind() == Kind.DISTANCE);
+        return new StripPlanner(terms, StripFrame.of(size.width, size.height, unit, faces, distances)).plan();
     }
 
     private StripPlan plan() {

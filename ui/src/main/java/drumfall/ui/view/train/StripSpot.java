@@ -66,7 +66,8 @@ public record StripSpot(
 
     /** Whether a sign or letter stands right before it. */
     boolean lettered() {
-        return figure.filter(found -> found.kind() == Kind.DRUM || found.kind() == Kind.MODULE)
+        return figure.filter(found ->
+                        found.kind() == Kind.DRUM || found.kind() == Kind.MODULE || found.kind() == Kind.DISTANCE)
                 .isPresent();
     }
 

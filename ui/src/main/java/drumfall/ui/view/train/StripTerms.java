@@ -34,8 +34,8 @@ final class StripTerms {
         this.shown = content.trial().orElse(chosen);
         this.figures = new Figures(content.units());
         this.missed = new MissedDemands(shown, figures);
-        this.before = StripValues.of(chosen.train(), figures);
-        this.now = StripValues.of(shown.train(), figures);
+        this.before = StripValues.of(chosen.train(), content.brief().locks(), figures);
+        this.now = StripValues.of(shown.train(), content.brief().locks(), figures);
         this.text = text;
     }
 

@@ -9,22 +9,26 @@ import drumfall.solver.train.Mesh;
 import drumfall.solver.train.Train;
 import drumfall.ui.presenter.StripFigure;
 import drumfall.ui.presenter.StripFigure.Kind;
+import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 
 /** The figures of a train that can be set, in the order of the way of the power. */
 final class StripValues {
+    private static final BigDecimal HALF_NANOMETRES_PER_MILLIMETRE = BigDecimal.valueOf(2_000_000);
+
     private StripValues() {}
 
     /**
-     * The figures of a train and their values.
+     * The figures of a train and their values; a centre distance is among them while it is held, as it follows from the others.
      *
      * @param train the train
+     * @param locks what is held
      * @param figures how they are written
      * @return in reading order from the weight
      */
-    static Map<StripFigure, Figure> of(Train train, Figures figures) {
+    static Map<StripFigure, Figure> of(Train train, Locks locks, Figures figures) {
         Map<StripFigure, Figure> values = new LinkedHashMap<>();
         values.put(StripFigure.of(Kind.FALLS), Figure.count(train.reeving().falls()));
         values.put(StripFigure.of(Kind.DRUM), figures.exactLength(train.drumDiameter()));
@@ -35,7 +39,12 @@ final class StripValues {
                         StripFigure.of(Kind.MESHES_BELOW),
                         Figure.count(train.below().size()));
             }
-            mesh(train.meshes().get(i), MeshPlace.of(i, train.meshesAbove()), values);
+            MeshPlace place = MeshPlace.of(i, train.meshesAbove());
+            mesh(train.meshes().get(i), place, values);
+            StripFigure distance = StripFigure.of(Kind.DISTANCE, place);
+            if (held(locks, distance)) {
+                values.put(distance, distance(train.meshes().get(i)));
+            }
         }
         values.put(StripFigure.of(Kind.ESCAPE_TEETH), Figure.count(train.escapeTeeth()));
         return values;
@@ -45,6 +54,17 @@ final class StripValues {
         values.put(StripFigure.of(Kind.WHEEL, place), Figure.count(mesh.toothCount()));
         values.put(StripFigure.of(Kind.LEAVES, place), Figure.count(mesh.leafCount()));
         values.put(StripFigure.of(Kind.MODULE, place), module(mesh));
+    }
+
+    /** In millimetres, as the module is from which it follows. */
+    private static Figure distance(Mesh mesh) {
+        long halfNanometres = (long) mesh.module().nanometres() * (mesh.toothCount() + mesh.leafCount());
+        return new Figure(
+                BigDecimal.valueOf(halfNanometres)
+                        .divide(HALF_NANOMETRES_PER_MILLIMETRE)
+                        .stripTrailingZeros()
+                        .toPlainString(),
+                "");
     }
 
     /** A module is a name as much as a size: it stays in millimetres, as published series give it. */
@@ -64,6 +84,9 @@ final class StripValues {
             case WHEEL -> mesh.flatMap(MeshLock::wheel).isPresent();
             case LEAVES -> mesh.flatMap(MeshLock::leaves).isPresent();
             case MODULE -> mesh.flatMap(MeshLock::module).isPresent();
+            case DISTANCE -> mesh.flatMap(MeshLock::distance).isPresent();
+            case DIRECTION -> mesh.flatMap(MeshLock::direction).isPresent();
+            case MOTION_DIRECTION -> locks.motionDirection().isPresent();
             case DRUM -> locks.drumDiameter().isPresent();
             case FALLS -> locks.falls().isPresent();
             case ESCAPE_TEETH -> locks.escapeTeeth().isPresent();

@@ -5,6 +5,7 @@ package drumfall.ui.view.train;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import drumfall.solver.brief.Brief;
+import drumfall.solver.brief.Locks;
 import drumfall.solver.quantity.UnitSystem;
 import drumfall.solver.rating.Demand;
 import drumfall.solver.rating.DemandFigure;
@@ -45,7 +46,7 @@ class MissedDemandsTest {
     }
 
     private static List<String> marked(MissedDemands missed, Train train) {
-        return StripValues.of(train, new Figures(UnitSystem.METRIC)).keySet().stream()
+        return StripValues.of(train, Locks.NONE, new Figures(UnitSystem.METRIC)).keySet().stream()
                 .filter(missed::on)
                 .map(figure ->
                         figure.kind() + figure.place().map(place -> " " + place).orElse(""))

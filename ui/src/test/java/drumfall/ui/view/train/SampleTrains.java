@@ -22,6 +22,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Trains to draw; their counts are the scenario's own. */
@@ -88,13 +89,21 @@ final class SampleTrains {
         MeshLock below = MeshLock.open(new MeshPlace(MeshPlace.Side.BELOW, 1))
                 .withLeaves(Optional.of(12))
                 .withModule(Optional.of(Quantity.parse(Dimension.LENGTH, "1.5 mm")));
-        return brief().withLocks(new Locks(
-                List.of(first, below),
-                Optional.empty(),
-                Optional.of(3),
-                Optional.of(Quantity.parse(Dimension.LENGTH, "36 mm")),
-                Optional.empty(),
-                Optional.empty()));
+        return brief().withLocks(Locks.NONE
+                .withMeshes(List.of(first, below))
+                .withMeshesBelow(Optional.of(3))
+                .withDrumDiameter(Optional.of(Quantity.parse(Dimension.LENGTH, "36 mm"))));
+    }
+
+    /** The demonstration brief with the centre distances of a train held. */
+    static Brief onDrilledPlates(Train train) {
+        List<MeshLock> locks = IntStream.range(0, train.meshes().size())
+                .mapToObj(i -> MeshLock.open(MeshPlace.of(i, train.meshesAbove()))
+                        .withDistance(Optional.of(Quantity.of(
+                                MeshLock.centreDistance(train.meshes().get(i)).multiply(1000),
+                                Dimension.LENGTH.unit("mm")))))
+                .toList();
+        return brief().withLocks(Locks.NONE.withMeshes(locks));
     }
 
     static Rating rate(Train train, Brief brief) {

@@ -15,6 +15,7 @@ import java.awt.Dimension;
 import java.awt.Font;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -57,6 +58,7 @@ class StripPlanTest {
                 plan(SampleTrains.content(train), width, 230, 1),
                 plan(SampleTrains.content(train, held, Optional.empty()), width, 262, 1),
                 plan(SampleTrains.content(train, held, tried), width, 262, 1),
+                plan(SampleTrains.content(train, SampleTrains.onDrilledPlates(train), Optional.empty()), width, 262, 1),
                 plan(
                         SampleTrains.content(
                                 SampleTrains.of(Math.max(1, meshes - 4), Math.min(4, meshes - 1), Reeving.SINGLE)),
@@ -194,6 +196,25 @@ class StripPlanTest {
                         spot.figure().filter(figure -> figure.kind() == kind).isPresent())
                 .map(spot -> spot.shown().number())
                 .toList();
+    }
+
+    @Test
+    void a_held_centre_distance_is_shown_under_its_module_and_no_other_is() {
+        Train train = SampleTrains.of(4);
+        StripPlan held =
+                plan(SampleTrains.content(train, SampleTrains.onDrilledPlates(train), Optional.empty()), 1440, 262, 1);
+
+        assertThat(shown(held, Kind.DISTANCE))
+                .isEqualTo(train.meshes().stream()
+                        // m (z + p) / 2
+                        .map(mesh -> new BigDecimal(mesh.module().toString())
+                                .multiply(BigDecimal.valueOf(mesh.toothCount() + mesh.leafCount()))
+                                .divide(BigDecimal.valueOf(2))
+                                .stripTrailingZeros()
+                                .toPlainString())
+                        .toList());
+        assertThat(of(held, Kind.DISTANCE)).allMatch(StripSpot::held);
+        assertThat(shown(plan(train), Kind.DISTANCE)).isEmpty();
     }
 
     @Test
