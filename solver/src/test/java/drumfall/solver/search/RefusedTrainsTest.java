@@ -94,9 +94,8 @@ class RefusedTrainsTest {
     }
 
     private static void sameFront(Brief brief, Function<Train, Optional<Blame>> buildable, SearchSettings settings) {
-        SearchOutcome outcome = new TrainSearch(
-                        new TrainRater(brief), SearchListener.SILENT, () -> false, settings, buildable)
-                .outcome();
+        SearchOutcome outcome =
+                new TrainSearch(new TrainRater(brief), SearchListener.SILENT, () -> false, settings, buildable).found();
         List<Rating> expected = PlainLoops.front(PlainLoops.feasible(brief).stream()
                 .filter(rating -> buildable.apply(rating.train()).isEmpty())
                 .toList());

@@ -57,7 +57,7 @@ class ShallowFramesTest {
     void joins_too_deep_for_the_frame_have_no_place() {
         int refused = 0;
         int placed = 0;
-        for (Brief brief : briefs(FULL ? 300 : 20, 9500)) {
+        for (Brief brief : briefs(FULL ? 300 : 40, 9500)) {
             TrainRater plain = new TrainRater(brief);
             TrainRater rater = plain.within(PlaneLimits.of(plain, () -> false));
             TrainPlacing placing = new TrainPlacing(plain);
