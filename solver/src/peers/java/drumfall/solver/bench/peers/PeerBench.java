@@ -90,7 +90,7 @@ public final class PeerBench {
 
     private static Set<List<Integer>> ours(PairTable table) {
         CellFront front = new CellFront(table.rater().objectives().asked());
-        new TrainRules(table.rater(), table.uppers(), table.lowers(), front)
+        new TrainRules(table.rater(), table.uppers(), table.lowers(), front, train -> true)
                 .search(() -> false, rating -> {}, done -> {});
         Set<List<Integer>> cells = new HashSet<>();
         front.ratings()
