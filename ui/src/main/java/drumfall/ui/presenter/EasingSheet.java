@@ -129,7 +129,12 @@ public final class EasingSheet {
             Asked now = present().orElseThrow();
             asked = Optional.of(now);
             state = EasingState.STARTED;
-            int stepsTimes = workspace.front().map(Front::stepsTimes).orElse(1);
+            // A front that answers an earlier brief says nothing about the steps of this one.
+            int stepsTimes = workspace
+                    .front()
+                    .filter(front -> front.brief().equals(now.brief()))
+                    .map(Front::stepsTimes)
+                    .orElse(1);
             desk.start(turn -> answer(now, stepsTimes, turn), fault -> become(state.at(Inquiry.FAILED)));
             tell();
         }
