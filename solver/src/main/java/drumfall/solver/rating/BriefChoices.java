@@ -16,6 +16,8 @@ import org.apache.commons.numbers.fraction.BigFraction;
 /** What a brief leaves open to choose from, and what its locks leave of that. */
 public final class BriefChoices {
     private final Brief brief;
+    private final List<ToothModule> modules;
+    private final List<BigFraction> drumDiameters;
 
     /**
      * The choices of a brief.
@@ -24,23 +26,25 @@ public final class BriefChoices {
      */
     public BriefChoices(Brief brief) {
         this.brief = brief;
+        this.modules = brief.teeth().modules().stream()
+                .map(module -> ToothModule.ofMetres(module.exact()))
+                .sorted()
+                .toList();
+        BigFraction step = brief.drum().diameter().step().exact();
+        BigFraction to = brief.drum().diameter().to().exact();
+        this.drumDiameters = Stream.iterate(
+                        brief.drum().diameter().from().exact(), size -> size.compareTo(to) <= 0, size -> size.add(step))
+                .toList();
     }
 
     /** Modules the brief offers, smallest first. */
     public List<ToothModule> modules() {
-        return brief.teeth().modules().stream()
-                .map(module -> ToothModule.ofMetres(module.exact()))
-                .sorted()
-                .toList();
+        return modules;
     }
 
     /** Drum diameters the brief offers, m, smallest first. */
     public List<BigFraction> drumDiameters() {
-        BigFraction step = brief.drum().diameter().step().exact();
-        BigFraction to = brief.drum().diameter().to().exact();
-        return Stream.iterate(
-                        brief.drum().diameter().from().exact(), size -> size.compareTo(to) <= 0, size -> size.add(step))
-                .toList();
+        return drumDiameters;
     }
 
     /** Reevings the brief offers, fewest falls first. */

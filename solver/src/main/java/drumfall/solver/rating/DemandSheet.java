@@ -27,10 +27,10 @@ final class DemandSheet {
     private final TrainLimits limits;
     private final BriefChoices choices;
 
-    DemandSheet(Brief brief, TrainLimits limits) {
+    DemandSheet(Brief brief, TrainLimits limits, BriefChoices choices) {
         this.brief = brief;
         this.limits = limits;
-        this.choices = new BriefChoices(brief);
+        this.choices = choices;
     }
 
     List<DemandFigure> of(Train train, double recommendedWeight) {

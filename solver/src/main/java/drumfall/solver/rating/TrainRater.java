@@ -25,6 +25,7 @@ public final class TrainRater {
     private final WeightWalk roughest;
     private final TrainLimits limits;
     private final Objectives objectives;
+    private final BriefChoices choices;
     private final DemandSheet demands;
     private final Refused refused;
     private final PlaneLimits planes;
@@ -63,7 +64,8 @@ public final class TrainRater {
         this.roughest = walk(teeth, Expectation.ROUGHEST);
         this.limits = new TrainLimits(brief, movement(), loads, waived);
         this.objectives = new Objectives(brief, movement(), limits);
-        this.demands = new DemandSheet(brief, limits);
+        this.choices = new BriefChoices(brief);
+        this.demands = new DemandSheet(brief, limits, choices);
         this.refused = Refused.NONE;
         this.planes = PlaneLimits.NONE;
     }
@@ -80,6 +82,7 @@ public final class TrainRater {
         this.roughest = other.roughest;
         this.limits = other.limits;
         this.objectives = other.objectives;
+        this.choices = other.choices;
         this.demands = other.demands;
         this.refused = refused;
         this.planes = planes;
@@ -253,7 +256,7 @@ public final class TrainRater {
 
     /** What the brief leaves open. */
     public BriefChoices choices() {
-        return new BriefChoices(brief);
+        return choices;
     }
 
     /** The figures wanted small. */

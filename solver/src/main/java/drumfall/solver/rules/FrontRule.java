@@ -6,6 +6,8 @@ import drumfall.solver.halves.HalfJoin;
 import drumfall.solver.halves.LowerHalf;
 import drumfall.solver.halves.UpperHalf;
 import drumfall.solver.rating.CellFront;
+import drumfall.solver.rating.NonDominated;
+import drumfall.solver.rating.TrainOrder;
 import drumfall.solver.rating.TrainRater;
 import drumfall.solver.train.Train;
 import java.util.List;
@@ -61,7 +63,7 @@ final class FrontRule extends Propagator<IntVar> {
             return;
         }
         UpperHalf fixed = uppers.get(upper.getValue());
-        CellFront beside = new CellFront(rater.objectives().asked());
+        NonDominated<Train> beside = new NonDominated<>(rater.objectives().asked(), TrainOrder::byCounts);
         IntIterableBitSet improving = new IntIterableBitSet();
         int last = lower.getUB();
         for (int value = lower.getLB(); value <= last; value = lower.nextValue(value)) {
@@ -75,7 +77,7 @@ final class FrontRule extends Propagator<IntVar> {
         lower.removeAllValuesBut(improving, this);
     }
 
-    private boolean mayImprove(UpperHalf fixed, LowerHalf half, CellFront beside) {
+    private boolean mayImprove(UpperHalf fixed, LowerHalf half, NonDominated<Train> beside) {
         double least = join.leastRecommendedWeight(fixed, half);
         if (!join.allows(fixed, half, least)) {
             return false;
@@ -90,12 +92,12 @@ final class FrontRule extends Propagator<IntVar> {
                 && join.teethBear(fixed, half, weight)
                 && front.mayImprove(values, weight)
                 && beside.mayImprove(values, weight)
-                && beside(join.train(fixed, half), beside);
+                && placed(join.train(fixed, half), weight, beside);
     }
 
-    /** A train without a place for its arbors must not stand in the way of others. */
-    private boolean beside(Train train, CellFront beside) {
-        return placeable.test(train) && beside.add(rater.rate(train));
+    /** Puts a train beside the others; one without a place for its arbors must not stand in their way. */
+    private boolean placed(Train train, double weight, NonDominated<Train> beside) {
+        return placeable.test(train) && beside.add(values, weight, train);
     }
 
     @Override

@@ -43,6 +43,11 @@ record PairTable(TrainRater rater, List<UpperHalf> uppers, List<LowerHalf> lower
         List<LowerHalf> lowers = LowerHalves.thinned(tables, below, sample, nothing, () -> false);
         List<UpperHalf> uppers =
                 lowers.isEmpty() ? List.of() : UpperHalves.thinned(tables, above, lowers, nothing, () -> false);
+        return new PairTable(rater, uppers, lowers, rows(rater, uppers, lowers));
+    }
+
+    /** Every pair of halves that meets the brief, with the cells of its objectives. */
+    private static List<int[]> rows(TrainRater rater, List<UpperHalf> uppers, List<LowerHalf> lowers) {
         List<int[]> rows = new ArrayList<>();
         HalfJoin join = new HalfJoin(rater);
         for (int i = 0; i < uppers.size(); i++) {
@@ -55,7 +60,7 @@ record PairTable(TrainRater rater, List<UpperHalf> uppers, List<LowerHalf> lower
                 }
             }
         }
-        return new PairTable(rater, uppers, lowers, rows);
+        return rows;
     }
 
     private static int[] row(TrainRater rater, HalfJoin join, UpperHalf upper, LowerHalf lower) {
@@ -78,7 +83,12 @@ record PairTable(TrainRater rater, List<UpperHalf> uppers, List<LowerHalf> lower
         return rater.objectives().asked().size();
     }
 
-    /** The front by going through every pair: the enumeration that the others are held against. */
+    /** The front by working out every pair of halves and going through them. */
+    Set<List<Integer>> enumeratedFromHalves() {
+        return new PairTable(rater, uppers, lowers, rows(rater, uppers, lowers)).enumerated();
+    }
+
+    /** The front by going through every finished row. */
     Set<List<Integer>> enumerated() {
         List<int[]> front = new ArrayList<>();
         for (int[] row : rows) {
