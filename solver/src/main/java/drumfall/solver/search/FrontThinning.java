@@ -74,7 +74,7 @@ final class FrontThinning {
 
         @Override
         public void progressed(SearchProgress progress) {
-            listener.progressed(progress);
+            listener.progressed(progress.inSteps(times));
         }
     }
 }

@@ -40,6 +40,7 @@ final class RoomSearch {
     private final BooleanSupplier cancelled;
     private final FrontBound bound;
     private final Map<Train, Rating> known = new LinkedHashMap<>();
+    private Optional<SearchProgress.Room> searched = Optional.empty();
 
     RoomSearch(LeastRooms rooms, SearchListener listener, BooleanSupplier cancelled, FrontBound bound) {
         this.rooms = rooms;
@@ -71,7 +72,7 @@ final class RoomSearch {
 
         @Override
         public void progressed(SearchProgress progress) {
-            listener.progressed(progress);
+            listener.progressed(progress.within(searched));
         }
     }
 
@@ -96,6 +97,7 @@ final class RoomSearch {
                     .filter(rating -> room(known.get(rating.train())) < most)
                     .toList();
             Optional<SizeLimit> limit = Optional.of(rooms.limit(room));
+            searched = Optional.of(new SearchProgress.Room(rooms.figure(), rooms.size(room)));
             search = search.within(train -> placing.blame(train, limit, cancelled), fitting);
         }
     }

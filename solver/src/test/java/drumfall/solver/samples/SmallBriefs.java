@@ -103,7 +103,7 @@ public final class SmallBriefs {
             for (int below = brief.train().below().from();
                     below <= brief.train().below().to();
                     below++) {
-                trains += Math.round(Math.pow(each, above + below));
+                trains += Math.round(Math.pow((double) each, above + below));
             }
         }
         // Two drums, two escape wheels.

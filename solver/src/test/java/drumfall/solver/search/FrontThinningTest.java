@@ -10,7 +10,10 @@ import drumfall.solver.rating.Rating;
 import drumfall.solver.rating.TrainRater;
 import drumfall.solver.samples.Briefs;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** A front that would hold too many trains is the front of the same brief in larger steps, and says so. */
@@ -74,16 +77,26 @@ class FrontThinningTest {
     }
 
     @Test
-    void trains_told_of_on_the_way_are_rated_by_the_brief_too() {
+    void the_way_there_is_told_of_in_steps_doubled_each_time_and_its_trains_rated_by_the_brief() {
         TrainRater rater = new TrainRater(Searched.BRIEF);
         List<Rating> told = new ArrayList<>();
+        Set<Integer> times = new LinkedHashSet<>();
         SearchListener listener = new SearchListener() {
             @Override
             public void frontChanged(List<Rating> front) {
                 told.addAll(front);
             }
+
+            @Override
+            public void progressed(SearchProgress progress) {
+                times.add(progress.stepsTimes());
+            }
         };
         TrainSearch.run(Searched.BRIEF, listener, () -> false, SearchSettings.USUAL.thinnedAbove(MOST));
+        assertThat(times)
+                .containsExactlyElementsOf(
+                        Stream.iterate(1, last -> last <= Searched.THINNED.stepsTimes(), last -> 2 * last)
+                                .toList());
         assertThat(told).isNotEmpty();
         assertThat(told.stream().distinct())
                 .allSatisfy(rating -> assertThat(rating).isEqualTo(rater.rate(rating.train())));

@@ -3,6 +3,7 @@
 package drumfall.solver.search;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import drumfall.solver.brief.Brief;
 import drumfall.solver.brief.LeastRoom;
@@ -15,13 +16,14 @@ import drumfall.solver.rating.placing.TrainPlacing;
 import drumfall.solver.samples.Briefs;
 import drumfall.solver.samples.SmallBriefs;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Random;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicInteger;
-import java.util.function.BooleanSupplier;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
@@ -32,7 +34,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Fronts with the least room beside the objectives, against plain loops that place every train that meets the brief. */
 class RoomSearchTest {
     private static final boolean FULL = "full".equals(System.getProperty("drumfall.samples"));
-    private static final BooleanSupplier NEVER = () -> false;
 
     private static final List<String> WISHES = List.of(
             "{\"figure\": \"movement-height\", \"resolution\": \"2 mm\"}",
@@ -69,7 +70,7 @@ class RoomSearchTest {
     }
 
     private static void sameFront(Brief brief, SearchSettings settings) {
-        SearchOutcome outcome = TrainSearch.run(brief, SearchListener.SILENT, NEVER, settings);
+        SearchOutcome outcome = TrainSearch.run(brief, SearchListener.SILENT, () -> false, settings);
         List<Rating> expected = plainFront(brief);
 
         assertThat(outcome.front().stream().map(Rating::cell).toList())
@@ -88,7 +89,7 @@ class RoomSearchTest {
         LeastRooms rooms = LeastRooms.of(rater, new TrainPlacing(rater)).orElseThrow();
         List<Rating> roomed = new ArrayList<>();
         for (Rating rating : PlainLoops.feasible(brief)) {
-            OptionalLong steps = rooms.steps(rating.train(), NEVER);
+            OptionalLong steps = rooms.steps(rating.train(), () -> false);
             steps.ifPresent(known -> roomed.add(rating.withRoom(known)));
         }
         return PlainLoops.front(roomed);
@@ -104,7 +105,8 @@ class RoomSearchTest {
     }
 
     private static List<Rating> inAnyRoom(Brief brief) {
-        return TrainSearch.unexplained(brief, SearchListener.SILENT, NEVER).front();
+        return TrainSearch.unexplained(brief, SearchListener.SILENT, () -> false)
+                .front();
     }
 
     @Test
@@ -114,10 +116,10 @@ class RoomSearchTest {
             TrainRater rater = new TrainRater(brief);
             LeastRooms rooms = LeastRooms.of(rater, new TrainPlacing(rater)).orElseThrow();
             for (Rating rating :
-                    TrainSearch.run(brief, SearchListener.SILENT, NEVER).front()) {
+                    TrainSearch.run(brief, SearchListener.SILENT, () -> false).front()) {
                 List<Long> cell = rating.cell().numbers();
                 Layout layout =
-                        TrainPlacing.layout(brief, rating.train(), NEVER).orElseThrow();
+                        TrainPlacing.layout(brief, rating.train(), () -> false).orElseThrow();
                 assertThat(LayoutCheck.faults(layout)).isEmpty();
                 long most = rooms.limit(cell.get(cell.size() - 1)).most();
                 long measured = layout.measure(rooms.limit(1).wish());
@@ -153,6 +155,30 @@ class RoomSearchTest {
     }
 
     /** Whatever was found until then is a train that meets the brief, in a cell as long as those of complete fronts. */
+    @Test
+    void the_room_that_is_searched_is_told_and_shrinks_by_whole_steps() {
+        Brief brief = Drawn.BRIEFS.get(0);
+        LeastRoom least = brief.frame().least().orElseThrow();
+        List<Double> told = new ArrayList<>();
+        TrainSearch.run(
+                brief,
+                new SearchListener() {
+                    @Override
+                    public void progressed(SearchProgress progress) {
+                        assertThat(progress.room().map(SearchProgress.Room::figure))
+                                .isIn(Optional.empty(), Optional.of(least.figure()));
+                        told.add(progress.room().map(SearchProgress.Room::most).orElse(Double.POSITIVE_INFINITY));
+                    }
+                },
+                () -> false);
+        List<Double> rooms = told.stream().distinct().toList();
+        assertThat(rooms).hasSizeGreaterThan(1).isSortedAccordingTo(Comparator.reverseOrder());
+        assertThat(told).isSortedAccordingTo(Comparator.reverseOrder());
+        double step = least.resolution().si();
+        assertThat(rooms.subList(1, rooms.size()))
+                .allSatisfy(room -> assertThat(room / step).isCloseTo(Math.rint(room / step), within(1e-9)));
+    }
+
     @Test
     void a_search_that_is_stopped_keeps_what_it_found() {
         Brief brief = Drawn.BRIEFS.stream()

@@ -2,7 +2,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.ui.presenter;
 
+import drumfall.solver.quantity.UnitSystem;
 import drumfall.solver.search.SearchProgress;
+import drumfall.ui.wording.FigureWording;
+import drumfall.ui.wording.RoomWording;
 import java.util.Optional;
 
 /**
@@ -18,10 +21,18 @@ public record SearchState(boolean running, Optional<SearchProgress> progress, in
 
     static final SearchState STARTED = new SearchState(true, Optional.empty(), 0);
 
-    /** The progress in words. */
-    public String text() {
+    /**
+     * The progress in words.
+     *
+     * @param units the units of lengths
+     */
+    public String text(UnitSystem units) {
         return progress.map(now -> Texts.of(
-                        "search." + now.stage().name(), now.meshesAbove(), now.meshesBelow(), percent(now.done())))
+                                "search." + now.stage().name(),
+                                now.meshesAbove(),
+                                now.meshesBelow(),
+                                percent(now.done()))
+                        + RoomWording.searched(now, FigureWording.in(units)))
                 .orElseGet(() -> Texts.of("search.STARTED"));
     }
 

@@ -5,6 +5,7 @@ package drumfall.ui.terminal;
 import drumfall.plugin.api.ExportProgress;
 import drumfall.plugin.api.Handover;
 import drumfall.solver.brief.Brief;
+import drumfall.solver.quantity.UnitSystem;
 import drumfall.solver.rating.Rating;
 import drumfall.solver.rating.TrainRater;
 import drumfall.solver.rating.placing.TrainPlacing;
@@ -113,7 +114,7 @@ final class ExportCommand implements Callable<Integer> {
             return export.apply(
                     new TrainRater(brief).rate(SheetTexts.train(trainFile).train()));
         }
-        SearchOutcome outcome = SolveCommand.search(brief, stop, place);
+        SearchOutcome outcome = SolveCommand.search(brief, stop, place, UnitSystem.METRIC);
         return outcome.fold(
                 proved -> export.apply(chosen(proved)),
                 stopped -> refused("export.stopped", ExitCode.STOPPED),

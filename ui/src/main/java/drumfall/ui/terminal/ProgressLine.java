@@ -2,10 +2,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.ui.terminal;
 
+import drumfall.solver.quantity.UnitSystem;
 import drumfall.solver.rating.Rating;
 import drumfall.solver.search.SearchListener;
 import drumfall.solver.search.SearchProgress;
 import drumfall.solver.search.SearchProgress.Stage;
+import drumfall.ui.wording.FigureWording;
+import drumfall.ui.wording.RoomWording;
 import java.util.List;
 
 /** Shows on one line, written over again and again and wiped at the end, how a search goes on. */
@@ -14,17 +17,19 @@ final class ProgressLine implements SearchListener, AutoCloseable {
     private static final int PERCENT = 100;
 
     private final TerminalPlace place;
+    private final UnitSystem units;
     private int trains;
     private int columns;
     private long shown;
 
-    private ProgressLine(TerminalPlace place) {
+    private ProgressLine(TerminalPlace place, UnitSystem units) {
         this.place = place;
+        this.units = units;
         this.shown = System.nanoTime();
     }
 
-    static ProgressLine on(TerminalPlace place) {
-        return new ProgressLine(place);
+    static ProgressLine on(TerminalPlace place, UnitSystem units) {
+        return new ProgressLine(place, units);
     }
 
     @Override
@@ -45,7 +50,8 @@ final class ProgressLine implements SearchListener, AutoCloseable {
         long percent = Math.round(progress.done() * PERCENT);
         return progress.stage() == Stage.EXPLAINING
                 ? Phrases.phrase(key)
-                : Phrases.phrase(key, progress.meshesAbove(), progress.meshesBelow(), percent, trains);
+                : Phrases.phrase(key, progress.meshesAbove(), progress.meshesBelow(), percent, trains)
+                        + RoomWording.searched(progress, FigureWording.in(units));
     }
 
     private void show(String line) {

@@ -3,6 +3,7 @@
 package drumfall.ui.terminal;
 
 import drumfall.solver.brief.Brief;
+import drumfall.solver.quantity.UnitSystem;
 import drumfall.solver.rating.TrainRater;
 import drumfall.solver.rating.placing.TrainPlacing;
 import drumfall.solver.search.SearchOutcome;
@@ -40,7 +41,7 @@ final class SolveCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Brief asked = holds.applyTo(brief.brief(), place);
-        SearchOutcome outcome = search(asked, stop, place);
+        SearchOutcome outcome = search(asked, stop, place, units.system());
         List<TrainPlaces> places = places(asked, outcome);
         if (json) {
             JsonOutput.print(FrontJson.of(asked, outcome, places), place.out());
@@ -59,8 +60,8 @@ final class SolveCommand implements Callable<Integer> {
                 .toList();
     }
 
-    static SearchOutcome search(Brief brief, StopChoice stop, TerminalPlace place) {
-        try (ProgressLine progress = ProgressLine.on(place)) {
+    static SearchOutcome search(Brief brief, StopChoice stop, TerminalPlace place, UnitSystem units) {
+        try (ProgressLine progress = ProgressLine.on(place, units)) {
             return TrainSearch.run(brief, progress, stop.from(place));
         }
     }

@@ -153,7 +153,7 @@ final class WhyCommand implements Callable<Integer> {
     }
 
     private <T> T watched(Function<ProgressLine, T> work) {
-        try (ProgressLine progress = ProgressLine.on(place)) {
+        try (ProgressLine progress = ProgressLine.on(place, units.system())) {
             return work.apply(progress);
         }
     }

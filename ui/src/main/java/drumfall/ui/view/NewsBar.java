@@ -72,7 +72,10 @@ final class NewsBar extends JPanel {
     private void showSearch() {
         SearchState search = workspace.search();
         boolean searchable = workspace.draft().brief().isPresent();
-        doing.setText(search.running() ? search.text() : Texts.of(searchable ? "search.idle" : "search.waiting"));
+        doing.setText(
+                search.running()
+                        ? search.text(workspace.units())
+                        : Texts.of(searchable ? "search.idle" : "search.waiting"));
         bar.setVisible(search.running());
         stop.setVisible(search.running());
         boolean known =

@@ -7,6 +7,7 @@ import drumfall.solver.brief.LeastRoom;
 import drumfall.solver.brief.RoomFigure;
 import drumfall.solver.quantity.Quantity;
 import drumfall.solver.rating.Rating;
+import drumfall.solver.search.SearchProgress;
 import java.math.BigInteger;
 import java.util.List;
 import java.util.Optional;
@@ -42,6 +43,23 @@ public record RoomWording(LeastRoom least, int objectives, FigureWording figures
      */
     public static String name(RoomFigure figure) {
         return Words.BOOK.phrase("room." + figure.name());
+    }
+
+    /**
+     * What a search looks at beside the meshes of its trains: nothing, or the room it goes into and the steps in which it tells
+     * trains apart, each behind a separator.
+     *
+     * @param progress of the search
+     * @param figures units and digits
+     */
+    public static String searched(SearchProgress progress, FigureWording figures) {
+        String room = progress.room()
+                .map(limit -> Words.BOOK.phrase(
+                        "searched.room",
+                        name(limit.figure()),
+                        figures.precise(limit.figure().dimension(), limit.most())))
+                .orElse("");
+        return progress.stepsTimes() == 1 ? room : room + Words.BOOK.phrase("searched.steps", progress.stepsTimes());
     }
 
     /** What is wanted small, as it is called. */

@@ -289,7 +289,7 @@ class RateCommandTest {
         }
         List<String> told = sound("--why").lines().stream()
                 .skip(1)
-                .map(line -> line.strip().split(" ")[0])
+                .map(line -> line.strip().split(" ", -1)[0])
                 .filter(name -> name.matches("[a-z].*"))
                 .toList();
 

@@ -96,7 +96,7 @@ class RoomCommandTest {
             long steps = last(front.get(i).cell().numbers());
             assertThat(option.get("text").textValue())
                     .isEqualTo(front.get(i).train().toString());
-            assertThat(Math.ceil(shown / 4)).isEqualTo(steps);
+            assertThat(Math.ceil(shown / 4)).isEqualTo((double) steps);
             assertThat(option.at("/leastRoom/figure").textValue()).isEqualTo("movement-height");
             assertThat(option.at("/leastRoom/size_SI").doubleValue()).isEqualTo(steps * 4 / 1000.0);
             assertThat(option.at("/leastRoom/resolution_SI").doubleValue()).isEqualTo(0.004);
