@@ -3,6 +3,7 @@
 package drumfall.ui.design;
 
 import java.util.Optional;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 
 /** What opening a file came to. */
@@ -11,11 +12,12 @@ public sealed interface DesignReading {
      * The file is in order.
      *
      * @param design what it holds
+     * @param own whether the file is the design's own, to be saved to again; a brief's file is not
      */
-    record Opened(Design design) implements DesignReading {
+    record Opened(Design design, boolean own) implements DesignReading {
         @Override
-        public <T> T fold(Function<Design, T> opened, Function<DesignFault, T> refused) {
-            return opened.apply(design);
+        public <T> T fold(BiFunction<Design, Boolean, T> opened, Function<DesignFault, T> refused) {
+            return opened.apply(design, own);
         }
     }
 
@@ -26,17 +28,17 @@ public sealed interface DesignReading {
      */
     record Refused(DesignFault fault) implements DesignReading {
         @Override
-        public <T> T fold(Function<Design, T> opened, Function<DesignFault, T> refused) {
+        public <T> T fold(BiFunction<Design, Boolean, T> opened, Function<DesignFault, T> refused) {
             return refused.apply(fault);
         }
     }
 
-    /** One answer from either case. */
-    <T> T fold(Function<Design, T> opened, Function<DesignFault, T> refused);
+    /** One answer from either case: of a design, and whether the file is its own, or of a fault. */
+    <T> T fold(BiFunction<Design, Boolean, T> opened, Function<DesignFault, T> refused);
 
     /** The design, if the file is in order. */
     default Optional<Design> accepted() {
-        return fold(Optional::of, fault -> Optional.empty());
+        return fold((design, own) -> Optional.of(design), fault -> Optional.empty());
     }
 
     /** A refusal. */

@@ -11,6 +11,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectWriter;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import drumfall.solver.brief.BriefReader;
 import drumfall.solver.brief.TrainReader;
 import drumfall.solver.brief.TrainSheet;
 import drumfall.solver.sheet.SheetProblem;
@@ -79,7 +80,7 @@ public final class DesignText {
     }
 
     /**
-     * The design that a text stands for, or why it is none.
+     * The design that a text stands for, or why it is none. A brief as the commands take it stands for a new design of it.
      *
      * @param text JSON
      * @param name what to call the file in a refusal
@@ -103,6 +104,10 @@ public final class DesignText {
     }
 
     static DesignReading read(JsonNode tree, String name) {
+        if (tree instanceof ObjectNode brief
+                && BriefReader.FORMAT.name().equals(brief.path("format").textValue())) {
+            return read(brief, Optional.empty(), Optional.empty(), name, false);
+        }
         if (!FORMAT.equals(tree.path("format").textValue())
                 || !tree.path("version").isIntegralNumber()) {
             return DesignReading.refused(Kind.OTHER_FORMAT, name);
@@ -113,7 +118,7 @@ public final class DesignText {
         }
         boolean known = version.intValue() >= 1 && onlyKnownFields(tree);
         return known && tree.path(BRIEF) instanceof ObjectNode brief
-                ? read(brief, Optional.ofNullable(tree.get(CHOSEN)), Optional.ofNullable(tree.get(DRAWN)), name)
+                ? read(brief, Optional.ofNullable(tree.get(CHOSEN)), Optional.ofNullable(tree.get(DRAWN)), name, true)
                 : DesignReading.refused(Kind.OTHER_FORMAT, name);
     }
 
@@ -125,7 +130,7 @@ public final class DesignText {
     }
 
     private static DesignReading read(
-            ObjectNode brief, Optional<JsonNode> chosen, Optional<JsonNode> drawn, String name) {
+            ObjectNode brief, Optional<JsonNode> chosen, Optional<JsonNode> drawn, String name, boolean own) {
         BriefDraft draft = BriefDraft.of(brief);
         Optional<SheetProblem> beyond = draft.problems().stream()
                 .filter(problem -> !ShownFields.canShow(problem.pointer()))
@@ -139,11 +144,12 @@ public final class DesignText {
             return DesignReading.refused(Kind.DRAWN_REFUSED, name, arbors.problem());
         }
         if (chosen.isEmpty()) {
-            return new DesignReading.Opened(new Design(draft, Optional.empty(), arbors.drawn()));
+            return new DesignReading.Opened(new Design(draft, Optional.empty(), arbors.drawn()), own);
         }
         SheetResult<TrainSheet> sheet = TrainReader.read(chosen.get());
         return sheet.fold(
-                accepted -> new DesignReading.Opened(new Design(draft, Optional.of(accepted.train()), arbors.drawn())),
+                accepted ->
+                        new DesignReading.Opened(new Design(draft, Optional.of(accepted.train()), arbors.drawn()), own),
                 problems -> DesignReading.refused(
                         Kind.TRAIN_REFUSED, name, problems.get(0).sentence()));
     }

@@ -105,7 +105,7 @@ public final class FileDesk implements AutoCloseable {
     }
 
     /**
-     * Opens a file.
+     * Opens a design's file, or begins a new design with the brief of a file.
      *
      * @param chosen the file
      */
@@ -121,8 +121,14 @@ public final class FileDesk implements AutoCloseable {
 
     private void opened(Path chosen, DesignReading reading) {
         reading.fold(
-                design -> {
-                    take(chosen, design);
+                (design, own) -> {
+                    if (own) {
+                        take(chosen, design);
+                    } else {
+                        setAside();
+                        show(design, Optional.empty(), FileHold.none());
+                        workspace.setNews(News.told(Texts.of("news.begun", chosen.getFileName())));
+                    }
                     return null;
                 },
                 fault -> {

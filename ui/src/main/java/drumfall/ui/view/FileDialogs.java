@@ -14,6 +14,7 @@ import javax.swing.filechooser.FileNameExtensionFilter;
 
 /** Asks for files and folders with the usual dialogs. */
 final class FileDialogs implements FileChoice {
+    private static final String BRIEF_ENDING = "json";
     private static final String ZIP = ".zip";
 
     private final Component parent;
@@ -25,7 +26,10 @@ final class FileDialogs implements FileChoice {
 
     @Override
     public Optional<Path> toOpen() {
-        return chosen(designs(Texts.of("files.open")), Texts.of("files.open"));
+        JFileChooser chooser = designs(Texts.of("files.open"));
+        chooser.setFileFilter(new FileNameExtensionFilter(
+                Texts.of("files.designs.briefs"), DesignFile.ENDING.substring(1), BRIEF_ENDING));
+        return chosen(chooser, Texts.of("files.open"));
     }
 
     @Override

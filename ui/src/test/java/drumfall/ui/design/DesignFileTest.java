@@ -88,7 +88,8 @@ class DesignFileTest {
                 "{|NOT_JSON",
                 "[]|OTHER_FORMAT",
                 "null|OTHER_FORMAT",
-                "{\"format\":\"drumfall-brief\",\"version\":1}|OTHER_FORMAT",
+                "{\"format\":\"drumfall-brief\",\"version\":2}|BRIEF_REFUSED",
+                "{\"format\":\"drumfall-train\",\"version\":1}|OTHER_FORMAT",
                 "{\"format\":\"drumfall-design\",\"version\":2}|NEWER",
                 "{\"format\":\"drumfall-design\",\"version\":99999999999999999999}|NEWER",
                 "{\"format\":\"drumfall-design\",\"version\":\"1\"}|OTHER_FORMAT",
@@ -133,7 +134,7 @@ class DesignFileTest {
         }
 
         DesignFault fault = DesignText.read(tree.toString(), "clock")
-                .fold(opened -> Optional.<DesignFault>empty(), Optional::of)
+                .fold((opened, own) -> Optional.<DesignFault>empty(), Optional::of)
                 .orElseThrow();
 
         assertThat(fault.kind()).isEqualTo(Kind.DRAWN_REFUSED);
@@ -151,7 +152,7 @@ class DesignFileTest {
     }
 
     private static Optional<Kind> kind(DesignReading reading) {
-        return reading.fold(design -> Optional.empty(), fault -> Optional.of(fault.kind()));
+        return reading.fold((design, own) -> Optional.empty(), fault -> Optional.of(fault.kind()));
     }
 
     @Test
@@ -225,7 +226,7 @@ class DesignFileTest {
                 DesignReading reading = DesignFile.open(file);
                 int number = seed;
                 reading.fold(
-                        design -> assertThat(DesignText.read(DesignText.write(design), "again")
+                        (design, own) -> assertThat(DesignText.read(DesignText.write(design), "again")
                                         .accepted())
                                 .as("seed %d", number)
                                 .contains(design),

@@ -4,6 +4,8 @@ package drumfall.ui.presenter;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import drumfall.solver.brief.Brief;
+import drumfall.solver.brief.BriefWriter;
 import drumfall.solver.brief.BundledBriefs;
 import drumfall.solver.search.SearchOutcome;
 import drumfall.ui.design.Design;
@@ -91,6 +93,34 @@ class FileDeskTest {
                 .isEqualTo("clock.drumfall is open in another window or program; close it there first.");
         assertThat(workspace.design()).isEqualTo(before);
         assertThat(files.file()).isEmpty();
+    }
+
+    @Test
+    void a_brief_begins_a_new_design_that_is_saved_elsewhere() throws IOException {
+        Brief brief = BundledBriefs.load(BundledBriefs.DESK_CLOCK).orElseThrow();
+        Path file = Files.writeString(folder.resolve("desk.json"), BriefWriter.write(brief));
+        files.open(file);
+        assertThat(workspace.brief()).isEqualTo(brief);
+        assertThat(files.file()).isEmpty();
+        assertThat(files.changed()).isFalse();
+        assertThat(files.recent()).isEmpty();
+        assertThat(workspace.news())
+                .isEqualTo(News.told("A new design with the brief of desk.json; that file stays as it is."));
+        edit();
+        files.save();
+        assertThat(file).hasContent(BriefWriter.write(brief));
+    }
+
+    @Test
+    void work_not_saved_is_set_aside_when_a_brief_is_opened() throws IOException {
+        Path file = Files.writeString(folder.resolve("desk.json"), BriefWriter.write(BundledBriefs.demo()));
+        edit();
+        Design before = workspace.design();
+        files.open(file);
+        assertThat(workspace.design()).isNotEqualTo(before);
+        assertThat(files.leftBehind()).hasSize(1);
+        files.bringBack(files.leftBehind().get(0));
+        assertThat(workspace.design()).isEqualTo(before);
     }
 
     @Test
