@@ -143,6 +143,39 @@ class NearestValuesTest {
                 .isNotEmpty();
     }
 
+    /** Wherever the answer lies between the brief and the last step, no halving may end beside it. */
+    @Test
+    void halving_ends_at_the_first_limit_that_the_lightest_train_keeps() {
+        Brief brief = lightestAsked();
+        double lightest = front(brief).get(0).recommendedWeight();
+        int enough = (int) Math.ceil(lightest * 100);
+        ExplainSettings settings =
+                ExplainSettings.USUAL.without(ExplainShortcut.RATE_TIGHTER, ExplainShortcut.LIGHTEST_AT_ONCE);
+        for (int missed = 1; missed <= 8; missed++) {
+            Brief tight = Briefs.with(brief, "/weight/limit = \"%.2f kg\"".formatted((enough - missed) / 100.0));
+            Easing weight = Easing.of(tight).stream()
+                    .filter(easing -> easing.pointer().equals("/weight/limit"))
+                    .findFirst()
+                    .orElseThrow();
+
+            Nearest nearest = NearestValues.of(tight, weight, new Clashes(List.of(), false), () -> false, settings);
+
+            assertThat(nearest.verdict()).isEqualTo(Verdict.NEAREST);
+            assertThat(nearest.value()).isEqualTo(new EasingSteps(tight, weight).text(missed));
+        }
+    }
+
+    /** A small brief whose lightest train weighs some kg, so that limits go by steps of 0.01 kg. */
+    private static Brief lightestAsked() {
+        return SmallBriefs.some(40, 1).stream()
+                .map(candidate -> Briefs.with(
+                        candidate, "/objectives = [{\"figure\": \"recommended-weight\", \"resolution\": \"0.1 g\"}]"))
+                .filter(candidate -> front(candidate).stream()
+                        .anyMatch(train -> train.recommendedWeight() > 1.2 && train.recommendedWeight() < 9.8))
+                .findFirst()
+                .orElseThrow();
+    }
+
     private static List<Rating> front(Brief brief) {
         return TrainSearch.unexplained(brief, SearchListener.SILENT, () -> false)
                 .front();

@@ -21,6 +21,9 @@ import org.junit.jupiter.api.Test;
 /** Half trains of seeded small briefs, listed without leaving any out, against the rating of the joined train. */
 class HalvesTest {
     private static final boolean FULL = "full".equals(System.getProperty("drumfall.samples"));
+    /** More than a memory of the same length is ever credited with. */
+    private static final double HARDER = 2;
+
     private static final int JOINS = FULL ? 2_000 : 150;
 
     @Test
@@ -261,8 +264,75 @@ class HalvesTest {
         return load;
     }
 
+    /** Better in every figure, a half may still not go beside all upper halves that the other one goes beside. */
+    @Test
+    void a_lower_half_is_replaced_only_by_one_that_goes_beside_the_same_upper_halves() {
+        LowerReach free = LowerReach.NONE;
+        List<LowerReach> narrower = List.of(
+                new LowerReach(1, UpperReach.POINT, UpperReach.FREE, UpperReach.FREE),
+                new LowerReach(0, UpperReach.POINT, 0.02, UpperReach.FREE),
+                new LowerReach(0, UpperReach.POINT, UpperReach.FREE, 0.02));
+        Halves halves = Halves.all().get(0);
+        LowerHalf any = halves.lowers().get(0);
+        for (LowerReach narrow : narrower) {
+            assertThat(keptBeside(halves, any, narrow, free))
+                    .as("narrow, then free")
+                    .isEqualTo(2);
+            assertThat(keptBeside(halves, any, free, narrow))
+                    .as("free, then narrow")
+                    .isEqualTo(1);
+            assertThat(keptBeside(halves, any, narrow, narrow))
+                    .as("both narrow")
+                    .isEqualTo(1);
+            assertThat(replacedWhileListed(halves, any, narrow, free)).isFalse();
+            assertThat(replacedWhileListed(halves, any, free, narrow)).isTrue();
+            assertThat(replacedWhileListed(halves, any, narrow, narrow)).isTrue();
+        }
+    }
+
+    /** How many stay of a half and one alike that is harder to turn. */
+    private static int keptBeside(Halves halves, LowerHalf half, LowerReach reach, LowerReach later) {
+        LowerFront front = emptyFront(halves);
+        front.offer(reaching(half, 1, 1, reach));
+        front.offer(reaching(half, 2, HARDER, later));
+        return front.size();
+    }
+
+    /** Whether a half harder to turn than a known one is left out before it is worked out. */
+    private static boolean replacedWhileListed(Halves halves, LowerHalf half, LowerReach known, LowerReach listed) {
+        LowerFront front = emptyFront(halves);
+        front.offer(reaching(half, 1, 1, known));
+        return front.replaced(
+                half.runningLoad * HARDER,
+                half.bindingLoad * HARDER,
+                front.credit(half.need.memory()),
+                half.centreWheelTip(),
+                half.borne,
+                half.sums,
+                () -> listed);
+    }
+
+    private static LowerHalf reaching(LowerHalf half, int escapeTeeth, double times, LowerReach reach) {
+        return new LowerHalf(
+                half.meshes,
+                escapeTeeth,
+                half.need,
+                half.runningLoad * times,
+                half.bindingLoad * times,
+                half.borne,
+                half.sums,
+                false,
+                reach);
+    }
+
     /** The front that all lower halves leave, with the outlook of their own range. */
     private static LowerFront lowerFront(Halves halves) {
+        LowerFront front = emptyFront(halves);
+        halves.lowers().forEach(front::offer);
+        return front;
+    }
+
+    private static LowerFront emptyFront(Halves halves) {
         HalfTables tables = new HalfTables(halves.rater());
         double least = halves.lowers().stream()
                 .mapToDouble(half -> half.runningLoad)
@@ -280,9 +350,7 @@ class HalvesTest {
                 new CentreOutlook(tables, least, shortest * (1 - 1e-12), longest * (1 + 1e-12), () -> false);
         LowerProspects prospects =
                 new LowerProspects(tables.rules, tables.nothing(), tables.uppers(longest, () -> false), halves.below());
-        LowerFront front = new LowerFront(tables.rules, outlook, prospects);
-        halves.lowers().forEach(front::offer);
-        return front;
+        return new LowerFront(tables.rules, outlook, prospects);
     }
 
     private static List<LowerHalf> thinned(Halves halves, List<LowerHalf> known) {
