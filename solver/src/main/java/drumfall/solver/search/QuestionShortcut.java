@@ -13,5 +13,9 @@ public enum QuestionShortcut {
     /** A train that was found answers for every set of demands within what it meets; see {@link DemandOracle}. */
     LEARN_FROM_TRAINS,
     /** A set of demands that no train meets answers for every set around it; see {@link DemandOracle}. */
-    LEARN_FROM_CLASHES
+    LEARN_FROM_CLASHES,
+    /** A clash thinned demand by demand is known before a smallest one is looked for; see {@link ClashFinder}. */
+    THIN_FIRST,
+    /** A set of demands that some train meets is widened to all that it meets; see {@link ClashFinder}. */
+    WIDEN_MET
 }

@@ -27,6 +27,8 @@ import org.junit.jupiter.api.TestFactory;
 class SmallestClashTest {
     private static final int BRIEFS = "full".equals(System.getProperty("drumfall.samples")) ? 100 : 12;
 
+    private static final int LEFT_OUT = BRIEFS / 6;
+
     /** Choices of the brief and laws of the trade: a train that misses one of these is none. */
     private static final Set<Demand> NEVER_DROPPED = EnumSet.of(Demand.ARC, Demand.STEPS_UP);
 
@@ -40,6 +42,28 @@ class SmallestClashTest {
                                 : null)
                 .filter(test -> test != null)
                 .limit(BRIEFS);
+    }
+
+    /** Each shortcut left out, then all; the briefs are few, since some questions are then asked a hundred times. */
+    @TestFactory
+    Stream<DynamicTest> nor_does_one_if_shortcuts_are_left_out() {
+        List<QuestionSettings> settings = new ArrayList<>();
+        for (QuestionShortcut shortcut : QuestionShortcut.values()) {
+            settings.add(QuestionSettings.USUAL.without(shortcut));
+        }
+        settings.add(QuestionSettings.USUAL.without(QuestionShortcut.values()));
+        return SmallBriefs.fewer(1)
+                .filter(brief -> TrainSearch.unexplained(brief, SearchListener.SILENT, () -> false)
+                        .front()
+                        .isEmpty())
+                .limit(LEFT_OUT)
+                .flatMap(brief -> settings.stream()
+                        .map(setting -> DynamicTest.dynamicTest(
+                                setting.taken().toString(),
+                                () -> smallest(
+                                        brief,
+                                        ClashFinder.smallestClash(
+                                                brief, SearchListener.SILENT, () -> false, setting)))));
     }
 
     private static void smallest(Brief brief, Clash clash) {
