@@ -107,7 +107,9 @@ class HalvesTest {
             int above = halves.uppers().get(0).meshes().size();
             HalfTables tables = new HalfTables(halves.rater());
             List<LowerHalf> lowers = thinned(halves, List.of());
-            List<UpperHalf> uppers = UpperHalves.thinned(tables, above, lowers, tables.nothing(), () -> false);
+            List<UpperHalf> uppers = lowers.isEmpty()
+                    ? List.of()
+                    : UpperHalves.thinned(tables, above, lowers, tables.nothing(), () -> false);
 
             List<Train> thinned = front(halves.rater(), uppers, lowers);
 
