@@ -66,6 +66,7 @@ final class BriefChecks {
             LockRules::heldModulesAreListed,
             LockRules::heldDistancesAgree,
             LockRules::heldMotionDirectionIsOfAMotionWork,
+            LockRules::heldMotionDistanceIsOfAMotionWork,
             LockRules::heldMeshesAboveAreAllowed,
             LockRules::heldMeshesBelowAreAllowed,
             LockRules::heldDrumIsOnTheSteps,

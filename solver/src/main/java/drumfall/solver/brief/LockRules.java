@@ -124,13 +124,23 @@ final class LockRules {
     }
 
     static Stream<SheetProblem> heldMotionDirectionIsOfAMotionWork(Brief brief) {
-        return brief.locks().motionDirection().stream()
+        return ofMotionWork(brief, "direction", brief.locks().motionDirection(), "/locks/motionDirection");
+    }
+
+    static Stream<SheetProblem> heldMotionDistanceIsOfAMotionWork(Brief brief) {
+        return ofMotionWork(brief, "distance", brief.locks().motionDistance(), "/locks/motionDistance");
+    }
+
+    private static Stream<SheetProblem> ofMotionWork(
+            Brief brief, String what, Optional<Quantity> locked, String pointer) {
+        return locked.stream()
                 .flatMap(held -> Clash.unless(
                         brief.hands().motionWork(),
-                        "/locks/motionDirection",
+                        pointer,
                         held,
-                        "the direction of the motion work can be held only if there is one, and \"hands\" asks for none",
-                        "let the direction go or ask for a motion work"));
+                        "the %s of the motion work can be held only if there is one, and \"hands\" asks for none"
+                                .formatted(what),
+                        "let the %s go or ask for a motion work".formatted(what)));
     }
 
     static Stream<SheetProblem> heldMeshesAboveAreAllowed(Brief brief) {

@@ -20,7 +20,10 @@ import java.util.Optional;
  * @param falls falls of line
  * @param escapeTeeth teeth of the escape wheel
  * @param motionDirection from the centre arbor to the minute arbor of the motion work, anticlockwise from the right as seen
- *     from the dial; how far it is there, the brief's motion work alone decides
+ *     from the dial
+ * @param motionDistance from the centre arbor to the minute arbor; the brief's motion work alone decides about it
+ * @param palletDistance from the escape arbor to the pallet arbor; the brief's escapement and the escape wheel's count
+ *     decide about it
  */
 public record Locks(
         @Entries(from = 0, to = 8) List<MeshLock> meshes,
@@ -34,10 +37,18 @@ public record Locks(
         @Count(from = 4, to = 240) Optional<Integer> escapeTeeth,
 
         @Measure(value = Dimension.ANGLE, from = "-360 deg", to = "360 deg")
-        Optional<Quantity> motionDirection) {
+        Optional<Quantity> motionDirection,
+
+        @Measure(value = Dimension.LENGTH, from = "1 mm", to = "1 m")
+        Optional<Quantity> motionDistance,
+
+        @Measure(value = Dimension.LENGTH, from = "1 mm", to = "1 m")
+        Optional<Quantity> palletDistance) {
     /** Nothing held. */
     public static final Locks NONE = new Locks(
             List.of(),
+            Optional.empty(),
+            Optional.empty(),
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),
@@ -65,7 +76,16 @@ public record Locks(
      * @param held what is held of each mesh
      */
     public Locks withMeshes(List<MeshLock> held) {
-        return new Locks(held, meshesAbove, meshesBelow, drumDiameter, falls, escapeTeeth, motionDirection);
+        return new Locks(
+                held,
+                meshesAbove,
+                meshesBelow,
+                drumDiameter,
+                falls,
+                escapeTeeth,
+                motionDirection,
+                motionDistance,
+                palletDistance);
     }
 
     /**
@@ -74,7 +94,16 @@ public record Locks(
      * @param count meshes, or empty to let them go
      */
     public Locks withMeshesAbove(Optional<Integer> count) {
-        return new Locks(meshes, count, meshesBelow, drumDiameter, falls, escapeTeeth, motionDirection);
+        return new Locks(
+                meshes,
+                count,
+                meshesBelow,
+                drumDiameter,
+                falls,
+                escapeTeeth,
+                motionDirection,
+                motionDistance,
+                palletDistance);
     }
 
     /**
@@ -83,7 +112,16 @@ public record Locks(
      * @param count meshes, or empty to let them go
      */
     public Locks withMeshesBelow(Optional<Integer> count) {
-        return new Locks(meshes, meshesAbove, count, drumDiameter, falls, escapeTeeth, motionDirection);
+        return new Locks(
+                meshes,
+                meshesAbove,
+                count,
+                drumDiameter,
+                falls,
+                escapeTeeth,
+                motionDirection,
+                motionDistance,
+                palletDistance);
     }
 
     /**
@@ -92,7 +130,16 @@ public record Locks(
      * @param size the diameter, or empty to let it go
      */
     public Locks withDrumDiameter(Optional<Quantity> size) {
-        return new Locks(meshes, meshesAbove, meshesBelow, size, falls, escapeTeeth, motionDirection);
+        return new Locks(
+                meshes,
+                meshesAbove,
+                meshesBelow,
+                size,
+                falls,
+                escapeTeeth,
+                motionDirection,
+                motionDistance,
+                palletDistance);
     }
 
     /**
@@ -101,7 +148,16 @@ public record Locks(
      * @param count falls, or empty to let them go
      */
     public Locks withFalls(Optional<Integer> count) {
-        return new Locks(meshes, meshesAbove, meshesBelow, drumDiameter, count, escapeTeeth, motionDirection);
+        return new Locks(
+                meshes,
+                meshesAbove,
+                meshesBelow,
+                drumDiameter,
+                count,
+                escapeTeeth,
+                motionDirection,
+                motionDistance,
+                palletDistance);
     }
 
     /**
@@ -110,7 +166,16 @@ public record Locks(
      * @param count teeth, or empty to let them go
      */
     public Locks withEscapeTeeth(Optional<Integer> count) {
-        return new Locks(meshes, meshesAbove, meshesBelow, drumDiameter, falls, count, motionDirection);
+        return new Locks(
+                meshes,
+                meshesAbove,
+                meshesBelow,
+                drumDiameter,
+                falls,
+                count,
+                motionDirection,
+                motionDistance,
+                palletDistance);
     }
 
     /**
@@ -119,6 +184,51 @@ public record Locks(
      * @param angle from the centre arbor to the minute arbor, or empty to let it go
      */
     public Locks withMotionDirection(Optional<Quantity> angle) {
-        return new Locks(meshes, meshesAbove, meshesBelow, drumDiameter, falls, escapeTeeth, angle);
+        return new Locks(
+                meshes,
+                meshesAbove,
+                meshesBelow,
+                drumDiameter,
+                falls,
+                escapeTeeth,
+                angle,
+                motionDistance,
+                palletDistance);
+    }
+
+    /**
+     * These locks with another distance of the motion work held.
+     *
+     * @param length from the centre arbor to the minute arbor, or empty to let it go
+     */
+    public Locks withMotionDistance(Optional<Quantity> length) {
+        return new Locks(
+                meshes,
+                meshesAbove,
+                meshesBelow,
+                drumDiameter,
+                falls,
+                escapeTeeth,
+                motionDirection,
+                length,
+                palletDistance);
+    }
+
+    /**
+     * These locks with another distance of the pallet arbor held.
+     *
+     * @param length from the escape arbor to the pallet arbor, or empty to let it go
+     */
+    public Locks withPalletDistance(Optional<Quantity> length) {
+        return new Locks(
+                meshes,
+                meshesAbove,
+                meshesBelow,
+                drumDiameter,
+                falls,
+                escapeTeeth,
+                motionDirection,
+                motionDistance,
+                length);
     }
 }

@@ -99,7 +99,8 @@ public record Easing(String pointer, Way way, Set<Demand> eases, Set<Demand> har
             // Click and hands stand as far out as the gap wants them, and weigh on their arbors accordingly.
             open("/parts/gap", Way.DOWN, Demand.CLEARANCE, WEIGHTS),
             open("/drum/length", Way.UP, Demand.SINGLE_LAYER, WEIGHTS),
-            open("/printer/nozzle", Way.DOWN, Demand.TOOTH_SIZE, union(WEIGHTS, SIZES)),
+            // Other teeth may print, and with them another motion work, whose distance may be held.
+            open("/printer/nozzle", Way.DOWN, Demand.TOOTH_SIZE, union(WEIGHTS, union(SIZES, EnumSet.of(Demand.LOCK)))),
             new Easing("/weight/reserve", Way.UP, EnumSet.of(Demand.BUILDERS), LOADS, Effect.OPEN));
 
     /** Copies the sets. */

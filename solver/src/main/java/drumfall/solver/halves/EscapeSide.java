@@ -68,6 +68,7 @@ final class EscapeSide {
         Tails tails = new Tails(rules, choices, cancelled);
         return rules.choices.escapeTeethLeft().stream()
                 .filter(rules.limits::arcKept)
+                .filter(rules.limits::holesKept)
                 .map(teeth -> new EscapeSide(rules, teeth, tails))
                 .filter(side -> Double.isFinite(side.leastLoad(choices.get(0))))
                 .toList();

@@ -36,11 +36,13 @@ public final class ArborLoads {
     private final Brief brief;
     private final AxialSizes axial;
     private final Optional<DialForm> dial;
+    private final double motionDistance;
 
-    private ArborLoads(Brief brief, Optional<DialForm> dial) {
+    private ArborLoads(Brief brief, Optional<SizedMotionWork> work, MeshLoss teeth) {
         this.brief = brief;
         this.axial = new AxialSizes(brief);
-        this.dial = dial;
+        this.dial = work.map(sized -> dial(brief, sized, teeth));
+        this.motionDistance = work.map(SizedMotionWork::centreDistance).orElse(0.0);
     }
 
     /**
@@ -50,7 +52,7 @@ public final class ArborLoads {
      */
     static ArborLoads of(Brief brief) {
         MeshLoss teeth = BriefTeeth.of(brief, Set.of());
-        return new ArborLoads(brief, MotionChoice.of(brief, teeth).map(work -> dial(brief, work, teeth)));
+        return new ArborLoads(brief, MotionChoice.of(brief, teeth), teeth);
     }
 
     private static DialForm dial(Brief brief, SizedMotionWork work, MeshLoss teeth) {
@@ -81,6 +83,11 @@ public final class ArborLoads {
         GearFigures figures =
                 new GearFigures(form.flank().tipRadius(), 0, 0, form.flank().rootRadius(), ToothArea.disc(form));
         return metres * metres * figures.area(thinning / metres);
+    }
+
+    /** Distance of the minute arbor from the centre arbor, m; 0 without motion work. */
+    double motionDistance() {
+        return motionDistance;
     }
 
     /** What the centre arbor carries before the front plate; empty without motion work. */

@@ -6,6 +6,7 @@ import drumfall.solver.brief.Brief;
 import drumfall.solver.brief.MeshLock;
 import drumfall.solver.brief.MeshPlace;
 import drumfall.solver.power.WeightWalk;
+import drumfall.solver.quantity.Quantity;
 import drumfall.solver.ratio.WheelAndPinion;
 import drumfall.solver.train.DrumRun;
 import drumfall.solver.train.GoingTrain;
@@ -253,6 +254,18 @@ final class DemandSheet {
                 .falls()
                 .ifPresent(held -> figures.add(held("falls", train.reeving().falls(), held)));
         brief.locks().escapeTeeth().ifPresent(held -> figures.add(held("escape wheel", train.escapeTeeth(), held)));
+        HeldHoles holes = limits.holes();
+        brief.locks()
+                .motionDistance()
+                .ifPresent(
+                        held -> figures.add(held("motion distance", holes.motionDistance(), held, holes.motionKept())));
+        brief.locks()
+                .palletDistance()
+                .ifPresent(held -> figures.add(held(
+                        "pallet distance",
+                        holes.palletDistance(train.escapeTeeth()),
+                        held,
+                        holes.palletsKept(train.escapeTeeth()))));
         for (MeshLock lock : brief.locks().meshes()) {
             meshLock(train, lock, figures);
         }
@@ -295,6 +308,10 @@ final class DemandSheet {
 
     private static DemandFigure range(Demand demand, String place, int figure, int from, int to) {
         return DemandFigure.between(demand, place, figure, from, to, figure >= from && figure <= to);
+    }
+
+    private static DemandFigure held(String place, double figure, Quantity held, boolean met) {
+        return DemandFigure.between(Demand.LOCK, place, figure, held.si(), held.si(), met);
     }
 
     private static DemandFigure held(String place, int figure, int held) {

@@ -43,6 +43,7 @@ public final class TrainLimits {
     private final ToothLimits teeth;
     private final RatchetLimits ratchet;
     private final BuilderLimits builders;
+    private final HeldHoles holes;
     private final BigFraction hoursAtLeast;
     private final BigFraction hoursAtMost;
     private final double periodRatio;
@@ -67,6 +68,7 @@ public final class TrainLimits {
         this.teeth = new ToothLimits(brief, movement, waived);
         this.ratchet = new RatchetLimits(brief, movement, teeth.thinnestSection(), waived);
         this.builders = new BuilderLimits(brief, movement.teeth(), loads, waived);
+        this.holes = new HeldHoles(brief, movement, loads);
         this.hoursAtLeast = brief.run().atLeast().exact().divide(SECONDS_PER_HOUR);
         this.hoursAtMost = brief.run().atMost().exact().divide(SECONDS_PER_HOUR);
         this.periodRatio = FiniteArc.periodRatio(arcAsked());
@@ -318,6 +320,20 @@ public final class TrainLimits {
     public boolean arcKept(int escapeTeeth) {
         var escapement = movement.escapement().with(escapeTeeth);
         return escapement.exists() && escapement.gain(movement.escapement().escapeAngle() + movement.reserveArc()) > 0;
+    }
+
+    /**
+     * The holes that the brief holds and no mesh settles are where they are held: the minute arbor's and the pallet arbor's.
+     *
+     * @param escapeTeeth teeth of the escape wheel
+     */
+    public boolean holesKept(int escapeTeeth) {
+        return holes.motionKept() && holes.palletsKept(escapeTeeth);
+    }
+
+    /** The holes that no mesh settles. */
+    HeldHoles holes() {
+        return holes;
     }
 
     /** Arc the brief asks for: the escape angle and its reserve, rad. */

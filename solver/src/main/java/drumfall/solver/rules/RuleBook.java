@@ -222,6 +222,9 @@ final class RuleBook {
                         "LOCK drum", claim(v -> train.drums.get(v[0]).compareTo(held.exact()) == 0, train.drum)));
         locks.falls().ifPresent(held -> rules.put("LOCK falls", train.model.arithm(train.falls, "=", held)));
         locks.escapeTeeth().ifPresent(held -> rules.put("LOCK escape", train.model.arithm(train.escape, "=", held)));
+        if (locks.motionDistance().isPresent() || locks.palletDistance().isPresent()) {
+            rules.put("LOCK holes", claim(v -> limits.holesKept(v[0]), train.escape));
+        }
         for (int i = 0; i < train.meshes(); i++) {
             int mesh = i;
             locks.at(MeshPlace.of(i, train.above)).ifPresent(lock -> meshLocks(mesh, lock, rules));

@@ -72,6 +72,8 @@ public record HeldDemand(Demand demand, String pointer, Locks lock) {
             case "meshesBelow" -> "meshes below";
             case "drumDiameter" -> "drum diameter";
             case "escapeTeeth" -> "escape wheel";
+            case "motionDistance" -> "motion distance";
+            case "palletDistance" -> "pallet distance";
             case "falls", "motionDirection" -> field;
             default -> lock.meshes().get(0).place() + " " + field;
         };
@@ -105,6 +107,12 @@ public record HeldDemand(Demand demand, String pointer, Locks lock) {
         }
         if (locks.motionDirection().isPresent()) {
             add(demands, "/locks/motionDirection", Locks.NONE.withMotionDirection(locks.motionDirection()));
+        }
+        if (locks.motionDistance().isPresent()) {
+            add(demands, "/locks/motionDistance", Locks.NONE.withMotionDistance(locks.motionDistance()));
+        }
+        if (locks.palletDistance().isPresent()) {
+            add(demands, "/locks/palletDistance", Locks.NONE.withPalletDistance(locks.palletDistance()));
         }
         for (int i = 0; i < locks.meshes().size(); i++) {
             addMeshLocks(locks.meshes().get(i), "/locks/meshes/" + i, demands);
@@ -161,6 +169,8 @@ public record HeldDemand(Demand demand, String pointer, Locks lock) {
                 second.drumDiameter().or(first::drumDiameter),
                 second.falls().or(first::falls),
                 second.escapeTeeth().or(first::escapeTeeth),
-                second.motionDirection().or(first::motionDirection));
+                second.motionDirection().or(first::motionDirection),
+                second.motionDistance().or(first::motionDistance),
+                second.palletDistance().or(first::palletDistance));
     }
 }

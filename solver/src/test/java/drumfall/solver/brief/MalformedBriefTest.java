@@ -181,6 +181,7 @@ class MalformedBriefTest {
             /locks/meshes/0 = {"place": {"side": "above", "number": 1}}; /locks/meshes/0; above-1;  must hold its wheel, leaves, module, distance or direction; remove the lock
             /locks/meshes/0 = {"place": {"side": "below", "number": 1}, "wheel": 64, "leaves": 8, "module": "1.25 mm", "distance": "45.0011 mm"}; /locks/meshes/0/distance; "45.0011 mm"; wheel, leaves and module held of this mesh put it on 45 mm; let one of the four go
             /hands/motionWork = false & /locks/motionDirection = "30 deg"; /locks/motionDirection; "30 deg"; only if there is one; ask for a motion work
+            /hands/motionWork = false & /locks/motionDistance = "20 mm"; /locks/motionDistance; "20 mm"; only if there is one; let the distance go
             /locks/meshes/0 = {"place": {"side": "above", "number": 3}, "wheel": 80}; /locks/meshes/0/place/number; 3; at most 2 meshes are allowed;       allow more meshes
             /locks/meshesBelow = 2 & /locks/meshes/0 = {"place": {"side": "below", "number": 3}, "wheel": 80}; /locks/meshes/0/place/number; 3; at most 2 meshes are allowed; hold an earlier mesh
             /locks/meshes/0 = {"place": {"side": "below", "number": 1}, "wheel": 80} & /locks/meshes/1 = {"place": {"side": "below", "number": 1}, "leaves": 8}; /locks/meshes/1/place; below-1; may have one lock; into one lock
@@ -250,7 +251,8 @@ class MalformedBriefTest {
             `/locks/meshes/0 = {"place": {"side": "above", "number": 1}, "wheel": 90} & /locks/meshes/1 = {"place": {"side": "below", "number": 1}, "wheel": 90}`
             `/locks/meshes/0 = {"place": {"side": "below", "number": 1}, "wheel": 64, "leaves": 8, "module": "1.25 mm", "distance": "45.001 mm"}`
             `/locks/meshes/0 = {"place": {"side": "below", "number": 1}, "wheel": 64, "module": "1.25 mm", "distance": "99 mm"}`
-            `/hands/motionWork = true & /locks/motionDirection = "30 deg"`
+            `/hands/motionWork = true & /locks/motionDirection = "30 deg" & /locks/motionDistance = "20 mm"`
+            `/hands/motionWork = false & /locks/palletDistance = "1 in"`
             `/locks/meshesAbove = 2 & /locks/meshesBelow = 3 & /locks/falls = 2`
             `/frame/least = {"figure": "movement-height", "resolution": "0.01 mm", "enough": "3 in"}`
             `/frame/pillars = remove & /frame/least = {"figure": "plate-area", "resolution": "0.01 cm2", "enough": "1 m2"}`

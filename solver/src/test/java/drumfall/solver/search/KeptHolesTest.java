@@ -4,6 +4,7 @@ package drumfall.solver.search;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import drumfall.solver.brief.Brief;
 import drumfall.solver.brief.BriefReader;
@@ -11,6 +12,8 @@ import drumfall.solver.brief.BriefWriter;
 import drumfall.solver.layout.Layout;
 import drumfall.solver.layout.Place;
 import drumfall.solver.layout.check.LayoutCheck;
+import drumfall.solver.quantity.Dimension;
+import drumfall.solver.quantity.Quantity;
 import drumfall.solver.rating.Rating;
 import drumfall.solver.rating.TrainRater;
 import drumfall.solver.rating.placing.KeptHoles;
@@ -18,10 +21,14 @@ import drumfall.solver.rating.placing.TrainPlacing;
 import drumfall.solver.samples.Briefs;
 import drumfall.solver.samples.Trains;
 import drumfall.solver.train.Train;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -166,8 +173,11 @@ class KeptHolesTest {
                 .extracting(lock -> lock.direction().orElseThrow().text())
                 .allMatch(text -> Integer.parseInt(text.replaceAll(" ?(°|deg)", "")) % 15 == 0);
         assertThat(HELD.locks().meshesBelow()).contains(2);
-        assertThat(HELD.locks().escapeTeeth()).contains(30);
+        assertThat(HELD.locks().escapeTeeth()).isEmpty();
         assertThat(HELD.locks().motionDirection()).isPresent();
+        // The pallets embrace 7 1/2 of 30 spaces, an eighth of a turn to either side: r_w / cos 45°.
+        assertThat(HELD.locks().palletDistance().orElseThrow().si())
+                .isCloseTo(BRIEF.escapement().wheelRadius().si() * Math.sqrt(2), within(0.5e-9));
         assertThat(HELD.locks().drumDiameter()).isEmpty();
     }
 
@@ -177,7 +187,7 @@ class KeptHolesTest {
                 "/locks/meshes/1/distance = \"42.5 mm\"",
                 "/locks/meshes/1/direction = \"47.5 deg\"",
                 "/locks/motionDirection = \"47.5 deg\"",
-                "/locks/escapeTeeth = 27",
+                "/locks/escapeTeeth = 27 & /locks/palletDistance = remove",
                 "/frame/dialFromLeft = \"95 mm\""
             })
     void each_of_what_is_held_settles_a_hole(String other) {
@@ -188,6 +198,51 @@ class KeptHolesTest {
         assertThat(found).isNotEmpty();
         assertThat(found)
                 .allSatisfy(rating -> assertThat(holes(moved, rating.train())).isNotEqualTo(holes(BRIEF, TRAIN)));
+    }
+
+    /** Parts of a brief on which these holes hang; each is a violating case of a lock that no train meets then. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "/escapement/wheelRadius = \"19 mm\" | /locks/palletDistance",
+                "/locks/escapeTeeth = 27 | /locks/palletDistance",
+                "/locks/motionDistance = \"21 mm\" | /locks/motionDistance",
+                "/teeth/leaves/from = 9 & /teeth/leaves/to = 9 | /locks/motionDistance"
+            })
+    void no_train_is_found_when_the_brief_would_move_a_hole(String change, String lock) {
+        Brief changed = Briefs.with(HELD, change);
+        TrainRater rater = new TrainRater(changed);
+
+        assertThat(front(changed)).isEmpty();
+        assertThat(PlainLoops.feasible(changed)).isEmpty();
+        Optional<HeldDemand> held = HeldDemand.of(changed).stream()
+                .filter(demand -> demand.pointer().equals(lock))
+                .findFirst();
+        assertThat(held).isPresent();
+        assertThat(held.get().metBy(rater.rate(Trains.of(KEPT.replace("E30", "E27"), "36", 1))))
+                .isFalse();
+        assertThat(held.get().metBy(new TrainRater(HELD).rate(TRAIN))).isTrue();
+    }
+
+    /** What is held of these two is met to the nanometre. */
+    @ParameterizedTest
+    @CsvSource({
+        "/locks/palletDistance, 0, true",
+        "/locks/palletDistance, 1.6, false",
+        "/locks/motionDistance, 0, true",
+        "/locks/motionDistance, -1.6, false"
+    })
+    void a_distance_of_the_brief_is_kept_to_the_nanometre(String pointer, double off, boolean met) {
+        Quantity held = Quantity.parse(
+                Dimension.LENGTH, BriefWriter.tree(HELD).at(pointer).textValue());
+        Brief moved = Briefs.with(
+                HELD,
+                "%s = \"%s m\""
+                        .formatted(
+                                pointer, new BigDecimal(held.si() + off * 1e-9).setScale(12, RoundingMode.HALF_EVEN)));
+
+        assertThat(new TrainRater(moved).rate(TRAIN).feasible()).isEqualTo(met);
     }
 
     @Test

@@ -35,6 +35,8 @@ public final class LockEdits {
         }
         locks.meshesBelow().ifPresent(held -> figures.add(StripFigure.of(Kind.MESHES_BELOW)));
         locks.escapeTeeth().ifPresent(held -> figures.add(StripFigure.of(Kind.ESCAPE_TEETH)));
+        locks.palletDistance().ifPresent(held -> figures.add(StripFigure.of(Kind.PALLET_DISTANCE)));
+        locks.motionDistance().ifPresent(held -> figures.add(StripFigure.of(Kind.MOTION_DISTANCE)));
         locks.motionDirection().ifPresent(held -> figures.add(StripFigure.of(Kind.MOTION_DIRECTION)));
         return figures;
     }
@@ -53,6 +55,8 @@ public final class LockEdits {
             case DISTANCE -> lock(locks, figure).flatMap(MeshLock::distance).map(Quantity::text);
             case DIRECTION -> lock(locks, figure).flatMap(MeshLock::direction).map(Quantity::text);
             case MOTION_DIRECTION -> locks.motionDirection().map(Quantity::text);
+            case MOTION_DISTANCE -> locks.motionDistance().map(Quantity::text);
+            case PALLET_DISTANCE -> locks.palletDistance().map(Quantity::text);
             case DRUM -> locks.drumDiameter().map(Quantity::text);
             case FALLS -> locks.falls().map(String::valueOf);
             case ESCAPE_TEETH -> locks.escapeTeeth().map(String::valueOf);
@@ -71,7 +75,7 @@ public final class LockEdits {
      * @param locks what is held so far
      * @param figure what to hold
      * @param train gives the value; the locks stay as they are if it has no such figure; a direction is none of a train's but of
-     *     its layout
+     *     its layout, and other distances than those of meshes are the brief's
      */
     static Locks holding(Locks locks, StripFigure figure, Train train) {
         Optional<Mesh> mesh = figure.place().flatMap(place -> meshAt(train, place));
@@ -87,7 +91,7 @@ public final class LockEdits {
                         figure,
                         lock -> lock.withModule(mesh.map(Mesh::module).map(LockEdits::length)));
             case DISTANCE -> withMesh(locks, figure, lock -> lock.withDistance(mesh.map(LockEdits::distance)));
-            case DIRECTION, MOTION_DIRECTION -> locks;
+            case DIRECTION, MOTION_DIRECTION, MOTION_DISTANCE, PALLET_DISTANCE -> locks;
             case DRUM -> locks.withDrumDiameter(Optional.of(drum(train)));
             case FALLS -> locks.withFalls(Optional.of(train.reeving().falls()));
             case ESCAPE_TEETH -> locks.withEscapeTeeth(Optional.of(train.escapeTeeth()));
@@ -110,6 +114,8 @@ public final class LockEdits {
             case DISTANCE -> withMesh(locks, figure, lock -> lock.withDistance(Optional.empty()));
             case DIRECTION -> withMesh(locks, figure, lock -> lock.withDirection(Optional.empty()));
             case MOTION_DIRECTION -> locks.withMotionDirection(Optional.empty());
+            case MOTION_DISTANCE -> locks.withMotionDistance(Optional.empty());
+            case PALLET_DISTANCE -> locks.withPalletDistance(Optional.empty());
             case DRUM -> locks.withDrumDiameter(Optional.empty());
             case FALLS -> locks.withFalls(Optional.empty());
             case ESCAPE_TEETH -> locks.withEscapeTeeth(Optional.empty());

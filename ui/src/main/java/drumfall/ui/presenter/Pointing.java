@@ -21,8 +21,8 @@ final class Pointing {
             case WHEEL, MODULE, DISTANCE, DIRECTION -> Math.min(last, index(figure, train));
             case LEAVES -> Math.min(last, index(figure, train) + 1);
             case DRUM, FALLS -> 0;
-            case ESCAPE_TEETH -> last;
-            case MESHES_ABOVE, MESHES_BELOW, MOTION_DIRECTION -> train.meshesAbove();
+            case ESCAPE_TEETH, PALLET_DISTANCE -> last;
+            case MESHES_ABOVE, MESHES_BELOW, MOTION_DIRECTION, MOTION_DISTANCE -> train.meshesAbove();
         };
     }
 

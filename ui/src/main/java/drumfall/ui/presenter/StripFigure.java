@@ -27,6 +27,10 @@ public record StripFigure(Kind kind, Optional<MeshPlace> place) {
         DIRECTION(true),
         /** Direction of the motion work in the elevation, from the centre arbor to the minute arbor. */
         MOTION_DIRECTION(false),
+        /** Distance of the minute arbor from the centre arbor. */
+        MOTION_DISTANCE(false),
+        /** Distance of the pallet arbor from the escape arbor. */
+        PALLET_DISTANCE(false),
         /** Diameter of the bare drum. */
         DRUM(false),
         /** Falls of line that carry the weight. */

@@ -52,6 +52,7 @@ final class TrialTrains {
                         count(text, LEAST_COUNT, MOST_COUNT));
             case DISTANCE -> throw new RefusedTrial(Texts.of("trial.distance"));
             case DIRECTION, MOTION_DIRECTION -> throw new RefusedTrial(Texts.of("trial.direction"));
+            case MOTION_DISTANCE, PALLET_DISTANCE -> throw new RefusedTrial(Texts.of("trial.ofbrief"));
             case MESHES_ABOVE, MESHES_BELOW -> throw new RefusedTrial(Texts.of("trial.meshes"));
         };
     }

@@ -2,11 +2,14 @@
 // SPDX-License-Identifier: Apache-2.0
 package drumfall.ui.terminal;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import drumfall.solver.brief.Brief;
+import drumfall.solver.brief.BriefWriter;
 import drumfall.solver.quantity.Quantity;
 import drumfall.solver.quantity.UnitSystem;
+import drumfall.solver.rating.Demand;
 import drumfall.solver.rating.Rating;
 import drumfall.solver.search.Clash;
 import drumfall.solver.search.HeldDemand;
@@ -26,6 +29,7 @@ final class FrontJson {
         document.put(
                 "outcome", outcome.<String>fold(proved -> "proved-complete", stopped -> "stopped", none -> "no-train"));
         document.put("stepsTimes", outcome.stepsTimes());
+        held(document, brief);
         var options = document.putArray("options");
         for (int i = 0; i < outcome.front().size(); i++) {
             ObjectNode option = options.addObject().put("option", i + 1);
@@ -38,6 +42,24 @@ final class FrontJson {
             clash(document.putObject("clash"), brief, none.clash());
         }
         return document;
+    }
+
+    /** What was held in a search, whoever holds it, and the place of the dial if that was given. */
+    static void held(ObjectNode document, Brief brief) {
+        JsonNode tree = BriefWriter.tree(brief);
+        DemandWording wording = new DemandWording(brief, UnitSystem.METRIC);
+        ArrayNode list = document.putArray("held");
+        HeldDemand.of(brief).stream()
+                .filter(held -> held.demand() == Demand.LOCK)
+                .forEach(held -> list.addObject()
+                        .put("pointer", held.pointer())
+                        .put("text", wording.clause(held))
+                        .set("value", tree.at(held.pointer())));
+        document.put(
+                "dialFromLeft", brief.frame().dialFromLeft().map(Quantity::text).orElse(null));
+        document.put(
+                "dialFromBottom",
+                brief.frame().dialFromBottom().map(Quantity::text).orElse(null));
     }
 
     private static void room(ObjectNode group, RoomWording room, Rating rating) {

@@ -31,10 +31,13 @@ record Hold(String name, JsonNode value) {
             "drum", "drumDiameter",
             "falls", "falls",
             "escape-wheel", "escapeTeeth",
-            "motion-direction", "motionDirection");
+            "motion-direction", "motionDirection",
+            "motion-distance", "motionDistance",
+            "pallet-distance", "palletDistance");
 
     /** What is held at a quantity with its unit; all else is counted. */
-    private static final Pattern MEASURED = Pattern.compile("drum|motion-direction|.*\\.(module|distance|direction)");
+    private static final Pattern MEASURED =
+            Pattern.compile("drum|motion-direction|motion-distance|pallet-distance|.*\\.(module|distance|direction)");
 
     static Hold parse(String text) {
         Matcher entry = ENTRY.matcher(text);

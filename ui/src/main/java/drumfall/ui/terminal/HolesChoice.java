@@ -77,7 +77,7 @@ final class HolesChoice {
                 kept.locks().motionDirection().isPresent() ? "holes.kept.motion" : "holes.kept",
                 name,
                 meshes,
-                kept.locks().escapeTeeth().orElseThrow());
+                kept.locks().palletDistance().orElseThrow().text());
     }
 
     private static String itself(Rating rating) {

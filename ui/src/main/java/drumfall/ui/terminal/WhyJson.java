@@ -24,7 +24,10 @@ final class WhyJson {
     private WhyJson() {}
 
     private static ObjectNode document(Brief brief, String outcome) {
-        return JsonOutput.document("drumfall-why").put("brief", brief.name()).put("outcome", outcome);
+        ObjectNode document =
+                JsonOutput.document("drumfall-why").put("brief", brief.name()).put("outcome", outcome);
+        FrontJson.held(document, brief);
+        return document;
     }
 
     static ObjectNode of(Brief brief, WhyNoTrain why) {

@@ -27,7 +27,9 @@ public final class LockWording {
                         locks.falls().stream().map(held -> phrase("falls", held)),
                         locks.escapeTeeth().stream().map(held -> phrase("escapeTeeth", held)),
                         locks.motionDirection().map(Quantity::text).stream()
-                                .map(held -> phrase("motionDirection", held)))
+                                .map(held -> phrase("motionDirection", held)),
+                        locks.motionDistance().map(Quantity::text).stream().map(held -> phrase("motionDistance", held)),
+                        locks.palletDistance().map(Quantity::text).stream().map(held -> phrase("palletDistance", held)))
                 .flatMap(clauses -> clauses)
                 .toList();
     }

@@ -194,8 +194,13 @@ class PlacedSheetTest {
         assertThat(LockEdits.held(workspace.draft().locks()))
                 .extracting(StripFigure::kind)
                 .contains(
-                        Kind.DIRECTION, Kind.MOTION_DIRECTION, Kind.ESCAPE_TEETH, Kind.MESHES_ABOVE, Kind.MESHES_BELOW)
-                .doesNotContain(Kind.WHEEL, Kind.LEAVES, Kind.MODULE, Kind.DRUM, Kind.FALLS);
+                        Kind.DIRECTION,
+                        Kind.MOTION_DIRECTION,
+                        Kind.MOTION_DISTANCE,
+                        Kind.PALLET_DISTANCE,
+                        Kind.MESHES_ABOVE,
+                        Kind.MESHES_BELOW)
+                .doesNotContain(Kind.WHEEL, Kind.LEAVES, Kind.MODULE, Kind.ESCAPE_TEETH, Kind.DRUM, Kind.FALLS);
         assertThat(workspace.draft().typed("/frame/dialFromLeft")).isEqualTo("150 mm");
 
         workspace.undo();
@@ -233,7 +238,7 @@ class PlacedSheetTest {
             assertThat(LockEdits.holds(workspace.draft().locks(), figure)).isFalse();
         }
 
-        assertThat(held).hasSize(12);
+        assertThat(held).hasSize(13);
         assertThat(workspace.draft().locks()).isEqualTo(drumfall.solver.brief.Locks.NONE);
     }
 

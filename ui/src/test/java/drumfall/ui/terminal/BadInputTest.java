@@ -38,7 +38,7 @@ class BadInputTest {
                  "meshes": [{"wheel": 70, "leaves": 8, "module": "1 mm"}], "drumDiameter": "30 mm", "escapeTeeth": 30}
                 """);
         bench.write("sound.json", RateCommandTest.SOUND);
-        bench.write("five.json", RateCommandTest.SOUND.replace("\"escapeTeeth\": 30", "\"escapeTeeth\": 35"));
+        bench.write("one-below.json", RateCommandTest.train("77, 9", "76, 8"));
         bench.writeEdited("low.json", "/frame/height", "\"90 mm\"");
         bench.writeEdited("loose.json", "/frame/arrangement", "\"unplaced\"");
         bench.write("newer.json", "{\"format\": \"drumfall-train\", \"version\": 9}");
@@ -82,7 +82,7 @@ class BadInputTest {
             solve @small.json --keep-holes @sound.json --layout @sound.json; At /format, "drumfall-train": the file is not in the format "drumfall-layout"
             solve @loose.json --keep-holes @sound.json;   The brief leaves arbors unplaced, so
             solve @low.json --keep-holes @sound.json;     sound.json stands in no holes that could be kept. No layout
-            solve @small.json --keep-holes @five.json;    --keep-holes: At /locks/escapeTeeth, 35: the escape wheel may have from
+            solve @small.json --keep-holes @one-below.json; --keep-holes: At /locks/meshesBelow, 1: the meshes below the centre must be
             why @loose.json --keep-holes @sound.json;     The brief leaves arbors unplaced, so
             solve @small.json --hold drum=29mm;           At --hold drum, "29mm": the drum may measure from "28 mm" to "32 mm"
             solve @small.json --hold escape-wheel=99999999999999999999; At --hold escape-wheel, 99999999999999999999: it must be at most 240

@@ -47,7 +47,8 @@ class JsonFieldsTest {
         Set<String> written = fields(bench.run("solve", "@every.json", "--json").json());
         written.addAll(fields(bench.run("solve", "@none.json", "--json").json()));
         bench.writeEdited("room.json", "/frame/least", RoomCommandTest.ONE_ROUND);
-        written.addAll(fields(bench.run("solve", "@room.json", "--json").json()));
+        written.addAll(fields(
+                bench.run("solve", "@room.json", "--json", "--hold", "falls=1").json()));
         written.remove("options[]");
         assertThat(written).containsExactlyElementsOf(FieldsCommand.fields("solve"));
     }
@@ -80,7 +81,8 @@ class JsonFieldsTest {
         var front = TrainSearch.run(TerminalBench.small(), SearchListener.SILENT, () -> false)
                 .front();
         String best = WhyCommandTest.line(front.get(0).train());
-        Set<String> written = fields(bench.run("why", "@none.json", "--json").json());
+        Set<String> written = fields(
+                bench.run("why", "@none.json", "--json", "--hold", "falls=1").json());
         written.addAll(
                 fields(bench.run("why", "@small.json", "--cost", "--json").json()));
         written.addAll(fields(bench.run("why", "@small.json", "--json", "--train", best.replaceFirst("E30", "E60"))

@@ -63,7 +63,7 @@ class RateCommandTest {
         return once("rate", "@small.json", "@beckett.json");
     }
 
-    private static String train(String... meshes) {
+    static String train(String... meshes) {
         StringBuilder entries = new StringBuilder();
         for (String mesh : meshes) {
             String[] counts = mesh.split(", ", -1);

@@ -272,11 +272,32 @@ class SolveCommandTest {
         assertThat(run.err())
                 .contains(
                         "Kept are the plates of ",
-                        " centre distance and direction of its 3 meshes, the 30 teeth of its escape wheel",
+                        " centre distance and direction of its 3 meshes",
                         "That train itself has a recommended weight of ");
         assertThat(run.out())
                 .contains(
                         "Held fast: the centre distance of mesh 1 below the centre is held at 42 mm, its direction at ");
+    }
+
+    @Test
+    void what_is_kept_of_a_finished_clock_stands_in_json_with_its_pointers() {
+        bench.write("clock.json", RateCommandTest.SOUND);
+
+        JsonNode front = bench.run("solve", "@small.json", "--keep-holes", "@clock.json", "--json")
+                .json();
+
+        assertThat(front.get("held"))
+                .extracting(held -> held.get("pointer").textValue())
+                .contains("/locks/meshes/0/distance", "/locks/meshes/0/direction", "/locks/palletDistance");
+        assertThat(front.get("held"))
+                .filteredOn(held -> held.get("pointer").textValue().equals("/locks/meshes/1/distance"))
+                .singleElement()
+                .satisfies(held -> {
+                    assertThat(held.get("value").textValue()).isEqualTo("42 mm");
+                    assertThat(held.get("text").textValue())
+                            .isEqualTo("the centre distance of mesh 1 below the centre is held at 42 mm");
+                });
+        assertThat(front.get("dialFromLeft").textValue()).endsWith(" mm");
     }
 
     @Test

@@ -156,6 +156,10 @@ class DemandWordingTest {
                 .isEqualTo("the direction of mesh 1 below the centre is held at 75 deg");
         assertThat(clause("/locks/motionDirection", Locks.NONE.withMotionDirection(direction.direction())))
                 .isEqualTo("the direction of the motion work is held at 75 deg");
+        assertThat(clause("/locks/motionDistance", Locks.NONE.withMotionDistance(distance.distance())))
+                .isEqualTo("the minute arbor is held 42 mm from the centre arbor");
+        assertThat(clause("/locks/palletDistance", Locks.NONE.withPalletDistance(distance.distance())))
+                .isEqualTo("the pallet arbor is held 42 mm from the escape arbor");
         assertThat(LockWording.clauses(Locks.NONE.withMeshes(List.of(distance.and(direction)))))
                 .containsExactly(
                         "the centre distance of mesh 1 below the centre is held at 42 mm, its direction at 75 deg");

@@ -25,13 +25,13 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * Holds the holes of a placed train's plates, so that every other train stands on the same plates.
  *
  * <p>What settles a hole is held and nothing else. Distance and direction of each mesh and the number of meshes settle the
- * arbors from the dial centre; the escape wheel's count settles the pallet arbor, which stands {@code r_w / cos β} above it;
- * the direction of the motion work settles the minute arbor; and the dial centre's place in the frame settles edges and
- * pillars. Counts of the train, modules, drum and falls stay as free as they were.
+ * arbors from the dial centre; the pallet arbor stands above the escape arbor, {@code r_w / cos β} from it; distance and
+ * direction of the motion work settle the minute arbor; and the dial centre's place in the frame settles edges and pillars.
+ * Counts, modules, drum and falls stay as free as they were.
  *
- * <p>Escape wheel radius, lift, modules offered and the fewest leaves belong to the brief: whoever changes them may move the
- * pallet arbor or the minute arbor, and no lock says so. Rejected: locks on the places of arbors. A place is no figure of a
- * mesh, so half trains could not be told apart by it.
+ * <p>Distances of the pallet arbor and the minute arbor hang on escapement, modules offered, nozzle and fewest leaves of the
+ * brief: where these are changed so that a hole would move, no train is found. Rejected: locks on the places of arbors. A
+ * place is no figure of a mesh, so half trains could not be told apart by it.
  */
 public final class KeptHoles {
     private static final long PER_MILLIMETRE = 1_000_000;
@@ -73,8 +73,11 @@ public final class KeptHoles {
                 .withMeshes(meshes())
                 .withMeshesAbove(Optional.of(train.meshesAbove()))
                 .withMeshesBelow(Optional.of(train.below().size()))
-                .withEscapeTeeth(Optional.of(train.escapeTeeth()))
-                .withMotionDirection(motionDirection());
+                .withMotionDirection(motionDirection())
+                .withMotionDistance(
+                        layout.minutePlace().map(minute -> length(layout.need().centreDistance(motion()))))
+                .withPalletDistance(
+                        Optional.of(length(layout.need().parts().escape().palletDistance())));
         Place corner = layout.frameCorner();
         Brief.Frame frame = brief.frame();
         return brief.withFrame(frame.withDial(
@@ -109,10 +112,14 @@ public final class KeptHoles {
     }
 
     private Optional<Quantity> motionDirection() {
-        int motion = train.meshes().size();
         return layout.minutePlace()
                 .map(minute ->
-                        direction(Place.DIAL_CENTRE, minute, layout.need().centreDistance(motion)));
+                        direction(Place.DIAL_CENTRE, minute, layout.need().centreDistance(motion())));
+    }
+
+    /** Number of the motion work's mesh. */
+    private int motion() {
+        return train.meshes().size();
     }
 
     /** The roundest angle that leads from one arbor to the other to the nanometre, or the finest if none does. */

@@ -96,6 +96,8 @@ record MissedDemands(Rating rating, Figures figures) {
             case "drum diameter" -> Optional.of(StripFigure.of(Kind.DRUM));
             case "falls" -> Optional.of(StripFigure.of(Kind.FALLS));
             case "escape wheel" -> Optional.of(StripFigure.of(Kind.ESCAPE_TEETH));
+            case "motion distance" -> Optional.of(StripFigure.of(Kind.MOTION_DISTANCE));
+            case "pallet distance" -> Optional.of(StripFigure.of(Kind.PALLET_DISTANCE));
             default -> ofMesh(lockedKind(place), place);
         };
     }

@@ -62,9 +62,9 @@ final class StripCounts {
             case MODULE -> module(figure);
             case DISTANCE -> distance(figure);
             case ESCAPE_TEETH -> escape(figure);
-            case DIRECTION, MOTION_DIRECTION ->
+            case DIRECTION, MOTION_DIRECTION, MOTION_DISTANCE, PALLET_DISTANCE ->
                 throw new IllegalArgumentException(
-                        "The figure (%s) must be one of the strip; directions are of the elevation.".formatted(figure));
+                        "The figure (%s) must be one of the strip; this one is of the elevation.".formatted(figure));
         }
     }
 

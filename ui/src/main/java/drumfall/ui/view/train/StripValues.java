@@ -87,6 +87,8 @@ final class StripValues {
             case DISTANCE -> mesh.flatMap(MeshLock::distance).isPresent();
             case DIRECTION -> mesh.flatMap(MeshLock::direction).isPresent();
             case MOTION_DIRECTION -> locks.motionDirection().isPresent();
+            case MOTION_DISTANCE -> locks.motionDistance().isPresent();
+            case PALLET_DISTANCE -> locks.palletDistance().isPresent();
             case DRUM -> locks.drumDiameter().isPresent();
             case FALLS -> locks.falls().isPresent();
             case ESCAPE_TEETH -> locks.escapeTeeth().isPresent();
