@@ -22,6 +22,7 @@ import java.util.function.BooleanSupplier;
  */
 public final class SearchBench {
     private static final long LIMIT_SECONDS = 180;
+    private static final int WARMING = 6;
 
     private SearchBench() {}
 
@@ -45,6 +46,18 @@ public final class SearchBench {
         time("demo, one mesh above", edited(demo, "/train/above", "to", 1));
         time("demo, two meshes below", edited(demo, "/train/below", "to", 2));
         time("month-runner", BundledBriefs.load(BundledBriefs.MONTH_RUNNER).orElseThrow());
+        again(demo);
+    }
+
+    /** The demo once everything is compiled, as after an hour at the window: one search of a few is printed each. */
+    private static void again(Brief demo) {
+        Brief locked = locked(demo);
+        for (int i = 0; i < WARMING; i++) {
+            TrainSearch.run(demo, SearchListener.SILENT, () -> false);
+            TrainSearch.run(locked, SearchListener.SILENT, () -> false);
+        }
+        time("demo, warm", demo);
+        time("demo, warm, two locks", locked);
     }
 
     /** Two figures of the first option held fast. */
