@@ -49,6 +49,11 @@ class ShortcutsLeftOutTest {
     private static final int STEPS = 15;
 
     private static final Set<ExplainShortcut> OF_LISTS = EnumSet.of(NEEDED_ALONE, MARK_WIDENED);
+    /** Those of the smallest clash are left out where that is looked for. */
+    private static final QuestionShortcut[] OF_QUESTIONS = EnumSet.complementOf(
+                    EnumSet.of(QuestionShortcut.THIN_FIRST, QuestionShortcut.WIDEN_MET))
+            .toArray(QuestionShortcut[]::new);
+
     private static final Set<ExplainShortcut> OF_COSTS = EnumSet.of(NO_HEAVIER);
     private static final Set<ExplainShortcut> OF_VALUES =
             EnumSet.complementOf(EnumSet.of(NEEDED_ALONE, MARK_WIDENED, NO_HEAVIER));
@@ -84,7 +89,7 @@ class ShortcutsLeftOutTest {
 
     @TestFactory
     Stream<DynamicTest> the_same_clashes_are_listed() {
-        Map<String, ExplainSettings> settings = without(OF_LISTS, QuestionShortcut.values());
+        Map<String, ExplainSettings> settings = without(OF_LISTS, OF_QUESTIONS);
         return settings.entrySet().stream()
                 .map(entry -> DynamicTest.dynamicTest(
                         entry.getKey(),
