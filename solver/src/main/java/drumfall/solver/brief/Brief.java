@@ -16,6 +16,7 @@ import drumfall.solver.power.escape.EscapementKind;
 import drumfall.solver.quantity.Quantity;
 import drumfall.solver.sheet.Count;
 import drumfall.solver.sheet.Entries;
+import drumfall.solver.sheet.Exchange;
 import drumfall.solver.sheet.Measure;
 import java.util.List;
 import java.util.Optional;
@@ -78,28 +79,7 @@ public record Brief(
      * @param room what there is instead
      */
     public Brief withFrame(Frame room) {
-        return new Brief(
-                name,
-                run,
-                fall,
-                weight,
-                line,
-                drum,
-                beat,
-                pendulum,
-                escapement,
-                teeth,
-                train,
-                arbors,
-                parts,
-                room,
-                fit,
-                printer,
-                material,
-                friction,
-                hands,
-                objectives,
-                locks);
+        return Exchange.in(this, "frame", room);
     }
 
     /**
@@ -108,28 +88,7 @@ public record Brief(
      * @param held what is held fast instead
      */
     public Brief withLocks(Locks held) {
-        return new Brief(
-                name,
-                run,
-                fall,
-                weight,
-                line,
-                drum,
-                beat,
-                pendulum,
-                escapement,
-                teeth,
-                train,
-                arbors,
-                parts,
-                frame,
-                fit,
-                printer,
-                material,
-                friction,
-                hands,
-                objectives,
-                held);
+        return Exchange.in(this, "locks", held);
     }
 
     /**
@@ -138,28 +97,7 @@ public record Brief(
      * @param asked what the pendulum's beat must be instead
      */
     public Brief withBeat(Beat asked) {
-        return new Brief(
-                name,
-                run,
-                fall,
-                weight,
-                line,
-                drum,
-                asked,
-                pendulum,
-                escapement,
-                teeth,
-                train,
-                arbors,
-                parts,
-                frame,
-                fit,
-                printer,
-                material,
-                friction,
-                hands,
-                objectives,
-                locks);
+        return Exchange.in(this, "beat", asked);
     }
 
     /**
@@ -169,28 +107,8 @@ public record Brief(
      * @param quality of the pendulum instead
      */
     public Brief withBands(Friction rubbing, QualityBand quality) {
-        return new Brief(
-                name,
-                run,
-                fall,
-                weight,
-                line,
-                drum,
-                beat,
-                new PendulumParts(pendulum.bobMass(), pendulum.rodMass(), quality, pendulum.bob()),
-                escapement,
-                teeth,
-                train,
-                arbors,
-                parts,
-                frame,
-                fit,
-                printer,
-                material,
-                rubbing,
-                hands,
-                objectives,
-                locks);
+        PendulumParts swinging = new PendulumParts(pendulum.bobMass(), pendulum.rodMass(), quality, pendulum.bob());
+        return Exchange.in(Exchange.in(this, "pendulum", swinging), "friction", rubbing);
     }
 
     /**
@@ -199,28 +117,7 @@ public record Brief(
      * @param built how the arbors are built instead
      */
     public Brief withArbors(Arbors built) {
-        return new Brief(
-                name,
-                run,
-                fall,
-                weight,
-                line,
-                drum,
-                beat,
-                pendulum,
-                escapement,
-                teeth,
-                train,
-                built,
-                parts,
-                frame,
-                fit,
-                printer,
-                material,
-                friction,
-                hands,
-                objectives,
-                locks);
+        return Exchange.in(this, "arbors", built);
     }
 
     /**
@@ -242,28 +139,7 @@ public record Brief(
      * @param asked what makes one train better than another instead
      */
     public Brief withObjectives(List<Objective> asked) {
-        return new Brief(
-                name,
-                run,
-                fall,
-                weight,
-                line,
-                drum,
-                beat,
-                pendulum,
-                escapement,
-                teeth,
-                train,
-                arbors,
-                parts,
-                frame,
-                fit,
-                printer,
-                material,
-                friction,
-                hands,
-                asked,
-                locks);
+        return Exchange.in(this, "objectives", asked);
     }
 
     /**

@@ -6,6 +6,7 @@ import drumfall.solver.quantity.Dimension;
 import drumfall.solver.quantity.Quantity;
 import drumfall.solver.sheet.Count;
 import drumfall.solver.sheet.Entries;
+import drumfall.solver.sheet.Exchange;
 import drumfall.solver.sheet.Measure;
 import java.util.List;
 import java.util.Optional;
@@ -76,16 +77,7 @@ public record Locks(
      * @param held what is held of each mesh
      */
     public Locks withMeshes(List<MeshLock> held) {
-        return new Locks(
-                held,
-                meshesAbove,
-                meshesBelow,
-                drumDiameter,
-                falls,
-                escapeTeeth,
-                motionDirection,
-                motionDistance,
-                palletDistance);
+        return Exchange.in(this, "meshes", held);
     }
 
     /**
@@ -94,16 +86,7 @@ public record Locks(
      * @param count meshes, or empty to let them go
      */
     public Locks withMeshesAbove(Optional<Integer> count) {
-        return new Locks(
-                meshes,
-                count,
-                meshesBelow,
-                drumDiameter,
-                falls,
-                escapeTeeth,
-                motionDirection,
-                motionDistance,
-                palletDistance);
+        return Exchange.in(this, "meshesAbove", count);
     }
 
     /**
@@ -112,16 +95,7 @@ public record Locks(
      * @param count meshes, or empty to let them go
      */
     public Locks withMeshesBelow(Optional<Integer> count) {
-        return new Locks(
-                meshes,
-                meshesAbove,
-                count,
-                drumDiameter,
-                falls,
-                escapeTeeth,
-                motionDirection,
-                motionDistance,
-                palletDistance);
+        return Exchange.in(this, "meshesBelow", count);
     }
 
     /**
@@ -130,16 +104,7 @@ public record Locks(
      * @param size the diameter, or empty to let it go
      */
     public Locks withDrumDiameter(Optional<Quantity> size) {
-        return new Locks(
-                meshes,
-                meshesAbove,
-                meshesBelow,
-                size,
-                falls,
-                escapeTeeth,
-                motionDirection,
-                motionDistance,
-                palletDistance);
+        return Exchange.in(this, "drumDiameter", size);
     }
 
     /**
@@ -148,16 +113,7 @@ public record Locks(
      * @param count falls, or empty to let them go
      */
     public Locks withFalls(Optional<Integer> count) {
-        return new Locks(
-                meshes,
-                meshesAbove,
-                meshesBelow,
-                drumDiameter,
-                count,
-                escapeTeeth,
-                motionDirection,
-                motionDistance,
-                palletDistance);
+        return Exchange.in(this, "falls", count);
     }
 
     /**
@@ -166,16 +122,7 @@ public record Locks(
      * @param count teeth, or empty to let them go
      */
     public Locks withEscapeTeeth(Optional<Integer> count) {
-        return new Locks(
-                meshes,
-                meshesAbove,
-                meshesBelow,
-                drumDiameter,
-                falls,
-                count,
-                motionDirection,
-                motionDistance,
-                palletDistance);
+        return Exchange.in(this, "escapeTeeth", count);
     }
 
     /**
@@ -184,16 +131,7 @@ public record Locks(
      * @param angle from the centre arbor to the minute arbor, or empty to let it go
      */
     public Locks withMotionDirection(Optional<Quantity> angle) {
-        return new Locks(
-                meshes,
-                meshesAbove,
-                meshesBelow,
-                drumDiameter,
-                falls,
-                escapeTeeth,
-                angle,
-                motionDistance,
-                palletDistance);
+        return Exchange.in(this, "motionDirection", angle);
     }
 
     /**
@@ -202,16 +140,7 @@ public record Locks(
      * @param length from the centre arbor to the minute arbor, or empty to let it go
      */
     public Locks withMotionDistance(Optional<Quantity> length) {
-        return new Locks(
-                meshes,
-                meshesAbove,
-                meshesBelow,
-                drumDiameter,
-                falls,
-                escapeTeeth,
-                motionDirection,
-                length,
-                palletDistance);
+        return Exchange.in(this, "motionDistance", length);
     }
 
     /**
@@ -220,15 +149,6 @@ public record Locks(
      * @param length from the escape arbor to the pallet arbor, or empty to let it go
      */
     public Locks withPalletDistance(Optional<Quantity> length) {
-        return new Locks(
-                meshes,
-                meshesAbove,
-                meshesBelow,
-                drumDiameter,
-                falls,
-                escapeTeeth,
-                motionDirection,
-                motionDistance,
-                length);
+        return Exchange.in(this, "palletDistance", length);
     }
 }
