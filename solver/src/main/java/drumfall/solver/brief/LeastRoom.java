@@ -7,7 +7,9 @@ import static drumfall.solver.quantity.Dimension.LENGTH;
 
 import drumfall.solver.quantity.Quantity;
 import drumfall.solver.sheet.Measure;
+import java.math.BigInteger;
 import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
  * The room that a movement takes, to be made small beside the objectives: the least that any layout of a train takes within
@@ -24,4 +26,13 @@ public record LeastRoom(
         Quantity resolution,
 
         @Measure(value = LENGTH, over = "0 mm", to = "1 m") @Measure(value = AREA, over = "0 cm2", to = "1 m2")
-        Optional<Quantity> enough) {}
+        Optional<Quantity> enough) {
+    /**
+     * The room of so many steps, m or m&sup2;.
+     *
+     * @param steps their number
+     */
+    public BigFraction size(long steps) {
+        return resolution.exact().multiply(BigInteger.valueOf(steps));
+    }
+}

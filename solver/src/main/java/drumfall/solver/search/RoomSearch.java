@@ -97,7 +97,8 @@ final class RoomSearch {
                     .filter(rating -> room(known.get(rating.train())) < most)
                     .toList();
             Optional<SizeLimit> limit = Optional.of(rooms.limit(room));
-            searched = Optional.of(new SearchProgress.Room(rooms.figure(), rooms.size(room)));
+            searched = Optional.of(new SearchProgress.Room(
+                    rooms.asked().figure(), rooms.asked().size(room).doubleValue()));
             search = search.within(train -> placing.blame(train, limit, cancelled), fitting);
         }
     }

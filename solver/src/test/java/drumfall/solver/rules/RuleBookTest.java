@@ -139,6 +139,8 @@ class RuleBookTest {
                 lock("LOCK drum", "/locks/drumDiameter", "\"36 mm\"", "\"34 mm\""),
                 lock("LOCK falls", "/locks/falls", "2", "1"),
                 lock("LOCK escape", "/locks/escapeTeeth", "21", "24"),
+                // 5 1/2 of 21 spaces to either side: r_w / cos(5.5 π / 21) with r_w of 26 mm.
+                lock("LOCK holes", "/locks/palletDistance", "\"38.225584 mm\"", "\"38.225586 mm\""),
                 lock(
                         "LOCK above-1 wheel",
                         "/locks/meshes",

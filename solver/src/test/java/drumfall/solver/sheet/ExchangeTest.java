@@ -36,6 +36,11 @@ class ExchangeTest {
     }
 
     @Test
+    void a_value_that_is_none_for_the_component_is_refused() {
+        assertThatIllegalArgumentException().isThrownBy(() -> Exchange.in(PLATE, "holes", "six"));
+    }
+
+    @Test
     void a_component_that_there_is_none_of_is_refused() {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> Exchange.in(PLATE, "hole", 6))

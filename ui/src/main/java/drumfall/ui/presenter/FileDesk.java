@@ -100,8 +100,12 @@ public final class FileDesk implements AutoCloseable {
 
     /** Begins a new design. */
     public void begin(Brief brief) {
+        begin(Design.of(brief));
+    }
+
+    private void begin(Design design) {
         setAside();
-        show(Design.of(brief), Optional.empty(), FileHold.none());
+        show(design, Optional.empty(), FileHold.none());
     }
 
     /**
@@ -125,8 +129,7 @@ public final class FileDesk implements AutoCloseable {
                     if (own) {
                         take(chosen, design);
                     } else {
-                        setAside();
-                        show(design, Optional.empty(), FileHold.none());
+                        begin(design);
                         workspace.setNews(News.told(Texts.of("news.begun", chosen.getFileName())));
                     }
                     return null;

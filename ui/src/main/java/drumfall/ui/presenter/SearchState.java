@@ -5,7 +5,7 @@ package drumfall.ui.presenter;
 import drumfall.solver.quantity.UnitSystem;
 import drumfall.solver.search.SearchProgress;
 import drumfall.ui.wording.FigureWording;
-import drumfall.ui.wording.RoomWording;
+import drumfall.ui.wording.SearchWording;
 import java.util.Optional;
 
 /**
@@ -32,7 +32,7 @@ public record SearchState(boolean running, Optional<SearchProgress> progress, in
                                 now.meshesAbove(),
                                 now.meshesBelow(),
                                 percent(now.done()))
-                        + RoomWording.searched(now, FigureWording.in(units)))
+                        + SearchWording.searched(now, FigureWording.in(units)))
                 .orElseGet(() -> Texts.of("search.STARTED"));
     }
 

@@ -8,7 +8,7 @@ import drumfall.solver.search.SearchListener;
 import drumfall.solver.search.SearchProgress;
 import drumfall.solver.search.SearchProgress.Stage;
 import drumfall.ui.wording.FigureWording;
-import drumfall.ui.wording.RoomWording;
+import drumfall.ui.wording.SearchWording;
 import java.util.List;
 
 /** Shows on one line, written over again and again and wiped at the end, how a search goes on. */
@@ -51,7 +51,7 @@ final class ProgressLine implements SearchListener, AutoCloseable {
         return progress.stage() == Stage.EXPLAINING
                 ? Phrases.phrase(key)
                 : Phrases.phrase(key, progress.meshesAbove(), progress.meshesBelow(), percent, trains)
-                        + RoomWording.searched(progress, FigureWording.in(units));
+                        + SearchWording.searched(progress, FigureWording.in(units));
     }
 
     private void show(String line) {

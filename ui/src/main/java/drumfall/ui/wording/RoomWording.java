@@ -7,8 +7,6 @@ import drumfall.solver.brief.LeastRoom;
 import drumfall.solver.brief.RoomFigure;
 import drumfall.solver.quantity.Quantity;
 import drumfall.solver.rating.Rating;
-import drumfall.solver.search.SearchProgress;
-import java.math.BigInteger;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -45,23 +43,6 @@ public record RoomWording(LeastRoom least, int objectives, FigureWording figures
         return Words.BOOK.phrase("room." + figure.name());
     }
 
-    /**
-     * What a search looks at beside the meshes of its trains: nothing, or the room it goes into and the steps in which it tells
-     * trains apart, each behind a separator.
-     *
-     * @param progress of the search
-     * @param figures units and digits
-     */
-    public static String searched(SearchProgress progress, FigureWording figures) {
-        String room = progress.room()
-                .map(limit -> Words.BOOK.phrase(
-                        "searched.room",
-                        name(limit.figure()),
-                        figures.precise(limit.figure().dimension(), limit.most())))
-                .orElse("");
-        return progress.stepsTimes() == 1 ? room : room + Words.BOOK.phrase("searched.steps", progress.stepsTimes());
-    }
-
     /** What is wanted small, as it is called. */
     public String name() {
         return name(least.figure());
@@ -85,9 +66,7 @@ public record RoomWording(LeastRoom least, int objectives, FigureWording figures
     }
 
     private Optional<BigFraction> exact(Rating rating) {
-        return steps(rating).stream()
-                .mapToObj(steps -> least.resolution().exact().multiply(BigInteger.valueOf(steps)))
-                .findFirst();
+        return steps(rating).stream().mapToObj(least::size).findFirst();
     }
 
     /**

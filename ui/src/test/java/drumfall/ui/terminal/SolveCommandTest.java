@@ -273,6 +273,8 @@ class SolveCommandTest {
                 .contains(
                         "Kept are the plates of ",
                         " centre distance and direction of its 3 meshes",
+                        // 30 teeth, 7 1/2 spaces embraced: r_w / cos 45°, r_w of 26 mm.
+                        ", the pallet arbor 36.769553 mm from the escape arbor",
                         "That train itself has a recommended weight of ");
         assertThat(run.out())
                 .contains(

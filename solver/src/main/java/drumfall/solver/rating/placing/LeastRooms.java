@@ -3,7 +3,6 @@
 package drumfall.solver.rating.placing;
 
 import drumfall.solver.brief.LeastRoom;
-import drumfall.solver.brief.RoomFigure;
 import drumfall.solver.layout.SizeLimit;
 import drumfall.solver.layout.Wish;
 import drumfall.solver.quantity.Dimension;
@@ -27,8 +26,8 @@ public final class LeastRooms {
     private static final BigInteger NANOMETRES = BigInteger.valueOf(1_000_000_000);
 
     private final TrainPlacing placing;
+    private final LeastRoom asked;
     private final Wish wish;
-    private final RoomFigure figure;
     private final BigFraction step;
     private final long enough;
     private final Map<Train, OptionalLong> known = new HashMap<>();
@@ -36,7 +35,7 @@ public final class LeastRooms {
     private LeastRooms(TrainPlacing placing, LeastRoom asked) {
         this.placing = placing;
         this.wish = wish(asked);
-        this.figure = asked.figure();
+        this.asked = asked;
         this.step = nanometres(asked.resolution());
         this.enough =
                 asked.enough().map(LeastRooms::nanometres).map(this::steps).orElse(1L);
@@ -88,21 +87,9 @@ public final class LeastRooms {
         return whole[0].longValueExact() + (whole[1].signum() > 0 ? 1 : 0);
     }
 
-    /** What is wanted small. */
-    public RoomFigure figure() {
-        return figure;
-    }
-
-    /**
-     * The room of so many steps, m or m&sup2;.
-     *
-     * @param steps their number
-     */
-    public double size(long steps) {
-        int power = figure.dimension() == Dimension.AREA ? 2 : 1;
-        return step.multiply(BigInteger.valueOf(steps))
-                .divide(NANOMETRES.pow(power))
-                .doubleValue();
+    /** The wish as the brief has it. */
+    public LeastRoom asked() {
+        return asked;
     }
 
     /** The number of steps at which a movement is small enough. */
